@@ -1,0 +1,112 @@
+// What was done, as the report shows it: sessions, sets, repetitions, sprints and jumps. SI units, loads in kg.
+// An empty optional means "not measured" and stands as an empty cell, never as a zero.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/base/civil_date.hpp"
+#include "engine/base/identifier.hpp"
+#include "engine/report/moment.hpp"
+#include "engine/reps/repetition.hpp"
+
+namespace fleetrung::report
+{
+
+using Measurement = std::optional<reps::Measured>;
+
+/// Which leg or arm worked; one-sided lifts keep left and right apart.
+enum class Side { Both, Left, Right };
+
+struct Repetition {
+    Identifier id;
+    int number = 1;                    ///< 1-based within the set
+    Measurement meanVelocity;          ///< m/s, concentric
+    Measurement propulsiveVelocity;    ///< m/s
+    Measurement peakVelocity;          ///< m/s
+    Measurement timeToPeak;            ///< s (TPV)
+    Measurement range;                 ///< m (ROM)
+    Measurement displacementToPeak;    ///< m
+    Measurement concentricTime;        ///< s
+    Measurement velocityAt100ms;       ///< m/s
+    Measurement velocityAt200ms;       ///< m/s
+    Measurement eccentricPeakVelocity; ///< m/s, negative
+    Measurement eccentricTime;         ///< s
+    Measurement reversalTime;          ///< s
+    reps::Flags flags = 0;
+    bool accepted = true; ///< false: the athlete struck it out, or it is outside the rung's range
+};
+
+struct Set {
+    Identifier id;
+    int number = 1;   ///< 1-based within the session
+    std::string lift; ///< key, "half-squat"
+    std::string name; ///< "Half squat"
+    Side side = Side::Both;
+    std::optional<double> loadKg;
+    int repetitionsPlanned = 0;
+    int repetitionsDone = 0;
+    bool probe = false;                 ///< the three full-intent repetitions that count as evidence
+    bool measured = false;              ///< by a sensor; otherwise typed
+    std::optional<double> velocityLoss; ///< share (0..1) from the fastest repetition
+    std::optional<double> effort;       ///< 1-10
+    std::string note;
+    std::vector<Repetition> repetitions; ///< may be fewer than done: a set without a sensor has none
+};
+
+struct Session {
+    Identifier id;
+    CivilDate day{}; ///< the training day
+    Moment started;
+    std::string phase;
+    std::optional<double> bodyMassKg;
+    std::optional<double> sleepHours;
+    std::optional<double> soreness; ///< 0-10
+    std::optional<double> pain;     ///< 0-10
+    std::string painWhere;
+    std::optional<double> effort; ///< 1-10, of the whole session
+    std::string note;
+    std::vector<Set> sets;
+};
+
+struct Split {
+    double distanceM = 0;
+    double timeS = 0;
+};
+
+/// One timed run. Only runs of the same `test` are ever compared.
+struct Sprint {
+    Identifier id;
+    CivilDate day{};
+    Moment at;
+    std::string test; ///< what was run: "flying 20 m", "30 m from blocks"
+    double distanceM = 0;
+    std::optional<double> runInM; ///< before the timed zone of a flying run
+    double timeS = 0;
+    std::string start;  ///< standing, block, flying
+    std::string timing; ///< gates, hand, video
+    std::string surface;
+    std::string shoes;
+    std::optional<double> windMps; ///< along the run, tail wind positive
+    std::optional<double> temperatureC;
+    std::vector<Split> splits;
+    std::string note;
+};
+
+struct Jump {
+    Identifier id;
+    CivilDate day{};
+    Moment at;
+    std::string kind; ///< "drop jump", "standing long jump", "3 bounds"
+    Side side = Side::Both;
+    std::optional<double> boxHeightM;
+    std::optional<double> distanceM;
+    Measurement contactTime;      ///< s
+    Measurement flightTime;       ///< s
+    Measurement height;           ///< m
+    Measurement reactiveStrength; ///< m/s: height / contact time
+    std::string note;
+};
+
+} // namespace fleetrung::report
