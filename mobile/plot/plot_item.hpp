@@ -1,0 +1,69 @@
+// A Plot as a Qt Quick item (module Fleetrung.Plot):
+//     PlotItem { plot: view.stairPlot; dark: Theme.dark; textSize: Theme.smallText; Layout.fillWidth: true }
+// A view model hands it over as Q_PROPERTY(fleetrung::plot::PlotValue stairPlot ...). The item fills its implicit
+// height from the picture and the text size, and tells screen readers `summary`.
+#pragma once
+
+#include <QQuickPaintedItem>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/plot/plot.hpp"
+
+namespace fleetrung::plot
+{
+
+/// A Plot that can travel through properties and signals.
+struct PlotValue {
+    Q_GADGET
+    QML_ANONYMOUS
+    Q_PROPERTY(QString summary READ summary)
+    Q_PROPERTY(bool empty READ isEmpty)
+
+public:
+    Plot plot;
+
+    [[nodiscard]] QString summary() const;
+    [[nodiscard]] bool isEmpty() const { return plot.primitives.empty(); }
+};
+
+class PlotItem : public QQuickPaintedItem
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(fleetrung::plot::PlotValue plot READ plot WRITE setPlot NOTIFY plotChanged)
+    Q_PROPERTY(bool dark READ isDark WRITE setDark NOTIFY lookChanged)
+    Q_PROPERTY(qreal textSize READ textSize WRITE setTextSize NOTIFY lookChanged)
+    Q_PROPERTY(QString summary READ summary NOTIFY plotChanged)
+
+public:
+    explicit PlotItem(QQuickItem* parent = nullptr);
+
+    [[nodiscard]] const PlotValue& plot() const { return value_; }
+    void setPlot(const PlotValue& value);
+    [[nodiscard]] bool isDark() const { return dark_; }
+    void setDark(bool dark);
+    [[nodiscard]] qreal textSize() const { return textSize_; }
+    void setTextSize(qreal size);
+    [[nodiscard]] QString summary() const { return value_.summary(); }
+
+    void paint(QPainter* painter) override;
+
+signals:
+    void plotChanged();
+    void lookChanged();
+
+protected:
+    void geometryChange(const QRectF& now, const QRectF& before) override;
+    void componentComplete() override;
+
+private:
+    void refresh();
+
+    PlotValue value_;
+    bool dark_ = false;
+    qreal textSize_ = 13.0;
+};
+
+} // namespace fleetrung::plot
+
+Q_DECLARE_METATYPE(fleetrung::plot::PlotValue)
