@@ -1,0 +1,53 @@
+// The sensor of the simulator: which part it is, where it sits, how it samples and what the radio does to it.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include <Eigen/Core>
+#include <Eigen/Geometry>
+
+#include "engine/motion/sample.hpp"
+
+namespace fleetrung::simulator
+{
+
+/// One class of common MEMS parts. Spread of bias and scale are standard deviations of one axis.
+struct Part {
+    std::string_view name;          ///< "A" .. "E", "old", "perfect"
+    double accelerometerNoise;      ///< micro-g per root Hz
+    double gyroscopeNoise;          ///< milli-degree/s per root Hz
+    double accelerometerStep;       ///< milli-g per least significant bit; 0 = not quantised
+    double gyroscopeStep;           ///< milli-degree/s per least significant bit
+    double accelerometerBias;       ///< milli-g
+    double gyroscopeBias;           ///< degree/s
+    double accelerometerScaleError; ///< relative
+    double gyroscopeScaleError;     ///< relative
+    double accelerometerRange;      ///< g; 0 = unlimited
+    double gyroscopeRange;          ///< degree/s; 0 = unlimited
+    std::string_view source;
+};
+
+/// All classes; sources in parts.cpp.
+[[nodiscard]] std::span<const Part> allParts();
+/// Null where there is none of that name.
+[[nodiscard]] const Part* findPart(std::string_view name);
+
+struct SensorPlan {
+    std::string_view part = "A";
+    double rate = 200;                                            ///< Hz, 25-2000
+    Eigen::Quaterniond mounting = Eigen::Quaterniond::Identity(); ///< sensor axes -> bar axes
+    bool randomMounting = false;                                  ///< any mounting, drawn from the seed
+    Eigen::Vector3d lever = Eigen::Vector3d::Zero(); ///< m, sensor from the bar's centre in bar axes (y along the bar)
+    double wobble = 0;                               ///< rad, rotation about the bar over one stroke (0.7 = 40 degrees)
+    bool hasGyroscope = true;
+    double clockSkew = 0;    ///< relative: 100e-6 = the sensor's clock runs 100 ppm fast
+    double timingJitter = 0; ///< s, standard deviation of the true instant against the time stamp
+    double startTime = 0;    ///< s, the first sample's time stamp
+    int samplesPerPacket = 10;
+    double lossShare = 0;    ///< of packets that never arrive
+    double doubledShare = 0; ///< of packets that arrive twice
+    double swappedShare = 0; ///< of packets that arrive after the next one
+};
+
+} // namespace fleetrung::simulator

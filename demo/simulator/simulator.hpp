@@ -1,0 +1,99 @@
+// The motion and sensor simulator: one set of one lift, recorded by one sensor, with its exact truth.
+//
+// The bar's path is a continuous function of time (strokes.hpp, scene.hpp); the truth is read from that function, never
+// from the noisy samples. World frame: x forward, y along the bar, z up. SI units. The same arguments give the same
+// bytes in every build: all randomness comes from `seed`.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <Eigen/Core>
+
+#include "demo/simulator/sensor_plan.hpp"
+#include "engine/base/error.hpp"
+#include "engine/motion/sample.hpp"
+
+namespace fleetrung::simulator
+{
+
+/// What is lifted and how. Zeros mean "what is usual for the lift" (gestures.cpp).
+struct SetPlan {
+    std::string lift = "half-squat"; ///< lift key, or "ankle-hop" (jumps of 3-8 cm, sensor on the waist)
+    double range = 0;        ///< m, onset to the end of the upward stroke; step-ups: box height; drop jumps: box height
+    int repetitions = 5;     ///< 0-30
+    double loadShare = 0.70; ///< of the rung's one-repetition maximum; sets the speed, and sticking above 0.80
+    double meanVelocity = 0; ///< m/s of the first repetition, instead of the load's
+    double timeToPeakShare = 0;  ///< time to peak velocity / concentric duration of the first repetition
+    double topPause = 1.0;       ///< s between repetitions, 0-5; 0 = the bar turns round at once
+    double bottomPause = 0;      ///< s, 0-5; 0 = touch-and-go. Lifts from a dead stop rest at least 0.3 s
+    double tempo = 1.0;          ///< eccentric duration, relative to what is usual
+    double velocityLoss = 0.10;  ///< share of the first repetition's speed lost by the last; peaks come later with it
+    double rangeScatter = 0.010; ///< m, standard deviation between repetitions
+    double speedScatter = 0.015; ///< relative standard deviation between repetitions
+    std::vector<int> partial;    ///< 0-based repetitions that go through 60 % of the range only
+    bool living = true;          ///< tremor (8-12 Hz, 0.02-0.05 m/s2) and breathing while a person holds the bar
+    double sway = 1.0;           ///< horizontal sway and bar tilt coupled with the stroke, relative to what is usual
+    double stillBefore = 2.0;    ///< s held still before the first repetition
+    double stillAfter = 1.5;     ///< s held still after the last one
+    bool rackWork = false;    ///< plates loaded, un-racked, walked out, settled before; walked in and re-racked after
+    bool drop = false;        ///< lifts from the floor or blocks: dropped instead of lowered
+    double gravity = 9.80665; ///< m/s2
+};
+
+/// The motion of one point over one repetition; the words are those of engine/reps/repetition.hpp. Instants are on the
+/// recording's own clock. Where the lift is ballistic the concentric phase ends at take-off or release (a <= -g).
+struct StrokeTruth {
+    double eccentricStart = 0, concentricStart = 0, peakTime = 0, concentricEnd = 0; ///< s
+    double meanVelocity = 0, meanPropulsiveVelocity = 0, peakVelocity = 0;           ///< m/s
+    double timeToPeakVelocity = 0;                                                   ///< s
+    double range = 0, displacementToPeak = 0;                                        ///< m
+    double eccentricPeakVelocity = 0;                ///< m/s, negative; 0 from a dead stop
+    double velocityAt100ms = 0, velocityAt200ms = 0; ///< m/s
+    bool twoPeaked = false; ///< two peaks at least 8 % (and 0.03 m/s) deep, the lower at least 90 % of the higher
+};
+
+struct TrueRepetition {
+    StrokeTruth sensor; ///< vertical motion of the sensor: what an engine can know
+    StrokeTruth bar;    ///< of the bar's centre (of the body's centre in jumps)
+    bool partial = false;
+};
+
+/// A jump worn on the body; instants on the recording's own clock [s].
+struct TrueJump {
+    double landing = 0, takeoff = 0, secondLanding = 0;
+};
+
+/// One radio packet as the phone gets it: in the order of arrival, doubled and swapped ones included, lost ones absent.
+struct Packet {
+    std::uint32_t counter; ///< of the packet's first sample
+    double arrival;        ///< s on the phone's clock
+    std::vector<motion::Sample> samples;
+};
+
+/// Vertical motion at each sample of the recording, without noise [m, m/s, m/s2].
+struct TrueMotion {
+    std::vector<double> height, velocity, acceleration; ///< of the sensor
+};
+
+struct SimulatedSet {
+    motion::Recording recording;       ///< packets put in order, lost ones missing
+    std::vector<TrueRepetition> truth; ///< empty where the plan asks for no repetition
+    std::vector<TrueJump> jumps;       ///< of "drop-jump" and "ankle-hop"
+    TrueMotion motion;
+    std::vector<Packet> packets;
+};
+
+/// Fails with InvalidArgument for a lift it does not know and for values outside the ranges above.
+[[nodiscard]] Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor, std::uint64_t seed);
+
+/// The recording in the columns of the project's recording CSV (SI units), with its comment lines; `loadKg` 0 leaves
+/// the load out.
+[[nodiscard]] std::string recordingCsv(const motion::Recording& recording, std::string_view lift, double loadKg);
+
+/// The truth as CSV, one row a repetition, both points.
+[[nodiscard]] std::string truthCsv(const std::vector<TrueRepetition>& truth);
+
+} // namespace fleetrung::simulator
