@@ -17,52 +17,12 @@ std::string lineText(int line)
     return "line " + integerText(line);
 }
 
-/// Owns libcsv's parser and gathers what its callbacks report.
-class RowReader
-{
-public:
-    explicit RowReader(char delimiter)
-    {
-        csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL);
-        csv_set_delim(&parser_, static_cast<unsigned char>(delimiter));
-    }
-    ~RowReader() { csv_free(&parser_); }
-    RowReader(const RowReader&) = delete;
-    RowReader& operator=(const RowReader&) = delete;
-
-    bool feedLine(std::string_view text, int line)
-    {
-        if (open_.cells.empty() && !inRow_)
-            open_.line = line;
-        inRow_ = true;
-        return csv_parse(&parser_, text.data(), text.size(), onCell, onRow, this) == text.size();
-    }
-    bool finish() { return csv_fini(&parser_, onCell, onRow, this) == 0; }
-    [[nodiscard]] int openLine() const { return open_.line; }
-    std::vector<CsvRow> takeRows() { return std::move(rows_); }
-
-private:
-    static void onCell(void* text, std::size_t size, void* self)
-    {
-        static_cast<RowReader*>(self)->open_.cells.emplace_back(static_cast<const char*>(text), size);
-    }
-    static void onRow(int, void* self)
-    {
-        auto& reader = *static_cast<RowReader*>(self);
-        reader.rows_.push_back(std::move(reader.open_));
-        reader.open_ = {};
-        reader.inRow_ = false;
-    }
-
-    csv_parser parser_{};
-    CsvRow open_;
-    bool inRow_ = false;
-    std::vector<CsvRow> rows_;
-};
-
+/// Up to and including the next line end: LF, CR LF, or CR alone.
 std::string_view takeLine(std::string_view& rest)
 {
-    const auto end = rest.find('\n');
+    auto end = rest.find_first_of("\r\n");
+    if (end != std::string_view::npos && rest.substr(end, 2) == "\r\n")
+        ++end;
     const auto line = rest.substr(0, end == std::string_view::npos ? rest.size() : end + 1);
     rest.remove_prefix(line.size());
     return line;
@@ -72,6 +32,63 @@ bool isBlank(std::string_view line)
 {
     return line.find_first_not_of(" \t\r\n") == std::string_view::npos;
 }
+
+/// Owns libcsv's parser and hands on each row as it ends. The row's strings are used again for the next one, so that a
+/// long file costs no allocation a cell.
+class RowReader
+{
+public:
+    RowReader(char delimiter, std::function<Expected<void>(const CsvRow&)> onRow) : onRow_(std::move(onRow))
+    {
+        csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL);
+        csv_set_delim(&parser_, static_cast<unsigned char>(delimiter));
+    }
+    ~RowReader() { csv_free(&parser_); }
+    RowReader(const RowReader&) = delete;
+    RowReader& operator=(const RowReader&) = delete;
+
+    Expected<void> feedLine(std::string_view text, int line)
+    {
+        if (!inRow_)
+            row_.line = line;
+        inRow_ = inRow_ || !isBlank(text);
+        if (csv_parse(&parser_, text.data(), text.size(), cellEnded, rowEnded, this) != text.size())
+            return fail(Code::InvalidInput, lineText(line),
+                        "a quotation mark stands where none may; double it inside a quoted cell");
+        return std::move(outcome_);
+    }
+    Expected<void> finish()
+    {
+        if (csv_fini(&parser_, cellEnded, rowEnded, this) != 0)
+            return fail(Code::InvalidInput, lineText(row_.line), "a quoted cell that begins here is never closed");
+        return std::move(outcome_);
+    }
+
+private:
+    static void cellEnded(void* text, std::size_t size, void* self)
+    {
+        auto& reader = *static_cast<RowReader*>(self);
+        if (reader.used_ == reader.row_.cells.size())
+            reader.row_.cells.emplace_back();
+        reader.row_.cells[reader.used_++].assign(static_cast<const char*>(text), size);
+    }
+    static void rowEnded(int, void* self)
+    {
+        auto& reader = *static_cast<RowReader*>(self);
+        reader.row_.cells.resize(reader.used_);
+        reader.used_ = 0;
+        reader.inRow_ = false;
+        if (reader.outcome_)
+            reader.outcome_ = reader.onRow_(reader.row_);
+    }
+
+    csv_parser parser_{};
+    std::function<Expected<void>(const CsvRow&)> onRow_;
+    CsvRow row_;
+    std::size_t used_ = 0;
+    bool inRow_ = false;
+    Expected<void> outcome_;
+};
 
 char delimiterOf(std::string_view header)
 {
@@ -105,60 +122,100 @@ std::string_view trimmedComment(std::string_view line)
     return first == std::string_view::npos || last < first ? std::string_view() : line.substr(first, last - first + 1);
 }
 
+/// Takes lines up to and including the header and gathers the comments above it; empty where there is no header.
+std::string_view skipToHeader(std::string_view& rest, int& line, std::vector<CsvComment>& comments)
+{
+    while (!rest.empty()) {
+        const auto text = takeLine(rest);
+        ++line;
+        if (text.front() == '#')
+            comments.push_back({line, std::string(trimmedComment(text))});
+        else if (!isBlank(text))
+            return text;
+    }
+    return {};
+}
+
+std::string widthMessage(std::size_t found, std::size_t expected)
+{
+    return "this row has " + integerText(static_cast<std::int64_t>(found)) + " cells and the header has " +
+           integerText(static_cast<std::int64_t>(expected)) + "; add or remove delimiters so that they agree";
+}
+
 bool startsDangerously(std::string_view text)
 {
     // The last four are the full-width forms of = + - @ in UTF-8.
-    constexpr std::array<std::string_view, 12> marks{
-        "=", "+", "-", "@", "\t", "\r", std::string_view("\0", 1), "'", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D",
-        "\xEF\xBC\xA0"};
-    return std::any_of(marks.begin(), marks.end(), [&](std::string_view mark) { return text.substr(0, mark.size()) == mark; });
+    constexpr std::array<std::string_view, 12> marks{"=",
+                                                     "+",
+                                                     "-",
+                                                     "@",
+                                                     "\t",
+                                                     "\r",
+                                                     std::string_view("\0", 1),
+                                                     "'",
+                                                     "\xEF\xBC\x9D",
+                                                     "\xEF\xBC\x8B",
+                                                     "\xEF\xBC\x8D",
+                                                     "\xEF\xBC\xA0"};
+    return std::any_of(marks.begin(), marks.end(),
+                       [&](std::string_view mark) { return text.substr(0, mark.size()) == mark; });
 }
 
 } // namespace
 
-Expected<CsvTable> parseCsv(std::string_view bytes)
+Expected<void> readCsv(std::string_view bytes, const std::function<Expected<void>(const CsvHead&)>& onHead,
+                       const std::function<Expected<void>(const CsvRow&)>& onRow)
 {
     if (bytes.substr(0, 3) == "\xEF\xBB\xBF")
         bytes.remove_prefix(3);
     if (isBlank(bytes))
-        return fail(Code::InvalidInput, "line 1", "the file is empty; it needs a header row and rows of numbers");
+        return fail(Code::InvalidInput, "line 1", "the file is empty; it needs a header row and rows below it");
     if (bytes.find('\0') != std::string_view::npos)
-        return fail(Code::InvalidInput, "", "this is not a text file; export the table as CSV");
+        return fail(Code::InvalidInput, "", "this is not a text file; export the table as CSV in UTF-8");
 
-    CsvTable table;
-    int line = 0;
+    CsvHead head;
     auto rest = bytes;
-    std::string_view header;
-    while (!rest.empty()) {
-        header = takeLine(rest);
-        ++line;
-        if (header.substr(0, 1) == "#")
-            table.comments.emplace_back(trimmedComment(header));
-        else if (!isBlank(header))
-            break;
-        header = {};
-    }
-    if (header.empty())
+    int line = 0;
+    const auto headerLine = skipToHeader(rest, line, head.comments);
+    if (headerLine.empty())
         return fail(Code::InvalidInput, lineText(line), "there is no header row that names the columns");
-    table.delimiter = delimiterOf(header);
+    head.delimiter = delimiterOf(headerLine);
 
-    RowReader reader(table.delimiter);
-    for (auto text = header; !text.empty(); text = takeLine(rest), ++line)
-        if (!reader.feedLine(text, line))
-            return fail(Code::InvalidInput, lineText(line), "a quotation mark stands where none may; double it inside a cell");
-    if (!reader.finish())
-        return fail(Code::InvalidInput, lineText(reader.openLine()), "a quoted cell that begins here is never closed");
+    std::size_t width = 0; // 0 until the header has been read
+    RowReader reader(head.delimiter, [&](const CsvRow& row) -> Expected<void> {
+        if (width == 0) {
+            width = row.cells.size();
+            head.header = row;
+            return onHead(head);
+        }
+        if (row.cells.size() == 1 && isBlank(row.cells.front()))
+            return {};
+        if (row.cells.size() != width)
+            return fail(Code::InvalidInput, lineText(row.line), widthMessage(row.cells.size(), width));
+        return onRow(row);
+    });
+    for (auto text = headerLine; !text.empty(); text = takeLine(rest), ++line)
+        if (auto fed = reader.feedLine(text, line); !fed)
+            return fed;
+    return reader.finish();
+}
 
-    table.rows = reader.takeRows();
-    table.header = std::move(table.rows.front());
-    table.rows.erase(table.rows.begin());
-    std::erase_if(table.rows, [](const CsvRow& row) { return row.cells.size() == 1 && isBlank(row.cells.front()); });
-    for (const auto& row : table.rows)
-        if (row.cells.size() != table.header.cells.size())
-            return fail(Code::InvalidInput, lineText(row.line),
-                        "this row has " + integerText(static_cast<std::int64_t>(row.cells.size())) +
-                            " cells and the header has " +
-                            integerText(static_cast<std::int64_t>(table.header.cells.size())));
+Expected<CsvTable> parseCsv(std::string_view bytes)
+{
+    CsvTable table;
+    const auto onHead = [&](const CsvHead& head) -> Expected<void> {
+        for (const auto& comment : head.comments)
+            table.comments.push_back(comment.text);
+        table.delimiter = head.delimiter;
+        table.header = head.header;
+        return {};
+    };
+    const auto onRow = [&](const CsvRow& row) -> Expected<void> {
+        table.rows.push_back(row);
+        return {};
+    };
+    if (auto read = readCsv(bytes, onHead, onRow); !read)
+        return tl::unexpected(read.error());
     if (usesDecimalComma(table))
         table.decimalMark = ',';
     return table;

@@ -1,0 +1,370 @@
+#include "engine/motion/recording_csv.hpp"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+#include <span>
+#include <utility>
+#include <vector>
+
+#include "engine/base/csv_table.hpp"
+#include "engine/base/numbers.hpp"
+
+namespace fleetrung::motion
+{
+namespace
+{
+
+/// One of our column names and the factor from its unit to SI.
+struct Name {
+    std::string_view text;
+    double toSi;
+};
+
+/// The names one quantity may have, one for each unit we read.
+using Names = std::span<const Name>;
+
+constexpr double gravity =
+    9.80665; // m/s2 in one g, exact by definition: 3rd General Conference on Weights and Measures, 1901
+constexpr double degree = std::numbers::pi / 180;
+
+constexpr std::array<Name, 3> timeNames{{{"time_s", 1}, {"time_ms", 1e-3}, {"time_us", 1e-6}}};
+constexpr std::array<Name, 1> sampleNames{{{"sample", 1}}};
+constexpr std::array<std::array<Name, 2>, 3> accelerometerNames{{{{{"acc_x_mps2", 1}, {"acc_x_g", gravity}}},
+                                                                 {{{"acc_y_mps2", 1}, {"acc_y_g", gravity}}},
+                                                                 {{{"acc_z_mps2", 1}, {"acc_z_g", gravity}}}}};
+constexpr std::array<std::array<Name, 2>, 3> gyroscopeNames{{{{{"gyr_x_radps", 1}, {"gyr_x_dps", degree}}},
+                                                             {{{"gyr_y_radps", 1}, {"gyr_y_dps", degree}}},
+                                                             {{{"gyr_z_radps", 1}, {"gyr_z_dps", degree}}}}};
+
+std::vector<Names> allNames()
+{
+    std::vector<Names> all{timeNames, sampleNames};
+    all.insert(all.end(), accelerometerNames.begin(), accelerometerNames.end());
+    all.insert(all.end(), gyroscopeNames.begin(), gyroscopeNames.end());
+    return all;
+}
+
+bool isOurs(std::string_view name)
+{
+    const auto all = allNames();
+    return std::any_of(all.begin(), all.end(), [&](Names names) {
+        return std::any_of(names.begin(), names.end(), [&](const Name& one) { return one.text == name; });
+    });
+}
+
+std::string listed(Names names)
+{
+    std::string text;
+    for (const auto& name : names)
+        text += (text.empty() ? "" : " or ") + std::string(name.text);
+    return text;
+}
+
+std::string place(int line, std::string_view column = {})
+{
+    return "line " + integerText(line) + (column.empty() ? "" : ", column " + std::string(column));
+}
+
+std::string_view trimmed(std::string_view text)
+{
+    const auto first = text.find_first_not_of(" \t");
+    return first == std::string_view::npos ? std::string_view()
+                                           : text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+/// The text of a cell for a message: short, and without bytes that would upset a terminal.
+std::string quoted(std::string_view cell)
+{
+    constexpr std::size_t longest = 40;
+    std::string text(cell.substr(0, longest));
+    std::replace_if(
+        text.begin(), text.end(), [](char c) { return (c >= '\0' && c < ' ') || c == '\x7F'; }, '?');
+    return '"' + text + (cell.size() > longest ? "...\"" : "\"");
+}
+
+/// Where a quantity stands in each row, and how to bring it to SI.
+struct Column {
+    std::size_t index = 0;
+    double toSi = 1;
+    std::string name; ///< as in the file: that is where the reader will look
+};
+
+/// Finds the columns of the quantities in one header.
+class ColumnFinder
+{
+public:
+    ColumnFinder(const CsvRow& header, const ColumnMap& map) : header_(header), map_(map) {}
+
+    /// The one column that carries the quantity; nothing where there is none; a failure where two do.
+    [[nodiscard]] Expected<std::optional<Column>> find(Names names) const
+    {
+        std::optional<Column> found;
+        for (const auto& [ours, toSi] : names) {
+            const auto theirs = nameInFile(ours, names);
+            for (std::size_t i = 0; i < header_.cells.size(); ++i) {
+                if (theirs.empty() || trimmed(header_.cells[i]) != theirs)
+                    continue;
+                if (found)
+                    return fail(Code::InvalidInput, place(header_.line, theirs),
+                                "the same quantity stands here and in column " + found->name +
+                                    "; keep one, or name the one to read in the column map");
+                found = Column{i, toSi, std::string(theirs)};
+            }
+        }
+        if (const auto mapped = mappedName(names); !found && !mapped.empty())
+            return fail(Code::InvalidInput, place(header_.line, mapped),
+                        "the column map names this column and the header does not; the header has: " + headerText());
+        return found;
+    }
+
+    [[nodiscard]] Expected<Column> require(Names names, std::string_view advice) const
+    {
+        auto found = find(names);
+        if (!found)
+            return tl::unexpected(std::move(found.error()));
+        if (!*found)
+            return fail(Code::InvalidInput, place(header_.line, names.front().text),
+                        "this column is missing; name it " + listed(names) + std::string(advice) +
+                            ". The header has: " + headerText());
+        return std::move(**found);
+    }
+
+private:
+    [[nodiscard]] std::string_view mappedName(Names names) const
+    {
+        for (const auto& name : names)
+            if (const auto entry = map_.find(std::string(name.text)); entry != map_.end())
+                return entry->second;
+        return {};
+    }
+    /// Where the map speaks of a quantity, only the map decides on it.
+    [[nodiscard]] std::string_view nameInFile(std::string_view ours, Names names) const
+    {
+        if (mappedName(names).empty())
+            return ours;
+        const auto entry = map_.find(std::string(ours));
+        return entry == map_.end() ? std::string_view() : entry->second;
+    }
+    [[nodiscard]] std::string headerText() const
+    {
+        std::string text;
+        for (const auto& cell : header_.cells)
+            text += (text.empty() ? "" : ", ") + std::string(trimmed(cell));
+        constexpr std::size_t longest = 200;
+        return text.size() > longest ? text.substr(0, longest) + "..." : text;
+    }
+
+    const CsvRow& header_;
+    const ColumnMap& map_;
+};
+
+/// Turns rows into samples.
+class RecordingReader
+{
+public:
+    explicit RecordingReader(const ColumnMap& map) : map_(map) {}
+
+    Expected<void> readHead(const CsvHead& head)
+    {
+        canHaveDecimalComma_ = head.delimiter == ';';
+        headerLine_ = head.header.line;
+        for (const auto& comment : head.comments)
+            if (auto read = readComment(comment); !read)
+                return read;
+        const ColumnFinder finder(head.header, map_);
+        if (auto found = findTime(finder); !found)
+            return found;
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            auto column = finder.require(accelerometerNames[axis], ", or map it with a column map");
+            if (!column)
+                return tl::unexpected(std::move(column.error()));
+            accelerometer_[axis] = std::move(*column);
+        }
+        return findGyroscope(finder);
+    }
+
+    Expected<void> readRow(const CsvRow& row)
+    {
+        Sample sample{0, Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()};
+        if (auto read = readTime(row, sample.time); !read)
+            return read;
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            const auto index = static_cast<Eigen::Index>(axis);
+            if (auto read = readCell(row, accelerometer_[axis], sample.specificForce[index]); !read)
+                return read;
+            if (!result_.recording.hasGyroscope)
+                continue;
+            if (auto read = readCell(row, gyroscope_[axis], sample.angularRate[index]); !read)
+                return read;
+        }
+        result_.recording.samples.push_back(sample);
+        return {};
+    }
+
+    Expected<ImportedRecording> finish()
+    {
+        if (result_.recording.samples.empty())
+            return fail(Code::InvalidInput, place(headerLine_), "there are no samples below the header row");
+        return std::move(result_);
+    }
+
+private:
+    Expected<void> readComment(const CsvComment& comment)
+    {
+        const auto colon = comment.text.find(':');
+        if (colon == std::string::npos)
+            return {};
+        const std::string_view text = comment.text;
+        const auto key = trimmed(text.substr(0, colon));
+        const auto value = trimmed(text.substr(colon + 1));
+        if (key == "lift")
+            result_.lift = std::string(value);
+        else if (key == "athlete")
+            result_.athlete = std::string(value);
+        else if (key == "started")
+            result_.started = std::string(value);
+        else if (key == "load_kg")
+            return readSetting(comment.line, key, value, 0, result_.loadKg);
+        else if (key == "rate_hz")
+            return readSetting(comment.line, key, value, 1e-3, rate_);
+        return {};
+    }
+
+    Expected<void> readSetting(int line, std::string_view key, std::string_view text, double least,
+                               std::optional<double>& value) const
+    {
+        const bool comma = canHaveDecimalComma_ && text.find(',') != std::string_view::npos;
+        const auto number = parseNumber(text, comma ? ',' : '.');
+        if (!number || *number < least || *number > 1e6)
+            return fail(Code::InvalidInput, place(line),
+                        std::string(key) + " needs a number from " + shortestText(least) + " to 1000000, and " +
+                            quoted(text) + " is none");
+        value = number;
+        return {};
+    }
+
+    Expected<void> findTime(const ColumnFinder& finder)
+    {
+        auto time = finder.find(timeNames);
+        if (!time)
+            return tl::unexpected(std::move(time.error()));
+        time_ = std::move(*time);
+        if (time_)
+            return {};
+        if (!rate_) {
+            auto required = finder.require(timeNames, ", or put a line \"# rate_hz: 200\" above the header");
+            return tl::unexpected(std::move(required.error()));
+        }
+        auto counter = finder.find(sampleNames);
+        if (!counter)
+            return tl::unexpected(std::move(counter.error()));
+        time_ = std::move(*counter);
+        if (time_)
+            time_->toSi = 1 / *rate_;
+        return {};
+    }
+
+    Expected<void> findGyroscope(const ColumnFinder& finder)
+    {
+        std::array<std::optional<Column>, 3> found;
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            auto column = finder.find(gyroscopeNames[axis]);
+            if (!column)
+                return tl::unexpected(std::move(column.error()));
+            found[axis] = std::move(*column);
+        }
+        result_.recording.hasGyroscope = found[0] || found[1] || found[2];
+        for (std::size_t axis = 0; result_.recording.hasGyroscope && axis < 3; ++axis) {
+            if (!found[axis])
+                return fail(Code::InvalidInput, place(headerLine_, gyroscopeNames[axis].front().text),
+                            "this column is missing while other gyroscope columns are there; name it " +
+                                listed(gyroscopeNames[axis]) + ", or leave all three out");
+            gyroscope_[axis] = std::move(*found[axis]);
+        }
+        return {};
+    }
+
+    Expected<void> readTime(const CsvRow& row, double& time)
+    {
+        auto& samples = result_.recording.samples;
+        if (!time_) {
+            time = static_cast<double>(samples.size()) / *rate_;
+            return {};
+        }
+        if (auto read = readCell(row, *time_, time); !read)
+            return read;
+        if (!samples.empty() && !(time > samples.back().time))
+            return fail(Code::InvalidInput, place(row.line, time_->name),
+                        "time does not increase: " + quoted(row.cells[time_->index]) +
+                            " comes after a row that is as late or later; remove doubled rows and sort by time");
+        return {};
+    }
+
+    Expected<void> readCell(const CsvRow& row, const Column& column, double& value)
+    {
+        const auto& cell = row.cells[column.index];
+        const auto number = parseNumber(cell, decimalMarkFor(cell));
+        if (!number)
+            return fail(Code::InvalidInput, place(row.line, column.name),
+                        trimmed(cell).empty() ? "the cell is empty; every sample needs a number here, so remove the row"
+                                              : quoted(cell) + " is no finite number; correct it, or remove the row");
+        value = *number * column.toSi;
+        return {};
+    }
+
+    /// The first decimal mark met in a semicolon file holds for all of it: a mixture is an error, not a guess.
+    char decimalMarkFor(std::string_view cell)
+    {
+        if (canHaveDecimalComma_ && decimalMark_ == '\0')
+            if (const auto mark = cell.find_first_of(",."); mark != std::string_view::npos)
+                decimalMark_ = cell[mark];
+        return decimalMark_ == ',' ? ',' : '.';
+    }
+
+    const ColumnMap& map_;
+    ImportedRecording result_;
+    std::optional<double> rate_; // Hz
+    std::optional<Column> time_; // the clock, or the counter; neither where rows are counted
+    std::array<Column, 3> accelerometer_, gyroscope_;
+    int headerLine_ = 0;
+    bool canHaveDecimalComma_ = false;
+    char decimalMark_ = '\0';
+};
+
+} // namespace
+
+Expected<ColumnMap> parseColumnMap(std::string_view text)
+{
+    ColumnMap map;
+    while (!text.empty()) {
+        const auto entry = text.substr(0, text.find(','));
+        text.remove_prefix(std::min(text.size(), entry.size() + 1));
+        const auto equals = entry.find('=');
+        const auto ours = trimmed(entry.substr(0, equals));
+        const auto theirs = equals == std::string_view::npos ? std::string_view() : trimmed(entry.substr(equals + 1));
+        if (theirs.empty())
+            return fail(Code::InvalidInput, "column map",
+                        quoted(entry) + " is no pair; write ours=theirs, for example acc_x_mps2=ax");
+        if (!isOurs(ours))
+            return fail(Code::InvalidInput, "column map",
+                        quoted(ours) + " is none of our column names: time_s, time_ms, time_us, sample, acc_x_mps2 or "
+                                       "acc_x_g, gyr_x_radps or gyr_x_dps, and the same with y and z");
+        if (!map.emplace(ours, theirs).second)
+            return fail(Code::InvalidInput, "column map", quoted(ours) + " is mapped twice; keep one");
+    }
+    return map;
+}
+
+Expected<ImportedRecording> importRecording(std::string_view bytes, const ColumnMap& columns)
+{
+    RecordingReader reader(columns);
+    auto read = readCsv(
+        bytes, [&](const CsvHead& head) { return reader.readHead(head); },
+        [&](const CsvRow& row) { return reader.readRow(row); });
+    if (!read)
+        return tl::unexpected(std::move(read.error()));
+    return reader.finish();
+}
+
+} // namespace fleetrung::motion
