@@ -1,0 +1,52 @@
+// What to lift on one day.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/season/decision.hpp"
+
+namespace fleetrung::season
+{
+
+struct PlannedSet {
+    int repetitions = 0;
+    std::optional<double> loadKg; ///< kg; none where no load is known yet: the note says how to find it
+};
+
+struct PlannedLift {
+    std::string ladder;
+    std::string rung;
+    std::string lift; ///< lift key
+    std::vector<PlannedSet> warmUp;
+    std::optional<PlannedSet> probe; ///< three repetitions, full intent, before the work sets
+    std::vector<PlannedSet> work;
+    double restSeconds = 0;
+    double setStop = 0; ///< velocity loss from the fastest repetition (share) at which the set ends
+    Metric metric = Metric::MeanVelocity;
+    Band targetBand;                   ///< s
+    Band range;                        ///< m
+    std::vector<std::string> cautions; ///< caution keys
+    std::string note;
+};
+
+struct SessionPlan {
+    CivilDate day;
+    PhaseKind phase = PhaseKind::GeneralPreparation;
+    bool sprintDay = false;         ///< sprints come first, the lifts after
+    std::vector<PlannedLift> lifts; ///< fastest first; empty on a day without lifts
+    std::vector<std::string> notes; ///< why nothing is lifted, which lifts rest and why
+};
+
+/// Lifts of `day` from the plan, the states and the day's decisions (which may be empty: then nothing is adjusted).
+[[nodiscard]] SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& states,
+                                      const std::vector<Decision>& decisions, CivilDate day,
+                                      const SeasonData& data = standardSeasonData());
+
+/// True where the plan puts lifts on that day, whatever the day's decisions.
+[[nodiscard]] bool isLiftingDay(const SeasonPlan& plan, CivilDate day);
+
+[[nodiscard]] Json sessionJson(const SessionPlan& session, const SeasonData& data = standardSeasonData());
+
+} // namespace fleetrung::season
