@@ -19,8 +19,9 @@ struct Table {
     std::vector<std::vector<std::string>> rows; ///< cells as they stand in the file, before quoting
 };
 
-/// athletes, seasons, competitions, sessions, sets, repetitions, decisions, evidence, sprints, splits, jumps, plan,
-/// lost_days and last data_dictionary (file, column, unit, meaning). Every table is there, also when it has no rows.
+/// athletes, seasons, phases, competitions, plan, lost_days, decisions, evidence, wellness, sessions, sets,
+/// repetitions, probes, sprints, splits, jumps, and last data_dictionary (file, column, unit, meaning). Every table is
+/// there, also without rows.
 [[nodiscard]] std::vector<Table> csvTables(std::span<const SeasonReport> reports);
 
 /// The bytes of the file: UTF-8, CRLF.

@@ -67,6 +67,7 @@ struct SeasonReport {
     std::vector<Competition> competitions;
     std::vector<Ladder> ladders;
     std::vector<Decision> decisions;
+    std::vector<Wellness> wellness;
     std::vector<Session> sessions;
     std::vector<Sprint> sprints;
     std::vector<Jump> jumps;

@@ -14,7 +14,11 @@
 namespace fleetrung::report
 {
 
-using Measurement = std::optional<reps::Measured>;
+/// What was measured, or typed: a typed value has no uncertainty, and what was not measured has no value.
+struct Measurement {
+    std::optional<double> value;
+    std::optional<double> uncertainty; ///< standard, same unit
+};
 
 /// Which leg or arm worked; one-sided lifts keep left and right apart.
 enum class Side { Both, Left, Right };
@@ -40,14 +44,16 @@ struct Repetition {
 
 struct Set {
     Identifier id;
-    int number = 1;   ///< 1-based within the session
-    std::string lift; ///< key, "half-squat"
-    std::string name; ///< "Half squat"
+    int number = 1;     ///< 1-based within the session
+    std::string lift;   ///< key, "half-squat"
+    std::string name;   ///< "Half squat"
+    std::string ladder; ///< name of the ladder; empty for a lift outside the ladders
+    std::string rung;   ///< name of the rung; empty likewise
     Side side = Side::Both;
     std::optional<double> loadKg;
     int repetitionsPlanned = 0;
     int repetitionsDone = 0;
-    bool probe = false;                 ///< the three full-intent repetitions that count as evidence
+    std::string kind = "work";          ///< warm-up, probe, work, maintenance; only a probe set is evidence
     bool measured = false;              ///< by a sensor; otherwise typed
     std::optional<double> velocityLoss; ///< share (0..1) from the fastest repetition
     std::optional<double> effort;       ///< 1-10
@@ -59,15 +65,23 @@ struct Session {
     Identifier id;
     CivilDate day{}; ///< the training day
     Moment started;
+    std::string kind; ///< strength, track, test
     std::string phase;
-    std::optional<double> bodyMassKg;
+    std::optional<double> effort; ///< 1-10, of the whole session
+    std::string note;
+    std::vector<Set> sets;
+};
+
+/// How the athlete was on a day, as entered.
+struct Wellness {
+    CivilDate day{};
+    Moment asked;
     std::optional<double> sleepHours;
     std::optional<double> soreness; ///< 0-10
     std::optional<double> pain;     ///< 0-10
     std::string painWhere;
-    std::optional<double> effort; ///< 1-10, of the whole session
+    std::optional<double> bodyMassKg;
     std::string note;
-    std::vector<Set> sets;
 };
 
 struct Split {
@@ -90,6 +104,7 @@ struct Sprint {
     std::string shoes;
     std::optional<double> windMps; ///< along the run, tail wind positive
     std::optional<double> temperatureC;
+    bool competition = false;
     std::vector<Split> splits;
     std::string note;
 };
