@@ -61,9 +61,27 @@ std::string listed(Names names)
     return text;
 }
 
+/// Text out of a file for a message: short, and without bytes that would upset a terminal.
+std::string printable(std::string_view text, std::size_t longest)
+{
+    const auto continues = [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; };
+    std::size_t size = std::min(text.size(), longest);
+    while (size > 0 && size < text.size() && continues(text[size]))
+        --size;
+    std::string shown(text.substr(0, size));
+    std::replace_if(
+        shown.begin(), shown.end(), [](char c) { return (c >= '\0' && c < ' ') || c == '\x7F'; }, '?');
+    return size < text.size() ? shown + "..." : shown;
+}
+
+std::string quoted(std::string_view cell)
+{
+    return '"' + printable(cell, 40) + '"';
+}
+
 std::string place(int line, std::string_view column = {})
 {
-    return "line " + integerText(line) + (column.empty() ? "" : ", column " + std::string(column));
+    return "line " + integerText(line) + (column.empty() ? "" : ", column " + printable(column, 80));
 }
 
 std::string_view trimmed(std::string_view text)
@@ -71,16 +89,6 @@ std::string_view trimmed(std::string_view text)
     const auto first = text.find_first_not_of(" \t");
     return first == std::string_view::npos ? std::string_view()
                                            : text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-/// The text of a cell for a message: short, and without bytes that would upset a terminal.
-std::string quoted(std::string_view cell)
-{
-    constexpr std::size_t longest = 40;
-    std::string text(cell.substr(0, longest));
-    std::replace_if(
-        text.begin(), text.end(), [](char c) { return (c >= '\0' && c < ' ') || c == '\x7F'; }, '?');
-    return '"' + text + (cell.size() > longest ? "...\"" : "\"");
 }
 
 /// Where a quantity stands in each row, and how to bring it to SI.
@@ -107,7 +115,7 @@ public:
                     continue;
                 if (found)
                     return fail(Code::InvalidInput, place(header_.line, theirs),
-                                "the same quantity stands here and in column " + found->name +
+                                "the same quantity stands here and in column " + printable(found->name, 80) +
                                     "; keep one, or name the one to read in the column map");
                 found = Column{i, toSi, std::string(theirs)};
             }
@@ -151,8 +159,7 @@ private:
         std::string text;
         for (const auto& cell : header_.cells)
             text += (text.empty() ? "" : ", ") + std::string(trimmed(cell));
-        constexpr std::size_t longest = 200;
-        return text.size() > longest ? text.substr(0, longest) + "..." : text;
+        return printable(text, 200);
     }
 
     const CsvRow& header_;
