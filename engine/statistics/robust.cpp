@@ -1,0 +1,77 @@
+#include "engine/statistics/robust.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace fleetrung::statistics
+{
+namespace
+{
+
+constexpr double notANumber = std::numeric_limits<double>::quiet_NaN();
+/// 1 / Phi^-1(3/4): makes the median absolute deviation of normal data its standard deviation.
+constexpr double normalScale = 1.4826022185056018;
+
+} // namespace
+
+double mean(std::span<const double> values)
+{
+    if (values.empty())
+        return notANumber;
+    double sum = 0;
+    for (const double value : values)
+        sum += value;
+    return sum / static_cast<double>(values.size());
+}
+
+double median(std::span<const double> values)
+{
+    if (values.empty())
+        return notANumber;
+    std::vector<double> sorted(values.begin(), values.end());
+    std::sort(sorted.begin(), sorted.end());
+    const auto middle = sorted.size() / 2;
+    return sorted.size() % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+}
+
+double medianAbsoluteDeviation(std::span<const double> values)
+{
+    const double centre = median(values);
+    std::vector<double> distances;
+    distances.reserve(values.size());
+    for (const double value : values)
+        distances.push_back(std::abs(value - centre));
+    return normalScale * median(distances);
+}
+
+std::vector<double> winsorised(std::span<const double> values, double limit)
+{
+    std::vector<double> drawnIn(values.begin(), values.end());
+    const double centre = median(values);
+    const double reach = limit * medianAbsoluteDeviation(values);
+    if (!(reach > 0))
+        return drawnIn;
+    for (double& value : drawnIn)
+        value = std::clamp(value, centre - reach, centre + reach);
+    return drawnIn;
+}
+
+TheilSenLine theilSen(std::span<const double> x, std::span<const double> y)
+{
+    std::vector<double> slopes;
+    if (x.size() == y.size())
+        for (std::size_t i = 0; i < x.size(); ++i)
+            for (std::size_t j = i + 1; j < x.size(); ++j)
+                if (x[i] != x[j])
+                    slopes.push_back((y[j] - y[i]) / (x[j] - x[i]));
+    if (slopes.empty())
+        return {notANumber, notANumber};
+    const double slope = median(slopes);
+    std::vector<double> intercepts;
+    for (std::size_t i = 0; i < x.size(); ++i)
+        intercepts.push_back(y[i] - slope * x[i]);
+    return {slope, median(intercepts)};
+}
+
+} // namespace fleetrung::statistics
