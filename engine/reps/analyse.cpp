@@ -1,0 +1,108 @@
+#include "engine/reps/analyse.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/numbers.hpp"
+#include "engine/motion/vertical_motion.hpp"
+#include "engine/reps/metrics.hpp"
+#include "engine/reps/selection.hpp"
+
+namespace fleetrung::reps
+{
+namespace
+{
+
+constexpr double shortestRecording = 0.5; // s
+constexpr double lowestRate = 25.0;       // Hz
+constexpr double partialShare = 0.7;      // of the set's median range
+
+std::optional<Error> refusal(const motion::Recording& recording)
+{
+    const auto& samples = recording.samples;
+    if (samples.size() < 8 || samples.back().time - samples.front().time < shortestRecording)
+        return Error{Code::InvalidInput, "", "the recording is shorter than half a second; record the whole set"};
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const auto place = "sample " + integerText(static_cast<std::int64_t>(i));
+        if (!samples[i].specificForce.allFinite() || !samples[i].angularRate.allFinite() || !std::isfinite(samples[i].time))
+            return Error{Code::InvalidInput, place, "a reading is no number"};
+        if (i > 0 && samples[i].time <= samples[i - 1].time)
+            return Error{Code::InvalidInput, place, "time does not increase"};
+    }
+    const double rate = motion::samplingRate(recording);
+    if (rate < lowestRate)
+        return Error{Code::NotAvailable, "",
+                     "the sensor sends " + fixedText(rate, 1) + " samples a second; repetitions need 25 or more"};
+    return std::nullopt;
+}
+
+/// A stroke of any kind says nothing of where it ends; a lifter under a bar stays within arm's reach of one height.
+motion::Knowledge knowledgeOf(const Lift& lift)
+{
+    motion::Knowledge knowledge;
+    knowledge.heightSpread = lift.key == "free" ? 0.4 : std::max(0.3, lift.typicalRange);
+    knowledge.speedSpread = lift.key == "free" ? 0.5 : 0.3;
+    return knowledge;
+}
+
+/// Turning points that the lift's data says return to their height, from a first look.
+std::vector<motion::Return> returnsOf(const motion::VerticalMotion& motion, const std::vector<Candidate>& candidates,
+                                      const Lift& lift)
+{
+    std::vector<motion::Return> returns;
+    for (const auto& candidate : candidates) {
+        if (lift.returns.top)
+            returns.push_back({sampleAt(motion, candidate.up.end), true});
+        if (lift.returns.bottom)
+            returns.push_back({sampleAt(motion, candidate.up.start), false});
+        if (lift.returns.top && candidate.down)
+            returns.push_back({sampleAt(motion, candidate.down->start), true});
+    }
+    return returns;
+}
+
+void flagPartials(std::vector<Repetition>& repetitions)
+{
+    if (repetitions.size() < 3)
+        return;
+    std::vector<double> ranges;
+    for (const auto& rep : repetitions)
+        ranges.push_back(rep.range.value);
+    std::nth_element(ranges.begin(), ranges.begin() + static_cast<std::ptrdiff_t>(ranges.size() / 2), ranges.end());
+    const double usual = ranges[ranges.size() / 2];
+    for (auto& rep : repetitions)
+        if (rep.range.value < partialShare * usual)
+            rep.flags = rep.flags | Flag::ShortRange;
+}
+
+} // namespace
+
+Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift& lift)
+{
+    if (const auto refused = refusal(recording))
+        return tl::unexpected<Error>(*refused);
+    auto knowledge = knowledgeOf(lift);
+    auto motion = motion::solveVerticalMotion(recording, knowledge);
+    if (!motion)
+        return tl::unexpected<Error>(motion.error());
+    auto candidates = selectRepetitions(*motion, lift);
+    knowledge.returns = returnsOf(*motion, candidates, lift);
+    if (knowledge.returns.size() > 1) {
+        motion = motion::solveVerticalMotion(recording, knowledge);
+        if (!motion)
+            return tl::unexpected<Error>(motion.error());
+        candidates = selectRepetitions(*motion, lift);
+    }
+
+    SetAnalysis analysis;
+    analysis.samplingRate = motion::samplingRate(recording);
+    for (const auto& candidate : candidates)
+        analysis.repetitions.push_back(measure(*motion, recording, candidate));
+    if (lift.key != "free")
+        flagPartials(analysis.repetitions);
+    analysis.summary = summarise(analysis.repetitions, lift);
+    analysis.trace = {std::move(motion->time), std::move(motion->velocity), std::move(motion->height)};
+    return analysis;
+}
+
+} // namespace fleetrung::reps
