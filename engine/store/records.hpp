@@ -46,11 +46,12 @@ struct Device : Row {
 
 struct Athlete : Row {
     std::string name;
+    std::string event; ///< "200 m", "long jump"
     std::optional<CivilDate> born;
     std::optional<double> statureM;
     std::optional<double> bodyMassKg;
-    double trainingYears = 0;     ///< years of regular lifting
-    bool guardianConsent = false; ///< asked for under 18 only
+    std::optional<double> trainingYears; ///< of regular lifting
+    bool guardianConsent = false;        ///< asked for under 18 only
     std::string note;
 };
 
@@ -81,6 +82,8 @@ struct LiftSet : Row {
     SetKind kind = SetKind::Work;
     Side side = Side::Both;
     double loadKg = 0;
+    int repetitionsPlanned = 0;         ///< 0 where nothing was planned
+    std::optional<int> repetitionsDone; ///< as typed; a set with a sensor counts its repetitions
     std::optional<double> boxHeightM;
     std::optional<double> effort; ///< 1..10
     std::string note;
@@ -174,6 +177,7 @@ struct Sprint : Row {
     std::string surface;       ///< "track", "indoor", "grass"
     std::string shoes;         ///< "spikes", "flats"
     std::optional<double> windMps;
+    std::optional<double> temperatureC;
     std::optional<double> effort; ///< 1..10
     bool competition = false;
     std::string note;
@@ -200,8 +204,19 @@ struct Wellness : Row {
     std::optional<double> soreness; ///< 0..10
     std::optional<double> pain;     ///< 0..10
     std::string painWhere;          ///< "knee", "hamstring", "back", ...; empty where there is none
+    bool sharpPain = false;
+    bool limping = false;
+    bool newHamstringPain = false;
+    bool refused = false; ///< does not want to train today
     std::optional<double> bodyMassKg;
     std::string note;
+};
+
+/// A day on which the planned training did not happen.
+struct LostDay : Row {
+    Identifier athlete;
+    CivilDate day{};
+    std::string why; ///< "illness", "travel"
 };
 
 /// Kept for ever, with its evidence by value: later analyses do not rewrite why it was taken. Its id is a hash of what

@@ -1,0 +1,28 @@
+// What a Store holds open (private to engine/store).
+#pragma once
+
+#include "engine/store/capture_file.hpp"
+#include "engine/store/store.hpp"
+
+namespace fleetrung::store
+{
+
+struct Store::State {
+    std::unique_ptr<Connection> rows;
+    std::unique_ptr<CaptureFile> captures;
+    Identifier device;
+
+    bool inside = false;      ///< a transaction is open
+    bool spoiled = false;     ///< a write inside it failed: it cannot be kept any more
+    std::int64_t counter = 0; ///< of the open transaction; 0 until something was written in it
+
+    /// One counter a transaction: everything in it happened at once. Throws what SQLiteCpp throws.
+    std::int64_t stampCounter()
+    {
+        if (counter == 0)
+            counter = rows->number("UPDATE lamport SET counter = counter + 1 RETURNING counter");
+        return counter;
+    }
+};
+
+} // namespace fleetrung::store
