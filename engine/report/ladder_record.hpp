@@ -46,9 +46,10 @@ struct Ladder {
     std::string key;                                    ///< "squat"
     std::string name;                                   ///< "Squat"
     std::string evidenceName = "time to peak velocity"; ///< "contact time" for drop jumps
-    std::vector<Rung> rungs;                            ///< longest range first
-    std::vector<Stay> planned;                          ///< in order of days
-    std::vector<Stay> taken;                            ///< in order of days
+    double typicalErrorShare = 0.08;     ///< prior typical error as a share of the entry baseline: data of the ladder
+    std::vector<Rung> rungs;             ///< longest range first
+    std::vector<Stay> planned;           ///< in order of days
+    std::vector<Stay> taken;             ///< in order of days
     std::vector<EvidencePoint> evidence; ///< in order of days; different rungs are never joined or compared
 };
 
