@@ -43,7 +43,6 @@ struct StrikeLineInput {
     std::vector<StrikeRepetition> repetitions; ///< in order; the last one is the latest
     std::optional<Span> targetBand;            ///< s
     std::vector<ContactBand> contactBands = sprintContactBands();
-    bool downToZero = true; ///< the axis begins at concentric onset
 };
 [[nodiscard]] Plot strikeLine(const StrikeLineInput& input);
 
@@ -108,7 +107,9 @@ struct TpvTrendInput {
 };
 [[nodiscard]] Plot tpvTrend(const TpvTrendInput& input);
 
-// --- Sprint times of the season: one line a test; tests of different distance or start are never joined.
+// --- Times of one sprint test over the season: every run a mark, the best of each day joined. Tests of different
+// distance
+//     or start are different pictures.
 
 struct SprintPoint {
     CivilDate day{};
@@ -116,13 +117,9 @@ struct SprintPoint {
     std::optional<double> windMps; ///< tail wind positive; written beside the mark
 };
 
-struct SprintSeries {
-    std::string test; ///< "flying 20 m"
-    std::vector<SprintPoint> points;
-};
-
 struct SprintTrendInput {
-    std::vector<SprintSeries> tests;
+    std::string test;                ///< "flying 20 m"
+    std::vector<SprintPoint> points; ///< in order of days
     SeasonSpan season;
 };
 [[nodiscard]] Plot sprintTrend(const SprintTrendInput& input);

@@ -13,7 +13,7 @@ namespace fleetrung::plot
 /// What a primitive is, not how it looks. The palette gives each role a colour for shapes and one for text.
 enum class Role {
     Axis,      ///< axis lines and ticks
-    Grid,      ///< faint help lines
+    Grid,      ///< faint help lines, changes of rung
     Label,     ///< quiet text
     Strong,    ///< text that is read first
     Band,      ///< target band
@@ -62,12 +62,13 @@ struct Mark {
     Role role = Role::Mark;
     Shape shape = Shape::Ring;
     Point at;
-    std::string label;      ///< beside it; empty for none
+    std::string label;      ///< written beside it; empty for none
     double uncertainty = 0; ///< standard, along the value axis; 0 draws no bar
-    std::string series;     ///< what it belongs to ("Half squat, left"); marks of one series are spoken together
+    std::string series;     ///< "repetition", "left"; marks of one series are spoken together
+    std::string name;       ///< spoken instead of the label: the name of a race
 };
 
-/// A stretch of the season in the strip above the picture.
+/// A stretch of the strip above the picture: a phase, or the rung of that time.
 struct StripPart {
     std::string name;
     double xFrom = 0;
@@ -79,24 +80,32 @@ using Primitive = std::variant<Line, Band, Rule, Mark>;
 struct Tick {
     double at = 0;
     std::string label;
+    bool strong = false; ///< the rung of today
 };
 
 struct Axis {
+    enum class Kind {
+        Number,
+        Week,    ///< x counts weeks from the season's first day; x 0..1 is week 1
+        Category ///< ticks are names at whole numbers
+    };
+    Kind kind = Kind::Number;
     double from = 0;
     double to = 1;
-    bool downwards = false;  ///< y only: `from` is at the top
-    bool visible = true;     ///< an invisible axis only spreads the marks
-    bool categories = false; ///< ticks are names, not numbers
+    bool downwards = false; ///< y only: `from` is at the top
+    bool visible = true;    ///< an invisible axis only spreads the marks
     std::vector<Tick> ticks;
-    std::string unit;       ///< "ms", written once, after the last tick
+    std::string unit;       ///< "ms": written once, at the end of the axis
     std::string spokenUnit; ///< "milliseconds"
-    std::string title;      ///< "week", "time to peak velocity"
-    int decimals = 0;       ///< of spoken and written values
+    std::string title;      ///< "time from concentric onset"
+    int decimals = 0;       ///< of values said
 };
 
 struct LegendEntry {
+    enum class Sample { Line, Area, Mark };
     Role role = Role::Taken;
-    std::optional<Shape> shape; ///< none: a line sample
+    Sample sample = Sample::Line;
+    Shape shape = Shape::Ring; ///< of a mark
     std::string text;
 };
 

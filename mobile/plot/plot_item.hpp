@@ -7,24 +7,10 @@
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/plot/plot.hpp"
+#include "mobile/plot/plot_value.hpp"
 
 namespace fleetrung::plot
 {
-
-/// A Plot that can travel through properties and signals.
-struct PlotValue {
-    Q_GADGET
-    QML_ANONYMOUS
-    Q_PROPERTY(QString summary READ summary)
-    Q_PROPERTY(bool empty READ isEmpty)
-
-public:
-    Plot plot;
-
-    [[nodiscard]] QString summary() const;
-    [[nodiscard]] bool isEmpty() const { return plot.primitives.empty(); }
-};
 
 class PlotItem : public QQuickPaintedItem
 {
@@ -65,5 +51,3 @@ private:
 };
 
 } // namespace fleetrung::plot
-
-Q_DECLARE_METATYPE(fleetrung::plot::PlotValue)

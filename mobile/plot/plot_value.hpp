@@ -1,0 +1,27 @@
+// A Plot that can travel through Qt properties and signals.
+#pragma once
+
+#include <QMetaType>
+#include <QObject>
+#include <QString>
+
+#include "mobile/plot/plot.hpp"
+
+namespace fleetrung::plot
+{
+
+struct PlotValue {
+    Q_GADGET
+    Q_PROPERTY(QString summary READ summary)
+    Q_PROPERTY(bool empty READ isEmpty)
+
+public:
+    Plot plot;
+
+    [[nodiscard]] QString summary() const; ///< for screen readers
+    [[nodiscard]] bool isEmpty() const { return plot.primitives.empty(); }
+};
+
+} // namespace fleetrung::plot
+
+Q_DECLARE_METATYPE(fleetrung::plot::PlotValue)

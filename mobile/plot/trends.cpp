@@ -1,0 +1,221 @@
+#include <algorithm>
+#include <limits>
+#include <map>
+
+#include "mobile/plot/pictures.hpp"
+#include "mobile/plot/season_axis.hpp"
+#include "mobile/plot/words.hpp"
+
+namespace fleetrung::plot
+{
+namespace
+{
+
+constexpr double millisecondsPerSecond = 1000.0;
+constexpr double middayOfWeek = 0.5 / 7; // a session stands in the middle of its day
+
+/// Grows to hold what is shown.
+struct Extent {
+    double from = std::numeric_limits<double>::infinity();
+    double to = -std::numeric_limits<double>::infinity();
+
+    void hold(double low, double high)
+    {
+        from = std::min(from, low);
+        to = std::max(to, high);
+    }
+    [[nodiscard]] bool isEmpty() const { return from > to; }
+};
+
+double placeOf(const SeasonSpan& season, CivilDate day)
+{
+    return weeksAt(season, day) + middayOfWeek;
+}
+
+/// Value axis round the extent; `least` is the smallest stretch shown, so that noise does not fill the picture.
+Axis valueAxis(Extent extent, double least, int decimals)
+{
+    Axis axis;
+    axis.from = extent.from;
+    axis.to = extent.to;
+    roundOut(axis.from, axis.to, least, 5);
+    axis.ticks = niceTicks(axis.from, axis.to, 5);
+    axis.decimals = decimals;
+    return axis;
+}
+
+Mark trendMark(const TrendPoint& point, const TpvTrendInput& input, const std::string& rung)
+{
+    Mark mark;
+    mark.at = {placeOf(input.season, point.day), point.seconds * millisecondsPerSecond};
+    mark.uncertainty = point.uncertainty * millisecondsPerSecond;
+    mark.series = point.side == Side::Both ? rung : rung + ", " + sideText(point.side);
+    if (point.side == Side::Right) {
+        mark.role = Role::Second;
+        mark.shape = Shape::Diamond;
+    }
+    return mark;
+}
+
+/// The marks of one stay and the line that joins those of one side.
+void addStay(Plot& plot, const TrendStay& stay, const TpvTrendInput& input)
+{
+    for (const Side side : {Side::Both, Side::Left, Side::Right}) {
+        Line line{side == Side::Right ? Role::Second : Role::Taken, "", {}, false};
+        std::vector<Mark> marks;
+        for (const auto& point : stay.points)
+            if (point.side == side) {
+                marks.push_back(trendMark(point, input, stay.rung));
+                line.points.push_back(marks.back().at);
+            }
+        if (line.points.size() > 1)
+            plot.primitives.push_back(line);
+        plot.primitives.insert(plot.primitives.end(), marks.begin(), marks.end());
+    }
+}
+
+/// A stay reaches to where the next one begins.
+std::vector<StripPart> rungStrip(const TpvTrendInput& input)
+{
+    std::vector<StripPart> strip;
+    for (const auto& stay : input.stays) {
+        if (stay.points.empty())
+            continue;
+        const double from = weeksAt(input.season, stay.points.front().day);
+        const double to = weeksAt(input.season, stay.points.back().day + std::chrono::days{1});
+        if (!strip.empty())
+            strip.back().xTo = std::max(strip.back().xTo, from);
+        strip.push_back({stay.rung, from, to});
+    }
+    return strip;
+}
+
+void markLatest(Plot& plot)
+{
+    const auto isMark = [](const Primitive& primitive) { return std::holds_alternative<Mark>(primitive); };
+    Mark* latest = nullptr;
+    for (auto& primitive : plot.primitives)
+        if (isMark(primitive) && (latest == nullptr || std::get<Mark>(primitive).at.x >= latest->at.x))
+            latest = &std::get<Mark>(primitive);
+    if (latest == nullptr)
+        return;
+    latest->role = Role::Latest;
+    if (latest->shape == Shape::Ring)
+        latest->shape = Shape::Dot;
+    latest->label = numberText(latest->at.y, plot.y.decimals);
+}
+
+Extent extentOf(const TpvTrendInput& input)
+{
+    Extent extent;
+    for (const auto& stay : input.stays) {
+        for (const auto& point : stay.points)
+            extent.hold((point.seconds - point.uncertainty) * millisecondsPerSecond,
+                        (point.seconds + point.uncertainty) * millisecondsPerSecond);
+        if (stay.targetBand && !stay.points.empty())
+            extent.hold(stay.targetBand->from * millisecondsPerSecond, stay.targetBand->to * millisecondsPerSecond);
+    }
+    return extent;
+}
+
+std::vector<LegendEntry> trendLegend(const TpvTrendInput& input)
+{
+    bool band = false;
+    bool sides = false;
+    for (const auto& stay : input.stays) {
+        band = band || stay.targetBand.has_value();
+        for (const auto& point : stay.points)
+            sides = sides || point.side != Side::Both;
+    }
+    std::vector<LegendEntry> legend;
+    legend.push_back({Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, sides ? "left" : "probe set of a session"});
+    if (sides)
+        legend.push_back({Role::Second, LegendEntry::Sample::Mark, Shape::Diamond, "right"});
+    if (band)
+        legend.push_back({Role::Band, LegendEntry::Sample::Area, Shape::Ring, "target band"});
+    return legend;
+}
+
+} // namespace
+
+Plot tpvTrend(const TpvTrendInput& input)
+{
+    Plot plot;
+    plot.title = input.lift + ", " + input.quantity;
+    plot.x = weekAxis(input.season);
+    const auto extent = extentOf(input);
+    if (extent.isEmpty()) {
+        plot.empty = "No probe sets yet.";
+        return plot;
+    }
+    plot.y = valueAxis(extent, 40, 0);
+    plot.y.unit = "ms";
+    plot.y.spokenUnit = "milliseconds";
+    plot.y.title = input.quantity;
+    plot.strip = rungStrip(input);
+
+    std::size_t part = 0;
+    for (const auto& stay : input.stays) {
+        if (stay.points.empty())
+            continue;
+        const auto& place = plot.strip[part];
+        if (stay.targetBand)
+            plot.primitives.push_back(Band{Role::Band, "target band of " + stay.rung, place.xFrom, place.xTo,
+                                           stay.targetBand->from * millisecondsPerSecond,
+                                           stay.targetBand->to * millisecondsPerSecond});
+        if (part > 0)
+            plot.primitives.push_back(Rule{Role::Grid, "", place.xFrom});
+        ++part;
+    }
+    for (const auto& stay : input.stays)
+        addStay(plot, stay, input);
+    markLatest(plot);
+    plot.legend = trendLegend(input);
+    if (plot.strip.size() > 1)
+        plot.note = "Times of different rungs are not to be compared: a shorter range is quicker anyway.";
+    return plot;
+}
+
+Plot sprintTrend(const SprintTrendInput& input)
+{
+    Plot plot;
+    plot.title = input.test;
+    plot.x = weekAxis(input.season);
+    if (input.points.empty()) {
+        plot.empty = "No runs yet.";
+        return plot;
+    }
+    Extent extent;
+    std::map<CivilDate, double> best;
+    bool wind = false;
+    for (const auto& point : input.points) {
+        extent.hold(point.seconds, point.seconds);
+        const auto known = best.find(point.day);
+        best[point.day] = known == best.end() ? point.seconds : std::min(known->second, point.seconds);
+        wind = wind || point.windMps;
+    }
+    plot.y = valueAxis(extent, 0.08, 2);
+    plot.y.unit = "s";
+    plot.y.spokenUnit = "seconds";
+    plot.y.title = "time";
+    plot.strip = phaseStrip(input.season);
+
+    Line line{Role::Taken, "", {}, false};
+    for (const auto& [day, seconds] : best)
+        line.points.push_back({placeOf(input.season, day), seconds});
+    plot.primitives.push_back(line);
+    for (const auto& point : input.points) {
+        Mark mark;
+        mark.at = {placeOf(input.season, point.day), point.seconds};
+        mark.series = "run";
+        if (point.windMps)
+            mark.label = signedText(*point.windMps, 1);
+        plot.primitives.push_back(mark);
+    }
+    plot.legend = {{Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, "a run"},
+                   {Role::Taken, LegendEntry::Sample::Line, Shape::Ring, "best of the day"}};
+    plot.note = wind ? "Lower is faster. Beside a mark: wind in m/s, tail wind positive." : "Lower is faster.";
+    return plot;
+}
+
+} // namespace fleetrung::plot
