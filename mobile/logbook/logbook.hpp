@@ -1,0 +1,163 @@
+// The athlete's logbook: what the program does with its data, without Qt. Joins the store (rows) and the engine
+// (meaning); the interface, the desk program and the demo call this and nothing below it.
+//
+// Nothing here reads a clock or draws random numbers: every call that needs "now" takes a Moment, new ids come from the
+// function given at opening. What a call reported as done is on the disk. One object belongs to one thread; other
+// threads open their own with `openReadOnly`. An id left zero in a row handed in means "make a new one"; a row whose id
+// is stored already is not added again.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/base/error.hpp"
+#include "engine/report/season_report.hpp"
+#include "engine/store/store.hpp"
+#include "mobile/logbook/values.hpp"
+
+namespace fleetrung::logbook
+{
+
+class Logbook
+{
+public:
+    using NewIdentifier = std::function<Identifier()>;
+
+    [[nodiscard]] static Expected<Logbook> open(const store::StorePaths& paths, const Identifier& device,
+                                                NewIdentifier newIdentifier);
+    [[nodiscard]] static Expected<Logbook> openReadOnly(const store::StorePaths& paths);
+
+    /// Many calls as one: all or nothing, and one write to the disk.
+    [[nodiscard]] Expected<void> inTransaction(const std::function<Expected<void>()>& work);
+    /// What is wrong with the files, in words; empty where all is well.
+    [[nodiscard]] Expected<std::vector<std::string>> verify() const;
+
+    // Squad. Deleting marks; restoring takes the mark off, with everything below as it was.
+    [[nodiscard]] Expected<std::vector<AthleteSummary>> squad(CivilDate today) const;
+    [[nodiscard]] Expected<std::vector<store::Athlete>> deletedAthletes() const;
+    [[nodiscard]] Expected<store::Athlete> athlete(const Identifier& id) const;
+    [[nodiscard]] Expected<Identifier> addAthlete(store::Athlete athlete);
+    [[nodiscard]] Expected<void> changeAthlete(const store::Athlete& athlete);
+    [[nodiscard]] Expected<void> deleteAthlete(const Identifier& id);
+    [[nodiscard]] Expected<void> restoreAthlete(const Identifier& id);
+
+    // Seasons. The setup is checked as a form or file would be (season::checkSetup); the athlete's facts in it are
+    // taken from the athlete's row.
+    [[nodiscard]] Expected<Identifier> addSeason(const Identifier& athlete, const season::SeasonSetup& setup,
+                                                 const Identifier& id = {});
+    [[nodiscard]] Expected<void> changeSeason(const Identifier& season, const season::SeasonSetup& setup);
+    [[nodiscard]] Expected<void> deleteSeason(const Identifier& season);
+    [[nodiscard]] Expected<SeasonRecord> season(const Identifier& id) const;
+    [[nodiscard]] Expected<std::vector<SeasonRecord>> seasons(const Identifier& athlete) const;
+    /// NotFound where no season of the athlete holds that day.
+    [[nodiscard]] Expected<SeasonRecord> seasonOn(const Identifier& athlete, CivilDate day) const;
+    /// Re-planned from where the athlete stands on that day.
+    [[nodiscard]] Expected<season::SeasonPlan> plan(const Identifier& season, CivilDate today) const;
+    /// Where the athlete stands at the beginning of that day: the start, moved by every decision before it that was
+    /// not answered with "changed" (then by what it was changed to, where that is a rung).
+    [[nodiscard]] Expected<std::vector<season::LadderState>> states(const Identifier& season, CivilDate day) const;
+
+    // Sessions and sets
+    /// The athlete's session of that kind ("strength", "track", "test") on now.trainingDay; a new one where there is
+    /// none.
+    [[nodiscard]] Expected<Identifier> openSession(const Identifier& athlete, const std::string& kind,
+                                                   const Moment& now);
+    [[nodiscard]] Expected<void> changeSession(const store::Session& session);
+    [[nodiscard]] Expected<void> deleteSession(const Identifier& id);
+    [[nodiscard]] Expected<void> restoreSession(const Identifier& id);
+    [[nodiscard]] Expected<std::vector<store::Session>>
+    sessions(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+    [[nodiscard]] Expected<SessionView> session(const Identifier& id) const;
+    [[nodiscard]] Expected<std::vector<SetView>> sets(const Identifier& session) const;
+    [[nodiscard]] Expected<SetView> set(const Identifier& id) const;
+
+    /// Analyses the recording and stores set, capture, analysis and repetitions in one transaction. `set.ordinal` 0
+    /// means next in its session. Fails where the lift key is unknown, and as reps::analyseSet does; nothing is stored
+    /// then.
+    [[nodiscard]] Expected<RecordedSet> recordSet(store::LiftSet set, const motion::Recording& recording,
+                                                  const RecordingSource& source, const Moment& now);
+    /// A set without a sensor.
+    [[nodiscard]] Expected<Identifier> typeSet(store::LiftSet set, const TypedRepetitions& typed, const Moment& now);
+    [[nodiscard]] Expected<void> changeSet(const store::LiftSet& set);
+    [[nodiscard]] Expected<void> deleteSet(const Identifier& id);
+    [[nodiscard]] Expected<void> restoreSet(const Identifier& id);
+    /// The stored capture, sample for sample as it was recorded. NotFound for a typed set.
+    [[nodiscard]] Expected<motion::Recording> recording(const Identifier& set) const;
+    /// Analyses the stored capture again where the engine or its settings changed since; the new analysis becomes the
+    /// accepted one. False where it is of this engine already.
+    [[nodiscard]] Expected<bool> reanalyse(const Identifier& set);
+
+    // A recording under way, on the disk as it comes: call once a second with what is new. `set` is the id that
+    // recordSet will be given; recordSet drops the pieces.
+    [[nodiscard]] Expected<void> keepPiece(const Identifier& set, int ordinal, const motion::Recording& piece);
+    /// Recordings that were never finished (the program was killed).
+    [[nodiscard]] Expected<std::vector<Identifier>> unfinishedRecordings() const;
+    [[nodiscard]] Expected<motion::Recording> unfinishedRecording(const Identifier& set) const;
+    [[nodiscard]] Expected<void> dropRecording(const Identifier& set);
+
+    // What the user says of one repetition. Kept as events, applied to this and every later analysis of the set.
+    [[nodiscard]] Expected<void> deleteRepetition(const Identifier& repetition, const Moment& now);
+    [[nodiscard]] Expected<void> restoreRepetition(const Identifier& repetition, const Moment& now);
+    [[nodiscard]] Expected<void> relabelSide(const Identifier& repetition, store::Side side, const Moment& now);
+    [[nodiscard]] Expected<void> relabelEvidence(const Identifier& repetition, bool evidence, const Moment& now);
+
+    // Track, jumps, how the athlete is, days lost. add... gives the id; deleted rows are not listed.
+    [[nodiscard]] Expected<Identifier> addSprint(store::Sprint sprint);
+    [[nodiscard]] Expected<Identifier> addJump(store::Jump jump);
+    [[nodiscard]] Expected<Identifier> addWellness(store::Wellness wellness);
+    [[nodiscard]] Expected<Identifier> addLostDay(store::LostDay day);
+    [[nodiscard]] Expected<void> changeSprint(const store::Sprint& sprint);
+    [[nodiscard]] Expected<void> changeJump(const store::Jump& jump);
+    [[nodiscard]] Expected<void> setSprintDeleted(const Identifier& id, bool deleted);
+    [[nodiscard]] Expected<void> setJumpDeleted(const Identifier& id, bool deleted);
+    [[nodiscard]] Expected<std::vector<store::Sprint>>
+    sprints(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+    [[nodiscard]] Expected<std::vector<store::Jump>>
+    jumps(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+    [[nodiscard]] Expected<std::vector<store::Wellness>>
+    wellness(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+    [[nodiscard]] Expected<std::vector<store::LostDay>>
+    lostDays(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+
+    // Evidence and decisions
+    /// Sessions before `before` in the season, by day; one ladder, or all where `ladder` is empty.
+    [[nodiscard]] Expected<std::vector<season::SessionEvidence>> evidence(const Identifier& season, CivilDate before,
+                                                                          const std::string& ladder = {}) const;
+    /// Takes the decisions of now.trainingDay from what was done before it and how the athlete is today, and stores
+    /// those that are new, evidence by value. Deciding again on the same evidence changes nothing.
+    [[nodiscard]] Expected<std::vector<season::Decision>> decide(const Identifier& season, const Moment& now,
+                                                                 const std::vector<std::string>& stepByExposure = {});
+    [[nodiscard]] Expected<std::vector<DecisionRecord>> decisions(const Identifier& season) const;
+    /// `changedTo` may be a rung key: the athlete then stands on that rung.
+    [[nodiscard]] Expected<void> answerDecision(const Identifier& decision, store::Answer answer,
+                                                const std::string& changedTo = {}, const std::string& why = {});
+    /// Plan, states, the day's stored decisions and what to lift. Writes nothing: call `decide` before the session.
+    [[nodiscard]] Expected<DayView> day(const Identifier& season, CivilDate today) const;
+    /// Time to peak velocity by week, rung and side, in order of weeks.
+    [[nodiscard]] Expected<std::vector<WeekPoint>> weeks(const Identifier& season, const std::string& ladder,
+                                                         CivilDate today) const;
+
+    [[nodiscard]] Expected<report::SeasonReport> seasonReport(const Identifier& athlete, const Identifier& season,
+                                                              CivilDate today) const;
+
+    /// For what no use case covers yet (import, export).
+    [[nodiscard]] store::Store& rows() { return *store_; }
+    [[nodiscard]] const store::Store& rows() const { return *store_; }
+
+private:
+    Logbook(store::Store store, NewIdentifier newIdentifier);
+
+    /// Inserts with a new id where it has none; gives the id.
+    template <class R> [[nodiscard]] Expected<Identifier> add(R row);
+
+    std::unique_ptr<store::Store> store_;
+    NewIdentifier newIdentifier_;
+};
+
+/// A stored repetition as the engine's value; metrics that were not measured are zero with infinite uncertainty.
+[[nodiscard]] reps::Repetition engineRepetition(const store::Repetition& row);
+
+} // namespace fleetrung::logbook
