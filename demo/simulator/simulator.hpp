@@ -19,6 +19,9 @@
 namespace fleetrung::simulator
 {
 
+/// Natural: as people lift. The others are textbook strokes from rest to rest whose metrics are known in closed form.
+enum class Shape { Natural, MinimumJerk, HalfSine };
+
 /// What is lifted and how. Zeros mean "what is usual for the lift" (gestures.cpp).
 struct SetPlan {
     std::string lift = "half-squat"; ///< lift key, or "ankle-hop" (jumps of 3-8 cm, sensor on the waist)
@@ -26,18 +29,21 @@ struct SetPlan {
     int repetitions = 5;     ///< 0-30
     double loadShare = 0.70; ///< of the rung's one-repetition maximum; sets the speed, and sticking above 0.80
     double meanVelocity = 0; ///< m/s of the first repetition, instead of the load's
-    double timeToPeakShare = 0;  ///< time to peak velocity / concentric duration of the first repetition
-    double topPause = 1.0;       ///< s between repetitions, 0-5; 0 = the bar turns round at once
-    double bottomPause = 0;      ///< s, 0-5; 0 = touch-and-go. Lifts from a dead stop rest at least 0.3 s
-    double tempo = 1.0;          ///< eccentric duration, relative to what is usual
-    double velocityLoss = 0.10;  ///< share of the first repetition's speed lost by the last; peaks come later with it
-    double rangeScatter = 0.010; ///< m, standard deviation between repetitions
-    double speedScatter = 0.015; ///< relative standard deviation between repetitions
-    std::vector<int> partial;    ///< 0-based repetitions that go through 60 % of the range only
-    bool living = true;          ///< tremor (8-12 Hz, 0.02-0.05 m/s2) and breathing while a person holds the bar
-    double sway = 1.0;           ///< horizontal sway and bar tilt coupled with the stroke, relative to what is usual
-    double stillBefore = 2.0;    ///< s held still before the first repetition
-    double stillAfter = 1.5;     ///< s held still after the last one
+    double timeToPeakShare = 0;   ///< time to peak velocity / concentric duration of the first repetition
+    double topPause = 1.0;        ///< s between repetitions, 0-5; 0 = the bar turns round at once
+    double bottomPause = 0;       ///< s, 0-5; 0 = touch-and-go. Lifts from a dead stop rest at least 0.3 s
+    double tempo = 1.0;           ///< eccentric duration, relative to what is usual
+    double velocityLoss = 0.10;   ///< share of the first repetition's speed lost by the last; peaks come later with it
+    double rangeScatter = 0.010;  ///< m, standard deviation between repetitions
+    double speedScatter = 0.015;  ///< relative standard deviation between repetitions
+    std::vector<int> partial;     ///< 0-based repetitions that go through 60 % of the range only
+    double contactTime = 0;       ///< s, drop jumps and ankle hops
+    double jumpHeight = 0;        ///< m, drop jumps and ankle hops
+    Shape shape = Shape::Natural; ///< textbook strokes rest at least 0.3 s at both ends
+    bool living = true;           ///< tremor (8-12 Hz, 0.02-0.05 m/s2) and breathing while a person holds the bar
+    double sway = 1.0;            ///< horizontal sway and bar tilt coupled with the stroke, relative to what is usual
+    double stillBefore = 2.0;     ///< s held still before the first repetition
+    double stillAfter = 1.5;      ///< s held still after the last one
     bool rackWork = false;    ///< plates loaded, un-racked, walked out, settled before; walked in and re-racked after
     bool drop = false;        ///< lifts from the floor or blocks: dropped instead of lowered
     double gravity = 9.80665; ///< m/s2

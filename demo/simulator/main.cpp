@@ -1,0 +1,86 @@
+// fleetrung-simulate: one simulated set as a recording CSV, and its truth as CSV beside it.
+#include <cstdint>
+#include <fstream>
+#include <iostream>
+#include <string>
+
+#include <CLI/CLI.hpp>
+
+#include "demo/simulator/simulator.hpp"
+
+using namespace fleetrung::simulator;
+
+namespace
+{
+
+bool write(const std::string& path, const std::string& bytes)
+{
+    std::ofstream file(path, std::ios::binary);
+    file << bytes;
+    file.close();
+    if (!file) {
+        std::cerr << "fleetrung-simulate: cannot write " << path << "\n";
+    }
+    return static_cast<bool>(file);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    CLI::App app{"Writes one simulated set as a recording CSV, and its truth as CSV beside it."};
+    SetPlan plan;
+    SensorPlan sensor;
+    std::string part = "A";
+    std::string output = "set.csv";
+    std::uint64_t seed = 1;
+    double loadKg = 0;
+    bool lifeless = false;
+    app.add_option("output", output, "recording CSV to write; the truth goes to the same name with .truth.csv");
+    app.add_option("--lift", plan.lift, "lift key, or ankle-hop");
+    app.add_option("--repetitions", plan.repetitions, "0-30");
+    app.add_option("--range", plan.range, "m; 0 = usual for the lift");
+    app.add_option("--load-share", plan.loadShare, "of the one-repetition maximum, 0-1");
+    app.add_option("--load", loadKg, "kg, written into the file");
+    app.add_option("--mean-velocity", plan.meanVelocity, "m/s; 0 = from the load");
+    app.add_option("--top-pause", plan.topPause, "s");
+    app.add_option("--bottom-pause", plan.bottomPause, "s; 0 = touch-and-go");
+    app.add_option("--tempo", plan.tempo, "eccentric duration, relative to usual");
+    app.add_option("--velocity-loss", plan.velocityLoss, "share lost by the last repetition");
+    app.add_flag("--rack-work", plan.rackWork, "plates, un-racking, walking out, re-racking");
+    app.add_flag("--drop", plan.drop, "drop the bar instead of lowering it");
+    app.add_flag("--lifeless", lifeless, "no tremor, no breathing, no sway");
+    app.add_option("--part", part, "sensor part: A, B, C, D, E, old, perfect");
+    app.add_option("--rate", sensor.rate, "Hz, 25-2000");
+    app.add_flag("--any-mounting", sensor.randomMounting, "sensor turned any way");
+    app.add_option("--wobble", sensor.wobble, "rad, rotation about the bar over a stroke");
+    app.add_option("--lever", sensor.lever.y(), "m, sensor from the bar's centre along the bar");
+    app.add_option("--skew", sensor.clockSkew, "of the sensor's clock, relative");
+    app.add_option("--jitter", sensor.timingJitter, "s, standard deviation");
+    app.add_option("--loss", sensor.lossShare, "share of packets lost");
+    app.add_flag("!--no-gyroscope", sensor.hasGyroscope, "the sensor has no gyroscope");
+    app.add_option("--seed", seed, "the same seed gives the same bytes");
+    CLI11_PARSE(app, argc, argv);
+
+    sensor.part = part;
+    if (lifeless) {
+        plan.living = false;
+        plan.sway = 0;
+    }
+    const auto set = simulateSet(plan, sensor, seed);
+    if (!set) {
+        std::cerr << "fleetrung-simulate: " << fleetrung::describe(set.error()) << "\n";
+        return 2;
+    }
+    auto truthPath = output;
+    if (truthPath.ends_with(".csv")) {
+        truthPath.resize(truthPath.size() - 4);
+    }
+    truthPath += ".truth.csv";
+    if (!write(output, recordingCsv(set->recording, plan.lift, loadKg)) || !write(truthPath, truthCsv(set->truth))) {
+        return 1;
+    }
+    std::cout << output << ": " << set->recording.samples.size() << " samples, " << set->truth.size()
+              << " repetitions; truth in " << truthPath << "\n";
+    return 0;
+}

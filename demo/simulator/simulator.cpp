@@ -1,0 +1,108 @@
+#include "demo/simulator/simulator.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "demo/simulator/choreography.hpp"
+#include "demo/simulator/sensor.hpp"
+#include "demo/simulator/truth.hpp"
+#include "engine/base/numbers.hpp"
+
+namespace fleetrung::simulator
+{
+namespace
+{
+
+struct Limit {
+    const char* name;
+    double value, least, greatest;
+};
+
+Expected<void> check(const SetPlan& plan, const SensorPlan& sensor)
+{
+    const std::vector<Limit> limits{
+        {"range", plan.range, 0, 4},
+        {"repetitions", static_cast<double>(plan.repetitions), 0, 30},
+        {"loadShare", plan.loadShare, 0, 1.05},
+        {"meanVelocity", plan.meanVelocity, 0, 5},
+        {"timeToPeakShare", plan.timeToPeakShare, 0, 0.9},
+        {"topPause", plan.topPause, 0, 5},
+        {"bottomPause", plan.bottomPause, 0, 5},
+        {"tempo", plan.tempo, 0.3, 5},
+        {"velocityLoss", plan.velocityLoss, 0, 0.6},
+        {"gravity", plan.gravity, 9.5, 10.1},
+        {"stillBefore", plan.stillBefore, 0, 600},
+        {"rate", sensor.rate, 25, 2000},
+        {"clockSkew", sensor.clockSkew, -0.01, 0.01},
+        {"wobble", sensor.wobble, -1, 1},
+        {"samplesPerPacket", static_cast<double>(sensor.samplesPerPacket), 1, 1000},
+        {"timingJitter", sensor.timingJitter, 0, 0.3 / sensor.rate},
+    };
+    for (const auto& limit : limits) {
+        if (!(limit.value >= limit.least && limit.value <= limit.greatest)) {
+            return fail(Code::InvalidArgument, limit.name,
+                        "give a value from " + shortestText(limit.least) + " to " + shortestText(limit.greatest));
+        }
+    }
+    return {};
+}
+
+/// From the scene's time to the recording's own clock.
+StrokeTruth onClock(StrokeTruth truth, const SensorPlan& plan)
+{
+    const double pace = 1 + plan.clockSkew;
+    for (double* instant : {&truth.eccentricStart, &truth.concentricStart, &truth.peakTime, &truth.concentricEnd}) {
+        *instant = plan.startTime + *instant * pace;
+    }
+    truth.timeToPeakVelocity *= pace;
+    return truth;
+}
+
+} // namespace
+
+Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor, std::uint64_t seed)
+{
+    const auto* gesture = findGesture(plan.lift);
+    if (gesture == nullptr) {
+        return fail(Code::InvalidArgument, plan.lift, "the simulator knows no lift of this name");
+    }
+    const auto* part = findPart(sensor.part);
+    if (part == nullptr) {
+        return fail(Code::InvalidArgument, std::string(sensor.part), "the simulator knows no sensor part of this name");
+    }
+    if (const auto checked = check(plan, sensor); !checked) {
+        return tl::unexpected(checked.error());
+    }
+
+    Random random(seed);
+    Random choices(random.seed()); // the movement does not depend on what the sensor draws
+    Random noise(random.seed());
+    Random radio(random.seed());
+    Scene scene;
+    try {
+        scene = choreograph(plan, *gesture, sensor.wobble, choices);
+    } catch (const std::domain_error& error) {
+        return fail(Code::InvalidArgument, plan.lift, error.what());
+    }
+    auto readings = readScene(scene, sensor, *part, plan.gravity, noise);
+
+    SimulatedSet set;
+    set.packets = transmit(readings, sensor, radio);
+    set.recording = std::move(readings.recording);
+    set.motion = std::move(readings.motion);
+    for (const auto& mark : scene.repetitions) {
+        const auto of = [&](const Eigen::Vector3d& lever) {
+            const Motion motion = [&scene, lever](double time) { return scene.pointAt(time, lever); };
+            return onClock(measureStroke(motion, mark, plan.gravity), sensor);
+        };
+        set.truth.push_back({of(sensor.lever), of(Eigen::Vector3d::Zero()), mark.partial});
+    }
+    const double pace = 1 + sensor.clockSkew;
+    for (const auto& jump : scene.jumps) {
+        set.jumps.push_back({sensor.startTime + jump.landing * pace, sensor.startTime + jump.takeoff * pace,
+                             sensor.startTime + jump.secondLanding * pace});
+    }
+    return set;
+}
+
+} // namespace fleetrung::simulator
