@@ -4,6 +4,8 @@
 #include <set>
 #include <vector>
 
+#include <locale.h>
+
 #include "engine/base/numbers.hpp"
 
 namespace fleetrung
@@ -12,6 +14,25 @@ namespace
 {
 
 constexpr int maximumDepth = 64;
+
+/// The library reads numbers by strtod, which follows the locale of the thread, and aborts where the decimal mark has
+/// more than one byte (Pashto). While this lives, the thread reads numbers as JSON writes them.
+class NumbersOfJson
+{
+public:
+    NumbersOfJson() : neutral_(newlocale(LC_ALL_MASK, "C", nullptr)), before_(uselocale(neutral_)) {}
+    ~NumbersOfJson()
+    {
+        uselocale(before_);
+        freelocale(neutral_);
+    }
+    NumbersOfJson(const NumbersOfJson&) = delete;
+    NumbersOfJson& operator=(const NumbersOfJson&) = delete;
+
+private:
+    locale_t neutral_;
+    locale_t before_;
+};
 
 std::string placeOf(std::string_view text, std::size_t position)
 {
@@ -40,13 +61,15 @@ Expected<Json> parseJson(std::string_view text)
             refusal = "the key \"" + parsed.get<std::string>() + "\" stands twice in one object";
         return true;
     };
+    const NumbersOfJson locale;
     try {
         auto value = Json::parse(text.begin(), text.end(), watch);
         if (!refusal.empty())
             return fail(Code::InvalidInput, "", refusal);
         return value;
     } catch (const Json::parse_error& error) {
-        return fail(Code::InvalidInput, placeOf(text, error.byte), "this is not valid JSON; check the text just before");
+        return fail(Code::InvalidInput, placeOf(text, error.byte),
+                    "this is not valid JSON; check the text just before");
     } catch (const Json::exception& error) {
         return fail(Code::InvalidInput, "", error.what());
     }
