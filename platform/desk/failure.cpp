@@ -1,0 +1,33 @@
+#include "platform/desk/failure.hpp"
+
+namespace fleetrung::desk
+{
+namespace
+{
+
+int exitCodeOf(Code code)
+{
+    switch (code) {
+    case Code::NotConverged:
+    case Code::Cancelled:
+    case Code::StoreBusy:
+    case Code::StoreFailed:
+        return failed;
+    default:
+        return badInput;
+    }
+}
+
+} // namespace
+
+Failure inFile(const std::string& file, const Error& error)
+{
+    return {exitCodeOf(error.code), file + ":" + (error.place.empty() ? " " : error.place + ": ") + error.message};
+}
+
+tl::unexpected<Failure> refuse(std::string text)
+{
+    return tl::unexpected(Failure{badInput, std::move(text)});
+}
+
+} // namespace fleetrung::desk

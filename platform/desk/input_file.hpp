@@ -1,0 +1,17 @@
+// A whole file into memory, with every way in which that can go wrong said in one sentence.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+#include "platform/desk/failure.hpp"
+
+namespace fleetrung::desk
+{
+
+/// Larger files are refused unread: 256 MB are ten hours at 400 Hz.
+inline constexpr std::uintmax_t largestFile = 256U * 1024U * 1024U;
+
+[[nodiscard]] Result<std::string> readFile(const std::string& path);
+
+} // namespace fleetrung::desk

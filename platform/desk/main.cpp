@@ -1,0 +1,59 @@
+// fleetrung-desk: what a coach's laptop and scripts ask of the engine, without the phone.
+#include <exception>
+#include <iostream>
+
+#include <CLI/CLI.hpp>
+
+#include "platform/desk/commands.hpp"
+
+namespace
+{
+
+using namespace fleetrung::desk;
+
+int run(const Command& command)
+{
+    const auto output = command();
+    if (!output) {
+        std::cerr << output.error().text << '\n';
+        return output.error().exitCode;
+    }
+    std::cout << *output << std::flush;
+    if (std::cout)
+        return 0;
+    std::cerr << "standard output: cannot be written; check the disk or the program that reads it\n";
+    return failed;
+}
+
+int exitCodeOf(const CLI::App& app, const CLI::ParseError& error)
+{
+    const bool wanted = error.get_exit_code() == static_cast<int>(CLI::ExitCodes::Success); // --help, --version
+    app.exit(error, std::cout, std::cerr);
+    return wanted ? 0 : badInput;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        CLI::App app{"Fleetrung at the desk: repetitions out of recordings, season plans, season reports.\n"
+                     "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
+                     "fleetrung-desk"};
+        app.set_version_flag("--version", FLEETRUNG_VERSION);
+        app.require_subcommand(1);
+        Command chosen;
+        addAnalyse(app, chosen);
+        addPlan(app, chosen);
+        addReport(app, chosen);
+        try {
+            app.parse(argc, argv);
+        } catch (const CLI::ParseError& error) {
+            return exitCodeOf(app, error);
+        }
+        return run(chosen);
+    } catch (const std::exception& error) {
+        std::cerr << "failure: " << error.what() << '\n';
+        return failed;
+    }
+}

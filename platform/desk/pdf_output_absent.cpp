@@ -1,0 +1,17 @@
+#include "platform/desk/pdf_output.hpp"
+
+namespace fleetrung::desk
+{
+
+bool canWritePdf()
+{
+    return false;
+}
+
+Result<void> writePdf(const report::SeasonReport&, const std::string&)
+{
+    return refuse("--pdf: this build has no PDF, because the phone interface was left out of it; build with "
+                  "-DFLEETRUNG_PHONE=ON, or ask for --csv alone");
+}
+
+} // namespace fleetrung::desk

@@ -1,0 +1,46 @@
+#include "platform/desk/commands.hpp"
+
+#include <memory>
+
+#include "engine/season/plan.hpp"
+#include "platform/desk/input_file.hpp"
+
+namespace fleetrung::desk
+{
+namespace
+{
+
+struct PlanOptions {
+    std::string file;
+    bool json = false;
+};
+
+Result<std::string> plan(const PlanOptions& options)
+{
+    const auto bytes = readFile(options.file);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    const auto setup = season::parseSetup(*bytes);
+    if (!setup)
+        return tl::unexpected(inFile(options.file, setup.error()));
+    const auto plan = season::planSeason(*setup);
+    if (!plan)
+        return tl::unexpected(inFile(options.file, plan.error()));
+    return options.json ? jsonText(season::planJson(*plan), 2) + "\n" : season::planText(*plan);
+}
+
+} // namespace
+
+void addPlan(CLI::App& app, Command& chosen)
+{
+    const auto options = std::make_shared<PlanOptions>();
+    auto* command =
+        app.add_subcommand("plan", "Lay the phases and ladders of a season backwards from its competitions");
+    command
+        ->add_option("FILE", options->file, "the season as JSON: start, competitions, training days, ladders, athlete")
+        ->required();
+    command->add_flag("--json", options->json, "one JSON object instead of tables");
+    command->callback([options, &chosen] { chosen = [options] { return plan(*options); }; });
+}
+
+} // namespace fleetrung::desk
