@@ -1,7 +1,10 @@
 // A Plot as a Qt Quick item (module Fleetrung.Plot):
-//     PlotItem { plot: view.stairPlot; dark: Theme.dark; textSize: Theme.smallText; Layout.fillWidth: true }
-// A view model hands it over as Q_PROPERTY(fleetrung::plot::PlotValue stairPlot ...). The item fills its implicit
-// height from the picture and the text size, and tells screen readers `summary`.
+//     PlotItem {
+//         plot: view.stairPlot; dark: Theme.dark; textSize: Theme.smallText; Layout.fillWidth: true
+//         Accessible.role: Accessible.Graphic; Accessible.name: summary
+//     }
+// A view model hands it over as Q_PROPERTY(fleetrung::plot::PlotValue stairPlot ...). The implicit height follows from
+// the picture, the width and the text size. The ground is left to the page: a card of plot::groundColour.
 #pragma once
 
 #include <QQuickPaintedItem>

@@ -36,7 +36,7 @@ Axis weekAxis(const SeasonSpan& season)
     const int weeks = static_cast<int>(std::ceil(axis.to));
     const int step = weekStep(weeks);
     for (int week = 1; week <= weeks; week = week == 1 && step > 1 ? step : week + step)
-        axis.ticks.push_back({week - 1.0, integerText(week)});
+        axis.ticks.push_back({week - 1.0, (week == 1 ? "week " : "") + integerText(week)});
     return axis;
 }
 

@@ -1,0 +1,67 @@
+#include "mobile/plot/plot_item.hpp"
+
+#include "mobile/plot/painter.hpp"
+
+namespace fleetrung::plot
+{
+
+PlotItem::PlotItem(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    connect(this, &PlotItem::plotChanged, this, &PlotItem::refresh);
+    connect(this, &PlotItem::lookChanged, this, &PlotItem::refresh);
+}
+
+void PlotItem::setPlot(const PlotValue& value)
+{
+    value_ = value;
+    emit plotChanged();
+}
+
+void PlotItem::setDark(bool dark)
+{
+    if (dark == dark_)
+        return;
+    dark_ = dark;
+    emit lookChanged();
+}
+
+void PlotItem::setTextSize(qreal size)
+{
+    if (size == textSize_)
+        return;
+    textSize_ = size;
+    emit lookChanged();
+}
+
+void PlotItem::paint(QPainter* painter)
+{
+    Look look;
+    look.ground = dark_ ? Ground::Dark : Ground::Light;
+    look.textSize = textSize_;
+    plot::paint(value_.plot, *painter, QRectF(0, 0, width(), height()), look);
+}
+
+void PlotItem::geometryChange(const QRectF& now, const QRectF& before)
+{
+    QQuickPaintedItem::geometryChange(now, before);
+    if (now.width() != before.width())
+        refresh();
+}
+
+void PlotItem::componentComplete()
+{
+    QQuickPaintedItem::componentComplete();
+    refresh();
+}
+
+void PlotItem::refresh()
+{
+    if (!isComponentComplete())
+        return;
+    if (width() > 0)
+        setImplicitHeight(suitableHeight(value_.plot, width(), textSize_));
+    update();
+}
+
+} // namespace fleetrung::plot
