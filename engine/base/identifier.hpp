@@ -1,5 +1,6 @@
 // 128-bit identifiers of rows. New random ones come from the caller (the engine draws no random numbers);
-// ids of imported rows, plans and decisions are hashes of what they were made from, so that making them twice adds nothing.
+// ids of imported rows, plans and decisions are hashes of what they were made from, so that making them twice adds
+// nothing.
 #pragma once
 
 #include <array>

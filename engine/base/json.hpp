@@ -1,4 +1,5 @@
-// JSON in and out through nlohmann-json, with its exceptions caught here and duplicate keys refused (it takes them silently).
+// JSON in and out through nlohmann-json, with its exceptions caught here and duplicate keys refused (it takes them
+// silently).
 #pragma once
 
 #include <string>

@@ -63,8 +63,8 @@ std::string fixedText(double value, int decimals)
     const double scaled = value * scale;
     const double rounded = std::abs(scaled) < 1e15 ? std::round(scaled + std::copysign(1e-9, scaled)) / scale : value;
     std::array<char, 352> buffer{};
-    const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), rounded == 0.0 ? 0.0 : rounded,
-                                            std::chars_format::fixed, decimals);
+    const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(),
+                                            rounded == 0.0 ? 0.0 : rounded, std::chars_format::fixed, decimals);
     return error == std::errc() ? std::string(buffer.data(), end) : std::string();
 }
 

@@ -47,7 +47,8 @@ private:
     bool ok_ = false;
     std::vector<StateVector, Eigen::aligned_allocator<StateVector>> correction_;
     std::vector<StateMatrix, Eigen::aligned_allocator<StateMatrix>> marginal_;
-    std::vector<StateMatrix, Eigen::aligned_allocator<StateMatrix>> gain_; ///< covariance(k, j) = gain(k) covariance(k+1, j)
+    std::vector<StateMatrix, Eigen::aligned_allocator<StateMatrix>>
+        gain_; ///< covariance(k, j) = gain(k) covariance(k+1, j)
 };
 
 } // namespace fleetrung::motion

@@ -15,7 +15,8 @@ namespace fleetrung::motion
 /// accelerometer bias (3), height of the tops, height of the bottoms. Yaw and horizontal position are of no use here.
 namespace at
 {
-inline constexpr int tilt = 0, velocity = 2, height = 5, gyroscopeBias = 6, accelerometerBias = 9, top = 12, bottom = 13;
+inline constexpr int tilt = 0, velocity = 2, height = 5, gyroscopeBias = 6, accelerometerBias = 9, top = 12,
+                     bottom = 13;
 }
 inline constexpr int stateSize = 14;
 using StateVector = Eigen::Matrix<double, stateSize, 1>;

@@ -1,9 +1,9 @@
 // Recording CSV to a recording. Takes bytes, not paths.
 //
-// A header row names the columns in any order: time_s | time_ms | time_us, or none of them and a comment "# rate_hz: N";
-// acc_{x,y,z}_mps2 | acc_{x,y,z}_g; gyr_{x,y,z}_radps | gyr_{x,y,z}_dps (may be absent). Other columns are left alone.
-// Comment lines before the header may carry lift, load_kg, athlete, started (ISO 8601). Comma, tab, or semicolon (then
-// decimal commas are read).
+// A header row names the columns in any order: time_s | time_ms | time_us, or none of them and a comment "# rate_hz:
+// N"; acc_{x,y,z}_mps2 | acc_{x,y,z}_g; gyr_{x,y,z}_radps | gyr_{x,y,z}_dps (may be absent). Other columns are left
+// alone. Comment lines before the header may carry lift, load_kg, athlete, started (ISO 8601). Comma, tab, or semicolon
+// (then decimal commas are read).
 #pragma once
 
 #include <map>
@@ -31,8 +31,8 @@ struct ImportedRecording {
     std::optional<std::string> started; ///< ISO 8601, as written
 };
 
-/// One clear error: InvalidInput with place "line N, column NAME". A missing column, text where a number stands, NaN, time
-/// that does not increase, and a file without rows are refused; nothing is guessed.
+/// One clear error: InvalidInput with place "line N, column NAME". A missing column, text where a number stands, NaN,
+/// time that does not increase, and a file without rows are refused; nothing is guessed.
 [[nodiscard]] Expected<ImportedRecording> importRecording(std::string_view bytes, const ColumnMap& columns = {});
 
 } // namespace fleetrung::motion

@@ -9,21 +9,23 @@
 namespace fleetrung::motion
 {
 
-/// One instant. Frame: the sensor's own axes, any mounting. Time: seconds of one clock, strictly increasing in a recording.
+/// One instant. Frame: the sensor's own axes, any mounting. Time: seconds of one clock, strictly increasing in a
+/// recording.
 struct Sample {
     double time;                   ///< s
     Eigen::Vector3d specificForce; ///< m/s2; at rest it has the length of gravity and points up
     Eigen::Vector3d angularRate;   ///< rad/s; zero where the sensor has no gyroscope
 };
 
-/// What the data sheet says of the sensor; the defaults are a common consumer part. Sources: references in docs of the simulator.
+/// What the data sheet says of the sensor; the defaults are a common consumer part. Sources: references in docs of the
+/// simulator.
 struct SensorTraits {
-    double accelerometerNoise = 150e-6 * 9.80665;      ///< m/s2 per root Hz, one axis
+    double accelerometerNoise = 150e-6 * 9.80665;          ///< m/s2 per root Hz, one axis
     double gyroscopeNoise = 7e-3 * 3.14159265358979 / 180; ///< rad/s per root Hz, one axis
-    double accelerometerBias = 0.020 * 9.80665;        ///< m/s2, standard deviation of the offset of one axis
-    double gyroscopeBias = 1.0 * 3.14159265358979 / 180; ///< rad/s, standard deviation of the offset of one axis
-    double accelerometerScaleError = 0.005;            ///< standard deviation of the relative scale error
-    double gyroscopeScaleError = 0.01;                 ///< standard deviation of the relative scale error
+    double accelerometerBias = 0.020 * 9.80665;            ///< m/s2, standard deviation of the offset of one axis
+    double gyroscopeBias = 1.0 * 3.14159265358979 / 180;   ///< rad/s, standard deviation of the offset of one axis
+    double accelerometerScaleError = 0.005;                ///< standard deviation of the relative scale error
+    double gyroscopeScaleError = 0.01;                     ///< standard deviation of the relative scale error
     double accelerometerRange = std::numeric_limits<double>::infinity(); ///< m/s2; beyond it readings are clipped
     double gyroscopeRange = std::numeric_limits<double>::infinity();     ///< rad/s
 };

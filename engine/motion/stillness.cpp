@@ -10,11 +10,13 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double halfWindow = 0.08;    // s
-constexpr double heldSpread = 0.16;    // m/s2, tremor and sway of a bar held still
-constexpr double heldTurn = 0.08;      // rad/s, the same for turning
-constexpr double steadyTurn = 0.15;    // rad/s
-constexpr double gravityMargin = 0.5;  // m/s2
+constexpr double halfWindow = 0.08;   // s
+constexpr double heldSpread = 0.16;   // m/s2, tremor and sway of a bar held still
+constexpr double heldTurn = 0.08;     // rad/s, the same for turning
+constexpr double steadyTurn = 0.15;   // rad/s
+constexpr double gravityMargin = 0.5; // m/s2
+constexpr double steadyForce =
+    0.08; // m/s2: a larger change of the mean force between windows is a movement setting off
 
 Quietness lookAt(const Recording& recording, std::size_t first, std::size_t last, double rate)
 {
@@ -61,6 +63,31 @@ std::vector<Quietness> findQuiet(const Recording& recording, std::span<const std
         found.push_back(lookAt(recording, begin, std::min(last, sample + half), rate));
     }
     return found;
+}
+
+std::vector<QuietSpan> quietSpans(std::span<const Quietness> windows, std::size_t longest)
+{
+    std::vector<QuietSpan> spans;
+    double force = 0; // sum over the open span
+    std::size_t open = 0;
+    for (std::size_t k = 0; k < windows.size(); ++k) {
+        const double size = windows[k].meanForce.norm();
+        const bool steady = open == 0 || std::abs(size - force / static_cast<double>(open)) < steadyForce;
+        if (!windows[k].quiet || !steady) {
+            open = 0;
+            force = 0;
+            continue;
+        }
+        if (open == 0 || open == longest) {
+            spans.push_back({k, k});
+            open = 0;
+            force = 0;
+        }
+        spans.back().last = k;
+        force += size;
+        ++open;
+    }
+    return spans;
 }
 
 } // namespace fleetrung::motion

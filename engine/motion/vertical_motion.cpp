@@ -15,10 +15,14 @@ namespace
 {
 
 constexpr double keyframeSpacing = 0.1; // s
-constexpr double stillSpeed = 0.012;    // m/s, standard deviation of a held bar's velocity in a still window
+// Standard deviations of a held bar's velocity in a still window [m/s]: breathing lifts it less than balance sways it.
+const Eigen::Vector3d stillSpeed(0.015, 0.015, 0.006);
 constexpr double gateLimit = 16.3;      // chi-square, 3 degrees of freedom, 0.1 %
-constexpr double gateFloor = 0.03;      // m/s: the gate never trusts its own prediction more than this
+constexpr double gateFloor = 0.008;     // m/s: the gate never trusts its own prediction more than this
+constexpr double stillLimit = 25.0;     // chi-square beyond which a still window is switched off
+constexpr double returnLimit = 16.0;    // the same for a top or bottom that should have returned to its height
 constexpr double correlationTime = 2.0; // s over which the weak bounds on height and speed say the same thing
+constexpr std::size_t longestSpan = 10; // keyframes that are judged together
 constexpr int linearisations = 3;
 constexpr int reweightings = 3;
 
@@ -27,10 +31,11 @@ double squared(double x)
     return x * x;
 }
 
-/// Geman-McClure: near 1 for small residuals, falling with the fourth power for large ones.
-double robustWeight(double chiSquare, double scale)
+/// Tukey's biweight: near 1 for small residuals, exactly nothing beyond the limit, so that many wrong ones cannot pull
+/// together.
+double robustWeight(double chiSquare, double limit)
 {
-    return 1.0 / squared(1.0 + chiSquare / scale);
+    return chiSquare < limit ? squared(1.0 - chiSquare / limit) : 0.0;
 }
 
 /// One capture being solved: keyframes, their states, what lies between them.
@@ -42,6 +47,7 @@ public:
     {
         placeKeyframes();
         quiet_ = findQuiet(recording, keyframes_);
+        spans_ = quietSpans(quiet_, longestSpan);
         stillWeight_.assign(keyframes_.size(), 0.0);
         returnWeight_.assign(knowledge.returns.size(), 1.0);
         states_.resize(keyframes_.size());
@@ -51,7 +57,8 @@ public:
     Expected<VerticalMotion> solve()
     {
         if (!startStates())
-            return fail(Code::NotAvailable, "", "the readings never come near gravity; check the units of the accelerometer");
+            return fail(Code::NotAvailable, "",
+                        "the readings never come near gravity; check the units of the accelerometer");
         linearise();
         gate();
         for (int round = 0; round < linearisations; ++round) {
@@ -112,7 +119,8 @@ private:
         for (std::size_t k = 0; k < keyframes_.size(); ++k) {
             states_[k] = state;
             if (k + 1 < keyframes_.size())
-                state.attitude = (state.attitude * turnOver(keyframes_[k], keyframes_[k + 1], state.gyroscopeBias)).normalized();
+                state.attitude =
+                    (state.attitude * turnOver(keyframes_[k], keyframes_[k + 1], state.gyroscopeBias)).normalized();
         }
         return true;
     }
@@ -140,8 +148,8 @@ private:
         return turn.normalized();
     }
 
-    /// Mean specific force over [from, to] (or the given one) turned into the sensor axes of the first sample: over a long
-    /// stretch a body that stays in the room averages gravity alone.
+    /// Mean specific force over [from, to] (or the given one) turned into the sensor axes of the first sample: over a
+    /// long stretch a body that stays in the room averages gravity alone.
     Eigen::Vector3d gravityInFirstFrame(const Eigen::Vector3d& bias, std::size_t from, std::size_t to,
                                         std::optional<Eigen::Vector3d> force) const
     {
@@ -183,8 +191,8 @@ private:
         const auto& sensor = recording_.sensor;
         const double t = propagation.duration();
         // Scale errors act on what moves: a share of the angle turned and of the speed gained.
-        double tilt = squared(sensor.gyroscopeNoise) * t / 2 + squared(sensor.gyroscopeScaleError * propagation.turned()) +
-                      squared(1e-5) * t;
+        double tilt = squared(sensor.gyroscopeNoise) * t / 2 +
+                      squared(sensor.gyroscopeScaleError * propagation.turned()) + squared(1e-5) * t;
         if (!recording_.hasGyroscope)
             tilt += squared(0.15) * t; // a held bar that nobody watches turns by some degrees each second
         const double speed = squared(sensor.accelerometerNoise) * t / 2 +
@@ -217,43 +225,73 @@ private:
         return difference(states_[0], believed);
     }
 
-    /// A forward filter decides which quiet keyframes may be zero velocity before any of them bends the solve.
+    /// A forward filter decides which quiet spans may be zero velocity before any of them bends the solve: it is
+    /// carried through the span on its own, and the mean velocity it predicts there must be nothing within its error.
     void gate()
     {
-        StateVector error = -priorOffset();
-        StateMatrix covariance = priorSpread().array().square().matrix().asDiagonal();
-        for (std::size_t k = 0;; ++k) {
-            const Eigen::Vector3d speed = states_[k].velocity + error.segment<3>(at::velocity);
-            Eigen::Matrix3d spread = covariance.block<3, 3>(at::velocity, at::velocity);
-            spread.diagonal().array() += squared(stillSpeed) + squared(gateFloor);
-            if (quiet_[k].quiet && speed.dot(spread.ldlt().solve(speed)) < gateLimit) {
-                stillWeight_[k] = 1.0;
-                for (int axis = 0; axis < 3; ++axis)
-                    update(error, covariance, at::velocity + axis, -states_[k].velocity[axis], squared(stillSpeed));
-                for (int axis = 0; axis < 3 && recording_.hasGyroscope; ++axis)
-                    update(error, covariance, at::gyroscopeBias + axis,
-                           quiet_[k].meanRate[axis] - states_[k].gyroscopeBias[axis], 1 / rateWeight(quiet_[k]));
+        Filter filter{-priorOffset(), priorSpread().array().square().matrix().asDiagonal()};
+        std::size_t k = 0;
+        for (const auto& span : spans_) {
+            for (; k < span.first; ++k)
+                predict(filter, k);
+            if (standsStill(filter, span)) {
+                for (;; ++k) {
+                    stillWeight_[k] = 1.0;
+                    useStillness(filter, k);
+                    if (k == span.last)
+                        break;
+                    predict(filter, k);
+                }
             }
-            if (k + 1 == keyframes_.size())
-                return;
-            const auto& interval = intervals_[k];
-            error = interval.transition * error - interval.defect;
-            covariance = interval.transition * covariance * interval.transition.transpose() + interval.noise;
         }
     }
 
-    static void update(StateVector& error, StateMatrix& covariance, int component, double value, double variance)
+    struct Filter {
+        StateVector error;
+        StateMatrix covariance;
+    };
+
+    void predict(Filter& filter, std::size_t k) const
     {
-        const StateVector gain = covariance.col(component) / (covariance(component, component) + variance);
-        error += gain * (value - error[component]);
-        covariance -= gain * covariance.row(component);
+        const auto& interval = intervals_[k];
+        filter.error = interval.transition * filter.error - interval.defect;
+        filter.covariance = interval.transition * filter.covariance * interval.transition.transpose() + interval.noise;
+    }
+
+    bool standsStill(Filter filter, const QuietSpan& span) const
+    {
+        Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+        for (std::size_t k = span.first;; ++k) {
+            speed += states_[k].velocity + filter.error.segment<3>(at::velocity);
+            if (k == span.last)
+                break;
+            predict(filter, k);
+        }
+        speed /= static_cast<double>(span.last - span.first + 1);
+        Eigen::Matrix3d spread = filter.covariance.block<3, 3>(at::velocity, at::velocity);
+        spread.diagonal().array() += stillSpeed.array().square() + squared(gateFloor);
+        return speed.dot(spread.ldlt().solve(speed)) < gateLimit;
+    }
+
+    void useStillness(Filter& filter, std::size_t k) const
+    {
+        for (int axis = 0; axis < 3; ++axis)
+            update(filter, at::velocity + axis, -states_[k].velocity[axis], squared(stillSpeed[axis]));
+        for (int axis = 0; axis < 3 && recording_.hasGyroscope; ++axis)
+            update(filter, at::gyroscopeBias + axis, quiet_[k].meanRate[axis] - states_[k].gyroscopeBias[axis],
+                   1 / rateWeight(quiet_[k]));
+    }
+
+    static void update(Filter& filter, int component, double value, double variance)
+    {
+        const StateVector gain =
+            filter.covariance.col(component) / (filter.covariance(component, component) + variance);
+        filter.error += gain * (value - filter.error[component]);
+        filter.covariance -= gain * filter.covariance.row(component).eval();
     }
 
     /// How well a quiet window shows the gyroscope's bias: less so the more the hand moves.
-    static double rateWeight(const Quietness& quiet)
-    {
-        return 1.0 / squared(std::max(0.003, quiet.rateSpread));
-    }
+    static double rateWeight(const Quietness& quiet) { return 1.0 / squared(std::max(0.003, quiet.rateSpread)); }
 
     KeyframeProblem normalEquations() const
     {
@@ -280,7 +318,7 @@ private:
             return;
         for (int axis = 0; axis < 3; ++axis)
             problem.addMeasurement(k, StateRow::Unit(at::velocity + axis), -states_[k].velocity[axis],
-                                   weight / squared(stillSpeed));
+                                   weight / squared(stillSpeed[axis]));
         for (int axis = 0; axis < 3 && recording_.hasGyroscope; ++axis)
             problem.addMeasurement(k, StateRow::Unit(at::gyroscopeBias + axis),
                                    quiet_[k].meanRate[axis] - states_[k].gyroscopeBias[axis],
@@ -290,7 +328,8 @@ private:
     void addWeakBounds(KeyframeProblem& problem, std::size_t k) const
     {
         const double share = keyframeSpacing / correlationTime;
-        problem.addMeasurement(k, StateRow::Unit(at::height), -states_[k].height, share / squared(knowledge_.heightSpread));
+        problem.addMeasurement(k, StateRow::Unit(at::height), -states_[k].height,
+                               share / squared(knowledge_.heightSpread));
         for (int axis = 0; axis < 2; ++axis)
             problem.addMeasurement(k, StateRow::Unit(at::velocity + axis), -states_[k].velocity[axis],
                                    share / squared(knowledge_.speedSpread));
@@ -329,16 +368,20 @@ private:
 
     void reweigh()
     {
-        for (std::size_t k = 0; k < keyframes_.size(); ++k) {
-            if (!quiet_[k].quiet)
-                continue;
-            const Eigen::Vector3d speed = states_[k].velocity + solution_.correction(k).segment<3>(at::velocity);
-            stillWeight_[k] = robustWeight(speed.squaredNorm() / squared(stillSpeed), 12.0);
+        for (const auto& span : spans_) {
+            Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+            for (std::size_t k = span.first; k <= span.last; ++k)
+                speed += states_[k].velocity + solution_.correction(k).segment<3>(at::velocity);
+            speed /= static_cast<double>(span.last - span.first + 1);
+            const double weight = robustWeight(speed.cwiseQuotient(stillSpeed).squaredNorm(), stillLimit);
+            for (std::size_t k = span.first; k <= span.last; ++k)
+                stillWeight_[k] = weight;
         }
         for (std::size_t r = 0; r < returnRows_.size(); ++r) {
             const std::size_t k = keyframeBefore(knowledge_.returns[r].sample);
-            const double gap = returnRows_[r].height - returnLevel(r, states_[k]) + returnRow(r).dot(solution_.correction(k));
-            returnWeight_[r] = robustWeight(squared(gap / returnSpread(r)), 9.0);
+            const double gap =
+                returnRows_[r].height - returnLevel(r, states_[k]) + returnRow(r).dot(solution_.correction(k));
+            returnWeight_[r] = robustWeight(squared(gap / returnSpread(r)), returnLimit);
         }
     }
 
@@ -358,7 +401,8 @@ private:
             for (std::size_t i = keyframes_[k]; i < keyframes_[k + 1] + (lastInterval ? 1 : 0); ++i) {
                 const double share = propagation.duration() / whole.duration();
                 motion.time.push_back(samples_[i].time);
-                motion.acceleration.push_back(propagation.acceleration().z() + defect[at::velocity + 2] / whole.duration());
+                motion.acceleration.push_back(propagation.acceleration().z() +
+                                              defect[at::velocity + 2] / whole.duration());
                 motion.velocity.push_back(propagation.state().velocity.z() + share * defect[at::velocity + 2]);
                 motion.height.push_back(propagation.state().height + share * defect[at::height]);
                 motion.still.push_back(share < 0.5 ? still : stillWeight_[k + 1] > 0.5);
@@ -374,6 +418,7 @@ private:
     const Knowledge& knowledge_;
     std::vector<std::size_t> keyframes_;
     std::vector<Quietness> quiet_;
+    std::vector<QuietSpan> spans_;
     std::vector<double> stillWeight_;
     std::vector<double> returnWeight_;
     std::vector<ReturnRow> returnRows_;
@@ -404,8 +449,8 @@ Eigen::MatrixXd VerticalMotion::covariance(std::span<const std::size_t> wanted) 
         places.push_back({k, (time[sample] - time[keyframes[k]]) / length});
     }
     const auto between = [this](std::size_t a, std::size_t b) -> Eigen::Matrix2d {
-        const StateMatrix full = a <= b ? solution.crossCovariance(a, b)
-                                        : StateMatrix(solution.crossCovariance(b, a).transpose());
+        const StateMatrix full =
+            a <= b ? solution.crossCovariance(a, b) : StateMatrix(solution.crossCovariance(b, a).transpose());
         constexpr std::array<int, 2> rows{at::velocity + 2, at::height};
         Eigen::Matrix2d part;
         for (int i = 0; i < 2; ++i)

@@ -24,7 +24,8 @@ std::optional<Error> refusal(const motion::Recording& recording)
         return Error{Code::InvalidInput, "", "the recording is shorter than half a second; record the whole set"};
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const auto place = "sample " + integerText(static_cast<std::int64_t>(i));
-        if (!samples[i].specificForce.allFinite() || !samples[i].angularRate.allFinite() || !std::isfinite(samples[i].time))
+        if (!samples[i].specificForce.allFinite() || !samples[i].angularRate.allFinite() ||
+            !std::isfinite(samples[i].time))
             return Error{Code::InvalidInput, place, "a reading is no number"};
         if (i > 0 && samples[i].time <= samples[i - 1].time)
             return Error{Code::InvalidInput, place, "time does not increase"};

@@ -13,7 +13,7 @@ constexpr auto concentric = Start::Concentric;
 constexpr auto mean = EvidenceMetric::MeanVelocity;
 constexpr auto peak = EvidenceMetric::PeakVelocity;
 
-constexpr Returns standing{true, false};   // every repetition ends at the same height
+constexpr Returns standing{true, false};    // every repetition ends at the same height
 constexpr Returns fromSupport{false, true}; // every repetition begins at the same height
 constexpr Returns bothEnds{true, true};
 constexpr Returns nowhere{false, false};
@@ -29,13 +29,17 @@ constexpr std::array<Lift, 19> lifts{{
     {"half-squat", "Half squat", eccentric, standing, 0.15, 0.70, 0.36, mean, false, false, 0.88},
     {"quarter-squat", "Quarter squat", eccentric, standing, 0.07, 0.50, 0.18, mean, false, false, 0.88},
     {"pin-quarter-squat", "Quarter squat from pins", concentric, bothEnds, 0.06, 0.50, 0.16, mean, false, false, 0.88},
-    {"drop-squat", "Short drop squat", eccentric, standing, 0.06, 0.50, 0.14, EvidenceMetric::DropTime, false, false, 0.88},
+    {"drop-squat", "Short drop squat", eccentric, standing, 0.06, 0.50, 0.14, EvidenceMetric::DropTime, false, false,
+     0.88},
     {"step-up", "Step-up", concentric, bothEnds, 0.06, 0.70, 0.35, mean, false, true, 1.00},
     {"floor-clean", "Clean from the floor", concentric, fromSupport, 0.45, 1.60, 1.05, peak, true, false, 0.88},
-    {"floor-power-clean", "Power clean from the floor", concentric, fromSupport, 0.45, 1.60, 1.15, peak, true, false, 0.88},
-    {"block-power-clean", "Power clean from blocks", concentric, fromSupport, 0.30, 1.30, 0.80, peak, true, false, 0.88},
+    {"floor-power-clean", "Power clean from the floor", concentric, fromSupport, 0.45, 1.60, 1.15, peak, true, false,
+     0.88},
+    {"block-power-clean", "Power clean from blocks", concentric, fromSupport, 0.30, 1.30, 0.80, peak, true, false,
+     0.88},
     {"hang-power-clean", "Hang power clean", eccentric, nowhere, 0.25, 1.30, 0.70, peak, true, false, 0.88},
-    {"drop-hang-power-clean", "Hang power clean with a fast drop", eccentric, nowhere, 0.25, 1.30, 0.70, peak, true, false, 0.88},
+    {"drop-hang-power-clean", "Hang power clean with a fast drop", eccentric, nowhere, 0.25, 1.30, 0.70, peak, true,
+     false, 0.88},
     {"hinge", "Hinge", eccentric, standing, 0.10, 0.90, 0.45, mean, false, false, 0.68},
     {"block-pull", "Pull from blocks", concentric, bothEnds, 0.10, 0.90, 0.35, mean, false, false, 0.88},
     {"high-pull", "High pull", concentric, fromSupport, 0.15, 1.20, 0.55, peak, true, false, 0.88},

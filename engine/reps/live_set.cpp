@@ -7,8 +7,8 @@ namespace fleetrung::reps
 namespace
 {
 
-constexpr double lookEvery = 0.1;   // s of signal
-constexpr double settled = 0.05;    // s after the concentric end: its instant no longer moves
+constexpr double lookEvery = 0.1;    // s of signal
+constexpr double settled = 0.05;     // s after the concentric end: its instant no longer moves
 constexpr double sameInstant = 0.15; // s: two peaks closer than this are one repetition
 
 } // namespace

@@ -14,7 +14,7 @@ constexpr double tremor = 0.05;              // m/s2: what a held bar's accelera
 constexpr double twoPeakShare = 0.9;         // rules, evidence 5
 constexpr double peakProminenceSpeed = 0.03; // m/s
 constexpr double peakProminenceShare = 0.08;
-constexpr double longGap = 0.06;             // s
+constexpr double longGap = 0.06; // s
 
 double squared(double x)
 {
@@ -26,10 +26,10 @@ double root(double variance)
     return std::sqrt(std::max(0.0, variance));
 }
 
-/// Standard uncertainty of a start or an end: where velocity crosses zero it is the velocity's over the slope; at a dead
-/// stop it is what noise and tremor leave of a ramp's beginning.
-double instantError(const motion::VerticalMotion& motion, const motion::Recording& recording, double time, bool deadStop,
-                    double velocityVariance)
+/// Standard uncertainty of a start or an end: where velocity crosses zero it is the velocity's over the slope; at a
+/// dead stop it is what noise and tremor leave of a ramp's beginning.
+double instantError(const motion::VerticalMotion& motion, const motion::Recording& recording, double time,
+                    bool deadStop, double velocityVariance)
 {
     const double sampling = 1.0 / motion::samplingRate(recording);
     if (!deadStop) {
@@ -83,7 +83,8 @@ Flags flagsOf(const motion::VerticalMotion& motion, const motion::Recording& rec
     return flags;
 }
 
-/// End of the propulsive part: the first instant after the peak with acceleration below -g; the end where there is none.
+/// End of the propulsive part: the first instant after the peak with acceleration below -g; the end where there is
+/// none.
 double propulsiveEnd(const motion::VerticalMotion& motion, const Movement& up)
 {
     const std::size_t last = sampleAt(motion, up.end);
@@ -133,16 +134,17 @@ Repetition measure(const motion::VerticalMotion& motion, const motion::Recording
     rep.meanVelocity = meanBetween(range, rangeError, duration, rep.concentricDuration.uncertainty);
     rep.peakVelocity = {up.peakVelocity, std::hypot(root(p(vPeak, vPeak)), scale * up.peakVelocity)};
     // Around its peak velocity is flat: what shifts the instant is the noise of acceleration over its slope.
-    const double jerk = std::max(
-        1.0, std::abs(valueAt(motion, motion.acceleration, up.peak + 0.02) - valueAt(motion, motion.acceleration, up.peak - 0.02)) /
-                 0.04);
+    const double jerk = std::max(1.0, std::abs(valueAt(motion, motion.acceleration, up.peak + 0.02) -
+                                               valueAt(motion, motion.acceleration, up.peak - 0.02)) /
+                                          0.04);
     const double peakError = (recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02) / jerk;
     rep.timeToPeakVelocity = {up.peak - up.start, std::hypot(startError, peakError)};
     const double toPeak = heightAt(motion, up.peak) - startHeight;
     rep.displacementToPeak = {toPeak, rise(hStart, hPeak, toPeak)};
 
     const double propulsive = propulsiveEnd(motion, up);
-    rep.meanPropulsiveVelocity = meanBetween(heightAt(motion, propulsive) - startHeight, rangeError, propulsive - up.start, startError);
+    rep.meanPropulsiveVelocity =
+        meanBetween(heightAt(motion, propulsive) - startHeight, rangeError, propulsive - up.start, startError);
 
     const auto velocityAfter = [&](double delay) {
         const double t = up.start + delay;

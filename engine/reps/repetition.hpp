@@ -17,18 +17,24 @@ struct Measured {
 
 /// What a reader must know before trusting a repetition. A set of flags.
 enum class Flag : std::uint32_t {
-    Clipped = 1U << 0U,      ///< a reading reached the end of the sensor's range inside the repetition
-    Gap = 1U << 1U,          ///< more than 60 ms without samples inside the repetition
-    NoStillness = 1U << 2U,  ///< nothing in the capture stood still: velocities are less certain
-    ShortRange = 1U << 3U,   ///< range well below the set's median: a partial repetition
-    Bounced = 1U << 4U,      ///< an impact at the start of the concentric phase
-    TwoPeaked = 1U << 5U,    ///< two velocity peaks of nearly the same height: no evidence for time to peak velocity
-    NoGyroscope = 1U << 6U,  ///< orientation was taken as fixed
+    Clipped = 1U << 0U,     ///< a reading reached the end of the sensor's range inside the repetition
+    Gap = 1U << 1U,         ///< more than 60 ms without samples inside the repetition
+    NoStillness = 1U << 2U, ///< nothing in the capture stood still: velocities are less certain
+    ShortRange = 1U << 3U,  ///< range well below the set's median: a partial repetition
+    Bounced = 1U << 4U,     ///< an impact at the start of the concentric phase
+    TwoPeaked = 1U << 5U,   ///< two velocity peaks of nearly the same height: no evidence for time to peak velocity
+    NoGyroscope = 1U << 6U, ///< orientation was taken as fixed
 };
 
 using Flags = std::uint32_t;
-[[nodiscard]] constexpr bool has(Flags flags, Flag flag) { return (flags & static_cast<Flags>(flag)) != 0; }
-[[nodiscard]] constexpr Flags operator|(Flags flags, Flag flag) { return flags | static_cast<Flags>(flag); }
+[[nodiscard]] constexpr bool has(Flags flags, Flag flag)
+{
+    return (flags & static_cast<Flags>(flag)) != 0;
+}
+[[nodiscard]] constexpr Flags operator|(Flags flags, Flag flag)
+{
+    return flags | static_cast<Flags>(flag);
+}
 /// "clipped", "gap", "no-stillness", "short-range", "bounced", "two-peaked", "no-gyroscope".
 [[nodiscard]] std::vector<std::string_view> flagNames(Flags flags);
 
@@ -40,7 +46,8 @@ struct Repetition {
     double concentricEnd = 0;
 
     Measured meanVelocity;           ///< m/s, over the concentric phase
-    Measured meanPropulsiveVelocity; ///< m/s, concentric start to the first instant with acceleration < -g (whole phase if none)
+    Measured meanPropulsiveVelocity; ///< m/s, concentric start to the first instant with acceleration < -g (whole phase
+                                     ///< if none)
     Measured peakVelocity;           ///< m/s
     Measured timeToPeakVelocity;     ///< s, concentric start to peak velocity (TPV)
     Measured range;                  ///< m, vertical displacement over the concentric phase (ROM)

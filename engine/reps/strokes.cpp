@@ -11,10 +11,10 @@ namespace fleetrung::reps
 namespace
 {
 
-constexpr double restingSpeed = 0.04;     // m/s: slower than this is a pause
-constexpr double pauseDuration = 0.12;    // s: a reversal passes through +-restingSpeed in less
-constexpr double rampShare = 0.4;         // of the greatest acceleration: up to there a start is taken as a ramp
-constexpr double rampWindow = 0.4;        // s looked at before that point
+constexpr double restingSpeed = 0.04;  // m/s: slower than this is a pause
+constexpr double pauseDuration = 0.12; // s: a reversal passes through +-restingSpeed in less
+constexpr double rampShare = 0.4;      // of the greatest acceleration: up to there a start is taken as a ramp
+constexpr double rampWindow = 0.4;     // s looked at before that point, as far as the pause lasts
 
 using motion::VerticalMotion;
 
@@ -33,7 +33,7 @@ double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampE
     const auto& time = view.motion.time;
     std::vector<double> t, a;
     const double origin = time[rampEnd];
-    const double length = std::max(rampWindow, std::abs(origin - time[quietEnd]) + 0.1);
+    const double length = std::min(rampWindow, std::abs(origin - time[quietEnd]));
     for (std::size_t i = rampEnd;; i -= static_cast<std::size_t>(step)) {
         if (std::abs(time[i] - origin) > length)
             break;
@@ -42,10 +42,10 @@ double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampE
         if ((step > 0 && i == 0) || (step < 0 && i + 1 == time.size()))
             break;
     }
-    const double grid = 0.001;
+    const double grid = 0.0005;
     double best = t.back();
     double least = std::numeric_limits<double>::infinity();
-    for (double start = t.back() + 0.02; start < -0.004; start += grid) {
+    for (double start = t.back() + 0.02; start < 0; start += grid) {
         // a = level + slope * max(0, t - start)
         double n = 0, sr = 0, srr = 0, sa = 0, sra = 0, saa = 0;
         for (std::size_t i = 0; i < t.size(); ++i) {
@@ -99,9 +99,12 @@ Edge findEdge(const Directed& view, std::size_t peak, std::size_t limit, int ste
         double greatest = 0;
         for (std::size_t i = slowAt; i != peak; i -= static_cast<std::size_t>(step))
             greatest = std::max(greatest, -step * view.acceleration(i));
+        const auto pushed = [&](std::size_t i) { return -step * view.acceleration(i) >= rampShare * greatest; };
         std::size_t rampEnd = slowAt;
-        while (rampEnd != peak && -step * view.acceleration(rampEnd) < rampShare * greatest)
+        while (rampEnd != peak && !pushed(rampEnd))
             rampEnd -= static_cast<std::size_t>(step);
+        while (rampEnd != restEnd && pushed(rampEnd + static_cast<std::size_t>(step)))
+            rampEnd += static_cast<std::size_t>(step);
         return {changePoint(view, restEnd, rampEnd, -step), true};
     }
     std::size_t zero = slowAt;

@@ -31,7 +31,8 @@ struct Movement {
 };
 
 /// The movement of the given direction (+1 up, -1 down) with the greatest speed between two samples.
-[[nodiscard]] Movement findMovement(const motion::VerticalMotion& motion, std::size_t from, std::size_t to, int direction);
+[[nodiscard]] Movement findMovement(const motion::VerticalMotion& motion, std::size_t from, std::size_t to,
+                                    int direction);
 
 /// Linear between samples; `values` belong to `motion.time`.
 [[nodiscard]] double valueAt(const motion::VerticalMotion& motion, const std::vector<double>& values, double time);

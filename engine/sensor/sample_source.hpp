@@ -1,5 +1,5 @@
-// The port through which a running sensor reaches the rest: radio, replay of a stored capture and simulator implement it,
-// and nothing behind it can tell them apart.
+// The port through which a running sensor reaches the rest: radio, replay of a stored capture and simulator implement
+// it, and nothing behind it can tell them apart.
 #pragma once
 
 #include <functional>
@@ -29,7 +29,7 @@ public:
     virtual void start(SourceEvents events) = 0;
     virtual void stop() = 0;
 
-    [[nodiscard]] virtual std::string name() const = 0;               ///< as the athlete named it
+    [[nodiscard]] virtual std::string name() const = 0; ///< as the athlete named it
     [[nodiscard]] virtual motion::SensorTraits traits() const = 0;
     [[nodiscard]] virtual bool hasGyroscope() const = 0;
     [[nodiscard]] virtual std::optional<int> batteryPercent() const = 0;
