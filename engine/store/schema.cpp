@@ -63,7 +63,7 @@ CREATE TABLE session (
     effort REAL CHECK (effort BETWEEN 1 AND 10),
     note TEXT NOT NULL
 ) STRICT;
-CREATE INDEX session_of_athlete ON session (athlete, begun_day);
+CREATE INDEX session_of_athlete ON session (athlete, begun_day, deleted);
 
 CREATE TABLE lift_set (
     id BLOB PRIMARY KEY NOT NULL CHECK (length(id) = 16), origin BLOB NOT NULL, counter INTEGER NOT NULL,

@@ -325,6 +325,23 @@ template <class R> Expected<Stamp> Store::stamp(const Identifier& id, const std:
     });
 }
 
+Expected<std::vector<Activity>> Store::activity() const
+{
+    return guarded(state_->rows->path(), [&]() -> Expected<std::vector<Activity>> {
+        auto read = state_->rows->prepared("SELECT athlete, count(*), max(begun_day) FROM session WHERE deleted = 0"
+                                           " GROUP BY athlete ORDER BY athlete");
+        std::vector<Activity> found;
+        while (read->executeStep()) {
+            auto& line = found.emplace_back();
+            RowReader reader(*read);
+            reader("athlete", line.athlete);
+            reader("sessions", line.sessions);
+            reader("last_day", line.lastDay);
+        }
+        return found;
+    });
+}
+
 Expected<void> Store::observeCounter(std::int64_t received)
 {
     auto& state = *state_;

@@ -27,16 +27,23 @@ struct StorePaths {
 /// Which rows to read; what is not given does not narrow. Fields that a table does not have are refused
 /// (InvalidArgument). Rows below a deleted row (the sets of a deleted session) are left out with it.
 struct Filter {
-    std::optional<Identifier> athlete;
-    std::optional<Identifier> season;
-    std::optional<Identifier> session;
-    std::optional<Identifier> set;
-    std::optional<Identifier> analysis;
-    std::optional<std::string> ladder;
-    std::optional<CivilDate> from; ///< training day, inclusive
-    std::optional<CivilDate> to;   ///< training day, inclusive
-    bool acceptedOnly = false;     ///< repetitions and analyses: those of accepted analyses
-    bool deletedToo = false;       ///< also rows that carry the mark themselves
+    std::optional<Identifier> athlete = {};
+    std::optional<Identifier> season = {};
+    std::optional<Identifier> session = {};
+    std::optional<Identifier> set = {};
+    std::optional<Identifier> analysis = {};
+    std::optional<std::string> ladder = {};
+    std::optional<CivilDate> from = {}; ///< training day, inclusive
+    std::optional<CivilDate> to = {};   ///< training day, inclusive
+    bool acceptedOnly = false;          ///< repetitions and analyses: those of accepted analyses
+    bool deletedToo = false;            ///< also rows that carry the mark themselves
+};
+
+/// How much an athlete has trained: counted in the file, so that a list of a large squad costs no more than its lines.
+struct Activity {
+    Identifier athlete;
+    std::int64_t sessions = 0;
+    CivilDate lastDay{};
 };
 
 /// Which write to a field came last.
@@ -85,6 +92,9 @@ public:
 
     /// Last writer of a field (a column name of the schema); where it was never changed, the making of the row.
     template <class R> [[nodiscard]] Expected<Stamp> stamp(const Identifier& id, const std::string& field) const;
+
+    /// One line an athlete that has sessions.
+    [[nodiscard]] Expected<std::vector<Activity>> activity() const;
 
     /// Takes in the counter of a received row: later writes here get a larger one.
     [[nodiscard]] Expected<void> observeCounter(std::int64_t received);
