@@ -70,19 +70,26 @@ std::vector<QuietSpan> quietSpans(std::span<const Quietness> windows, std::size_
     std::vector<QuietSpan> spans;
     double force = 0; // sum over the open span
     std::size_t open = 0;
+    bool afterChange = false;
+    // A lone window between two changes of force lies inside a movement's gentle start: it says nothing.
+    const auto closeSpan = [&](bool change) {
+        if (open == 1 && afterChange && change)
+            spans.pop_back();
+        afterChange = change;
+        open = 0;
+        force = 0;
+    };
     for (std::size_t k = 0; k < windows.size(); ++k) {
         const double size = windows[k].meanForce.norm();
         const bool steady = open == 0 || std::abs(size - force / static_cast<double>(open)) < steadyForce;
         if (!windows[k].quiet || !steady) {
-            open = 0;
-            force = 0;
+            closeSpan(windows[k].quiet);
             continue;
         }
-        if (open == 0 || open == longest) {
+        if (open == longest)
+            closeSpan(false);
+        if (open == 0)
             spans.push_back({k, k});
-            open = 0;
-            force = 0;
-        }
         spans.back().last = k;
         force += size;
         ++open;

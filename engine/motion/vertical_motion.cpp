@@ -1,7 +1,9 @@
 #include "engine/motion/vertical_motion.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <optional>
 
 #include <Eigen/Cholesky>
 #include <Eigen/LU>
@@ -18,7 +20,7 @@ constexpr double keyframeSpacing = 0.1; // s
 // Standard deviations of a held bar's velocity in a still window [m/s]: breathing lifts it less than balance sways it.
 const Eigen::Vector3d stillSpeed(0.015, 0.015, 0.006);
 constexpr double gateLimit = 16.3;      // chi-square, 3 degrees of freedom, 0.1 %
-constexpr double gateFloor = 0.008;     // m/s: the gate never trusts its own prediction more than this
+constexpr double gateFloor = 0.006;     // m/s: the gate never trusts its own prediction more than this
 constexpr double stillLimit = 25.0;     // chi-square beyond which a still window is switched off
 constexpr double returnLimit = 16.0;    // the same for a top or bottom that should have returned to its height
 constexpr double correlationTime = 2.0; // s over which the weak bounds on height and speed say the same thing
