@@ -207,12 +207,18 @@ Expected<void> Store::inTransaction(const std::function<Expected<void>()>& work)
     auto done = transact(*state.rows, [&]() -> Expected<void> {
         auto inner = work();
         if (inner && state.spoiled)
-            return fail(Code::StoreFailed, state.rows->path(),
-                        "a write in this transaction failed; nothing of it was kept");
+            inner = fail(Code::StoreFailed, state.rows->path(),
+                         "a write in this transaction failed; nothing of it was kept");
+        if (inner)
+            state.endCaptures("COMMIT");
         return inner;
     });
     state.inside = false;
-    return done;
+    const auto undone = guarded(state.captures->connection().path(), [&]() -> Expected<void> {
+        state.endCaptures("ROLLBACK"); // where it is still open: the work failed
+        return {};
+    });
+    return done ? undone : done;
 }
 
 template <class R> Expected<bool> Store::insert(R row)
@@ -358,7 +364,12 @@ Expected<void> Store::observeCounter(std::int64_t received)
 
 Expected<std::string> Store::putSamples(const CaptureSamples& samples, const CountScales& scales)
 {
-    return state_->captures->put(samples, scales);
+    return guarded(state_->captures->connection().path(), [&] {
+        state_->joinCaptures();
+        auto put = state_->captures->put(samples, scales);
+        state_->spoiled = state_->spoiled || !put;
+        return put;
+    });
 }
 
 Expected<CaptureSamples> Store::samples(const std::string& contentHash) const

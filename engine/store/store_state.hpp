@@ -12,9 +12,25 @@ struct Store::State {
     std::unique_ptr<CaptureFile> captures;
     Identifier device;
 
-    bool inside = false;      ///< a transaction is open
-    bool spoiled = false;     ///< a write inside it failed: it cannot be kept any more
-    std::int64_t counter = 0; ///< of the open transaction; 0 until something was written in it
+    bool inside = false;         ///< a transaction is open
+    bool capturesInside = false; ///< the captures file has joined it
+    bool spoiled = false;        ///< a write inside it failed: it cannot be kept any more
+    std::int64_t counter = 0;    ///< of the open transaction; 0 until something was written in it
+
+    /// Samples put inside a transaction are written with it: first they, then the rows that name them, so that a crash
+    /// in between leaves samples without a row (harmless), never a row without its samples.
+    void joinCaptures()
+    {
+        if (inside && !capturesInside) {
+            captures->connection().run("BEGIN IMMEDIATE");
+            capturesInside = true;
+        }
+    }
+    void endCaptures(const char* how)
+    {
+        if (std::exchange(capturesInside, false))
+            captures->connection().run(how);
+    }
 
     /// One counter a transaction: everything in it happened at once. Throws what SQLiteCpp throws.
     std::int64_t stampCounter()

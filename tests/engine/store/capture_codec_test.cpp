@@ -125,7 +125,7 @@ TEST_CASE("columns of different lengths are refused")
 {
     auto samples = barMotion(5, 1, 100);
     samples.channels[2].pop_back();
-    CHECK(encodeCapture(samples).error().code == Code::InvalidArgument);
+    CHECK(codeOf(encodeCapture(samples)) == Code::InvalidArgument);
 }
 
 // 12 bytes a sample is what six 16-bit channels take; times, counters and arrivals come on top and are counted here
@@ -209,5 +209,25 @@ TEST_CASE("samples are kept once, and come back under their content's name only"
     CHECK(good(store.putSamples(samples, barScales())) == hash);
     CHECK(std::filesystem::file_size(folder.paths().captures) == size);
     CHECK(good(store.samples(hash)) == samples);
-    CHECK(store.samples(std::string(64, '0')).error().code == Code::NotFound);
+    CHECK(codeOf(store.samples(std::string(64, '0'))) == Code::NotFound);
+}
+
+TEST_CASE("samples put inside a transaction stay with it or go with it")
+{
+    const Folder folder;
+    auto store = openStore(folder);
+    std::string kept, gone;
+    good(store.inTransaction([&]() -> Expected<void> {
+        good(store.insert(athleteRow(1)));
+        kept = good(store.putSamples(barMotion(11, 1, 200), barScales()));
+        return {};
+    }));
+    CHECK_FALSE(store.inTransaction([&]() -> Expected<void> {
+        gone = good(store.putSamples(barMotion(12, 1, 200), barScales()));
+        return fail(Code::Cancelled, "", "cancelled");
+    }));
+    CHECK(codeOf(store.samples(gone)) == Code::NotFound);
+    CHECK(good(store.samples(kept)) == barMotion(11, 1, 200));
+    CHECK(good(store.putSamples(barMotion(12, 1, 200), barScales())) == gone); // and the file takes new ones again
+    CHECK(good(store.samples(gone)) == barMotion(12, 1, 200));
 }

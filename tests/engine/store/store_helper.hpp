@@ -63,6 +63,12 @@ template <class T> T good(Expected<T> result)
         return std::move(*result);
 }
 
+/// What kind of failure; nothing where it succeeded.
+template <class T> std::optional<Code> codeOf(const Expected<T>& result)
+{
+    return result ? std::nullopt : std::optional(result.error().code);
+}
+
 inline const Identifier benchDevice = idOf(0xB0001);
 
 inline Store openStore(const Folder& folder, const Identifier& device = benchDevice)
