@@ -42,6 +42,8 @@ public:
     [[nodiscard]] double px(double x) const;
     [[nodiscard]] double py(double y) const;
     [[nodiscard]] QPointF at(const Point& point) const { return {px(point.x), py(point.y)}; }
+    /// Lines of the longest name of a category.
+    [[nodiscard]] int mostNameLines() const;
     /// True where `box`, widened by `apart`, meets no text placed so far.
     [[nodiscard]] bool isFree(const QRectF& box, double apart) const;
 
@@ -50,6 +52,8 @@ private:
     [[nodiscard]] double unit(double pixels) const { return pixels * look_.unit; }
     [[nodiscard]] double widthOf(const QString& text, bool strong = false) const;
     [[nodiscard]] double labelColumn() const;
+    [[nodiscard]] double sample() const;
+    [[nodiscard]] double footLeft() const;
     [[nodiscard]] std::vector<std::vector<const LegendEntry*>> legendRows() const;
     [[nodiscard]] double legendWidth(const LegendEntry& entry) const;
     [[nodiscard]] QStringList noteLines() const;
@@ -58,6 +62,8 @@ private:
     double placeBandNames(double top); ///< gives the bottom of the last row
     void placeXTicks();
     void placeYTicks();
+    void placeYTick(const Tick& tick);
+    [[nodiscard]] QStringList nameLines(const Tick& tick, double column) const;
     double placeLegend(double top);
     void placeNote(double top);
     bool place(const QString& text, double left, double top, Role role, bool strong = false);

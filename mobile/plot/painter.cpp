@@ -5,19 +5,30 @@
 #include <cmath>
 
 #include "mobile/plot/layout.hpp"
+#include "mobile/plot/mark_labels.hpp"
 
 namespace fleetrung::plot
 {
 namespace
 {
 
+constexpr std::ptrdiff_t mostRoomyMarks = 24;
+
+bool isCrowded(const Plot& plot)
+{
+    return std::count_if(plot.primitives.begin(), plot.primitives.end(), [](const Primitive& primitive) {
+               return std::holds_alternative<Mark>(primitive);
+           }) > mostRoomyMarks;
+}
+
 /// One painting of one plot.
 class PlotPainter
 {
 public:
     PlotPainter(const Plot& plot, QPainter& painter, const QRectF& area, const Look& look)
-        : plot_(plot), painter_(painter), area_(area), look_(look), font_(plotFont(look, false)),
-          strongFont_(plotFont(look, true)), metrics_(font_, painter.device()), layout_(plot, area, look, metrics_)
+        : plot_(plot), painter_(painter), area_(area), look_(look), crowded_(isCrowded(plot)),
+          font_(plotFont(look, false)), strongFont_(plotFont(look, true)), metrics_(font_, painter.device()),
+          layout_(plot, area, look, metrics_)
     {
     }
 
@@ -121,9 +132,7 @@ private:
 
     void drawRule(const Rule& rule)
     {
-        QPen dotted = pen(rule.role, 1.3);
-        dotted.setDashPattern({0.5, 3});
-        painter_.setPen(rule.role == Role::Grid ? pen(Role::Axis, 1) : dotted);
+        painter_.setPen(rule.role == Role::Grid ? pen(Role::Axis, 1) : linePen(rule.role, false));
         const double x = layout_.px(rule.x);
         painter_.drawLine(QPointF(x, layout_.picture.top()), QPointF(x, layout_.picture.bottom()));
     }
@@ -149,6 +158,11 @@ private:
             dashed.setDashPattern({1.0, 2.6});
             return dashed;
         }
+        if (role == Role::Today) {
+            QPen dotted = pen(role, 1.3);
+            dotted.setDashPattern({0.5, 3});
+            return dotted;
+        }
         if (role == Role::Grid || role == Role::Axis)
             return pen(role, 1);
         return pen(role, stepped ? 4.5 : 1.8);
@@ -170,7 +184,7 @@ private:
     [[nodiscard]] double radius(Role role) const
     {
         const double scale = std::clamp(look_.textSize / 12.0, 0.7, 1.6);
-        return unit(role == Role::Latest ? 6.5 : 4.0) * scale;
+        return unit(role == Role::Latest ? 6.5 : crowded_ ? 3.0 : 4.0) * scale;
     }
 
     void drawMark(const QPointF& at, Shape kind, Role role)
@@ -228,60 +242,20 @@ private:
         }
     }
 
-    /// The newest first; a label without room is left out. Never over a mark or another text.
     void drawMarkLabels()
     {
-        std::vector<const Mark*> marks;
-        std::vector<QRectF> taken;
-        each<Mark>([&](const Mark& mark) {
-            marks.push_back(&mark);
-            const double r = radius(mark.role);
-            taken.push_back(QRectF(layout_.at(mark.at) - QPointF(r, r), QSizeF(2 * r, 2 * r)));
-        });
-        std::stable_sort(marks.begin(), marks.end(), [](const Mark* a, const Mark* b) {
-            return (a->role == Role::Latest) > (b->role == Role::Latest);
-        });
-        for (const auto* mark : marks) {
-            if (mark->label.empty())
-                continue;
-            const bool strong = mark->role == Role::Latest;
-            const auto text = QString::fromStdString(mark->label);
-            const QSizeF size(QFontMetricsF(strong ? strongFont_ : font_, painter_.device()).horizontalAdvance(text),
-                              metrics_.height());
-            for (const auto& box : candidates(*mark, size)) {
-                if (!area_.contains(box) || !layout_.isFree(box, 0) ||
-                    std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) { return other.intersects(box); }))
-                    continue;
-                write(text, box, mark->role, strong);
-                taken.push_back(box);
-                break;
-            }
-        }
-    }
-
-    /// Places beside a mark, best first: along the free direction of the picture.
-    [[nodiscard]] std::vector<QRectF> candidates(const Mark& mark, const QSizeF& size) const
-    {
-        const auto at = layout_.at(mark.at);
-        const double gap = radius(mark.role) + unit(3);
-        const QRectF right(QPointF(at.x() + gap, at.y() - size.height() / 2), size);
-        const QRectF left(QPointF(at.x() - gap - size.width(), at.y() - size.height() / 2), size);
-        const QRectF above(QPointF(at.x() - size.width() / 2, at.y() - gap - size.height() * 0.9), size);
-        const QRectF below(QPointF(at.x() - size.width() / 2, at.y() + gap - size.height() * 0.1), size);
-        if (plot_.valueIsX) {
-            const double reach = std::abs(layout_.px(mark.at.x + mark.uncertainty) - at.x());
-            const double past = std::max(reach - radius(mark.role), 0.0);
-            if (mark.role == Role::Latest)
-                return {right.translated(past, 0), left.translated(-past, 0)};
-            return {left.translated(-past, 0), right.translated(past, 0)};
-        }
-        return {above, right, below, left};
+        const QFontMetricsF strongMetrics(strongFont_, painter_.device());
+        const auto placed =
+            placeMarkLabels(plot_, layout_, area_, metrics_, strongMetrics, [this](Role role) { return radius(role); });
+        for (const auto& label : placed)
+            write(label.text, label.box, label.role, label.strong);
     }
 
     const Plot& plot_;
     QPainter& painter_;
     QRectF area_;
     const Look& look_;
+    bool crowded_;
     QFont font_;
     QFont strongFont_;
     QFontMetricsF metrics_;
@@ -289,10 +263,10 @@ private:
 };
 
 /// Height of the data alone, in text heights.
-double pictureRows(const Plot& plot)
+double pictureRows(const Plot& plot, int nameLines)
 {
     if (plot.y.kind == Axis::Kind::Category)
-        return 2.2 * (plot.y.to - plot.y.from);
+        return std::max(2.2, nameLines + 0.5) * (plot.y.to - plot.y.from);
     if (!plot.y.visible)
         return std::max(5.5, 1.1 * plot.y.to);
     return 11;
@@ -315,7 +289,7 @@ double suitableHeight(const Plot& plot, double width, double textSize)
     if (!plot.empty.empty())
         return 4 * metrics.height();
     const Layout layout(plot, QRectF(0, 0, std::max(width, 1.0), 1), look, metrics);
-    return layout.overhead + pictureRows(plot) * metrics.height();
+    return layout.overhead + pictureRows(plot, layout.mostNameLines()) * metrics.height();
 }
 
 } // namespace fleetrung::plot

@@ -11,6 +11,7 @@ namespace
 {
 
 constexpr int mostWeekTicks = 9;
+constexpr double middayOfWeek = 0.5 / 7;
 
 int weekStep(int weeks)
 {
@@ -46,6 +47,22 @@ std::vector<StripPart> phaseStrip(const SeasonSpan& season)
     for (const auto& phase : season.phases)
         strip.push_back({phase.name, weeksAt(season, phase.first), weeksAt(season, phase.last + std::chrono::days{1})});
     return strip;
+}
+
+double placeOf(const SeasonSpan& season, CivilDate day)
+{
+    return weeksAt(season, day) + middayOfWeek;
+}
+
+Axis valueAxis(Extent extent, double least, int decimals)
+{
+    Axis axis;
+    const double air = std::max(0.06 * (extent.to - extent.from), (least - (extent.to - extent.from)) / 2);
+    axis.from = extent.from - air;
+    axis.to = extent.to + air;
+    axis.ticks = niceTicks(axis.from, axis.to, 6);
+    axis.decimals = decimals;
+    return axis;
 }
 
 void addToday(Plot& plot, const SeasonSpan& season)

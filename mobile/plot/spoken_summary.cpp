@@ -18,6 +18,13 @@ std::string withUnit(const std::string& number, const Axis& axis)
     return axis.spokenUnit.empty() ? number : number + " " + axis.spokenUnit;
 }
 
+std::string capitalised(std::string sentence)
+{
+    if (!sentence.empty() && sentence[0] >= 'a' && sentence[0] <= 'z')
+        sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
+    return sentence;
+}
+
 /// A place on an axis in words: "week 17", "Half", "286".
 std::string placeText(const Axis& axis, double at)
 {
@@ -106,8 +113,8 @@ std::string markText(const Mark& mark, const Plot& plot)
 
 std::string seriesText(const std::string& series, const std::vector<const Mark*>& marks, const Plot& plot)
 {
-    std::string text = integerText(static_cast<std::int64_t>(marks.size())) + " " +
-                       (marks.size() == 1 ? "mark" : "marks") + " of " + series + ": ";
+    std::string text = series + ", " + integerText(static_cast<std::int64_t>(marks.size())) +
+                       (marks.size() == 1 ? " mark: " : " marks: ");
     if (marks.size() <= mostSpokenOneByOne) {
         for (std::size_t i = 0; i < marks.size(); ++i)
             text += (i == 0 ? "" : "; ") + markText(*marks[i], plot);
@@ -173,7 +180,7 @@ std::vector<std::pair<std::string, std::vector<const Mark*>>> seriesOf(const Plo
 std::string spokenSummary(const Plot& plot)
 {
     std::string text = plot.title + ".";
-    const auto say = [&text](const std::string& sentence) { text += " " + sentence; };
+    const auto say = [&text](const std::string& sentence) { text += " " + capitalised(sentence); };
     if (!plot.empty.empty()) {
         say(plot.empty);
         return text;

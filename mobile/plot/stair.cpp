@@ -62,6 +62,8 @@ std::vector<LegendEntry> legendOf(const StairInput& input)
         legend.push_back({Role::Taken, LegendEntry::Sample::Line, Shape::Ring, "taken"});
     if (!input.planned.empty())
         legend.push_back({Role::Planned, LegendEntry::Sample::Line, Shape::Ring, "planned"});
+    if (input.season.today)
+        legend.push_back({Role::Today, LegendEntry::Sample::Line, Shape::Ring, "today"});
     const auto has = [&](bool main) {
         return std::any_of(input.season.races.begin(), input.season.races.end(),
                            [main](const RaceDay& race) { return race.main == main; });

@@ -1,6 +1,4 @@
 #include <algorithm>
-#include <limits>
-#include <map>
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/season_axis.hpp"
@@ -12,37 +10,6 @@ namespace
 {
 
 constexpr double millisecondsPerSecond = 1000.0;
-constexpr double middayOfWeek = 0.5 / 7; // a session stands in the middle of its day
-
-/// Grows to hold what is shown.
-struct Extent {
-    double from = std::numeric_limits<double>::infinity();
-    double to = -std::numeric_limits<double>::infinity();
-
-    void hold(double low, double high)
-    {
-        from = std::min(from, low);
-        to = std::max(to, high);
-    }
-    [[nodiscard]] bool isEmpty() const { return from > to; }
-};
-
-double placeOf(const SeasonSpan& season, CivilDate day)
-{
-    return weeksAt(season, day) + middayOfWeek;
-}
-
-/// Value axis round the extent; `least` is the smallest stretch shown, so that noise does not fill the picture.
-Axis valueAxis(Extent extent, double least, int decimals)
-{
-    Axis axis;
-    axis.from = extent.from;
-    axis.to = extent.to;
-    roundOut(axis.from, axis.to, least, 5);
-    axis.ticks = niceTicks(axis.from, axis.to, 5);
-    axis.decimals = decimals;
-    return axis;
-}
 
 Mark trendMark(const TrendPoint& point, const TpvTrendInput& input, const std::string& rung)
 {
@@ -128,7 +95,7 @@ std::vector<LegendEntry> trendLegend(const TpvTrendInput& input)
             sides = sides || point.side != Side::Both;
     }
     std::vector<LegendEntry> legend;
-    legend.push_back({Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, sides ? "left" : "probe set of a session"});
+    legend.push_back({Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, sides ? "left" : "probe set"});
     if (sides)
         legend.push_back({Role::Second, LegendEntry::Sample::Mark, Shape::Diamond, "right"});
     if (band)
@@ -173,48 +140,6 @@ Plot tpvTrend(const TpvTrendInput& input)
     plot.legend = trendLegend(input);
     if (plot.strip.size() > 1)
         plot.note = "Times of different rungs are not to be compared: a shorter range is quicker anyway.";
-    return plot;
-}
-
-Plot sprintTrend(const SprintTrendInput& input)
-{
-    Plot plot;
-    plot.title = input.test;
-    plot.x = weekAxis(input.season);
-    if (input.points.empty()) {
-        plot.empty = "No runs yet.";
-        return plot;
-    }
-    Extent extent;
-    std::map<CivilDate, double> best;
-    bool wind = false;
-    for (const auto& point : input.points) {
-        extent.hold(point.seconds, point.seconds);
-        const auto known = best.find(point.day);
-        best[point.day] = known == best.end() ? point.seconds : std::min(known->second, point.seconds);
-        wind = wind || point.windMps;
-    }
-    plot.y = valueAxis(extent, 0.08, 2);
-    plot.y.unit = "s";
-    plot.y.spokenUnit = "seconds";
-    plot.y.title = "time";
-    plot.strip = phaseStrip(input.season);
-
-    Line line{Role::Taken, "", {}, false};
-    for (const auto& [day, seconds] : best)
-        line.points.push_back({placeOf(input.season, day), seconds});
-    plot.primitives.push_back(line);
-    for (const auto& point : input.points) {
-        Mark mark;
-        mark.at = {placeOf(input.season, point.day), point.seconds};
-        mark.series = "run";
-        if (point.windMps)
-            mark.label = signedText(*point.windMps, 1);
-        plot.primitives.push_back(mark);
-    }
-    plot.legend = {{Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, "a run"},
-                   {Role::Taken, LegendEntry::Sample::Line, Shape::Ring, "best of the day"}};
-    plot.note = wind ? "Lower is faster. Beside a mark: wind in m/s, tail wind positive." : "Lower is faster.";
     return plot;
 }
 

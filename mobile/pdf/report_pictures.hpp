@@ -1,0 +1,20 @@
+// The pictures of a season report: the report's values mapped onto the plot builders.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/report/season_report.hpp"
+#include "mobile/plot/pictures.hpp"
+
+namespace fleetrung::pdf
+{
+
+[[nodiscard]] plot::Plot stairOf(const report::SeasonReport& report, const report::Ladder& ladder);
+[[nodiscard]] plot::Plot trendOf(const report::SeasonReport& report, const report::Ladder& ladder);
+[[nodiscard]] plot::Plot sprintTrendOf(const report::SeasonReport& report, const std::string& test);
+
+/// Names of the tests that were run, in the order of their first run.
+[[nodiscard]] std::vector<std::string> sprintTests(const report::SeasonReport& report);
+
+} // namespace fleetrung::pdf

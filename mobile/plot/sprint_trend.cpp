@@ -1,0 +1,54 @@
+#include <algorithm>
+#include <map>
+
+#include "mobile/plot/pictures.hpp"
+#include "mobile/plot/season_axis.hpp"
+#include "mobile/plot/words.hpp"
+
+namespace fleetrung::plot
+{
+
+Plot sprintTrend(const SprintTrendInput& input)
+{
+    Plot plot;
+    plot.title = input.test;
+    plot.x = weekAxis(input.season);
+    if (input.points.empty()) {
+        plot.empty = "No runs yet.";
+        return plot;
+    }
+    Extent extent;
+    std::map<CivilDate, double> best;
+    bool wind = false;
+    for (const auto& point : input.points) {
+        extent.hold(point.seconds, point.seconds);
+        const auto known = best.find(point.day);
+        best[point.day] = known == best.end() ? point.seconds : std::min(known->second, point.seconds);
+        wind = wind || point.windMps;
+    }
+    plot.y = valueAxis(extent, 0.08, 2);
+    plot.y.unit = "s";
+    plot.y.spokenUnit = "seconds";
+    plot.y.title = "time";
+    plot.strip = phaseStrip(input.season);
+
+    Line line{Role::Taken, "", {}, false};
+    for (const auto& [day, seconds] : best)
+        line.points.push_back({placeOf(input.season, day), seconds});
+    plot.primitives.push_back(line);
+    for (const auto& point : input.points) {
+        Mark mark;
+        mark.at = {placeOf(input.season, point.day), point.seconds};
+        mark.series = "run";
+        if (point.windMps && point.seconds == best[point.day])
+            mark.label = signedText(*point.windMps, 1);
+        plot.primitives.push_back(mark);
+    }
+    plot.legend = {{Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, "a run"},
+                   {Role::Taken, LegendEntry::Sample::Line, Shape::Ring, "best of the day"}};
+    plot.note =
+        wind ? "Lower is faster. Beside the best of a day: wind in m/s, tail wind positive." : "Lower is faster.";
+    return plot;
+}
+
+} // namespace fleetrung::plot
