@@ -89,11 +89,12 @@ plot::Plot trendOf(const report::SeasonReport& report, const report::Ladder& lad
 plot::Plot sprintTrendOf(const report::SeasonReport& report, const std::string& test)
 {
     plot::SprintTrendInput input;
-    input.test = test;
     input.season = spanOf(report);
+    auto& series = input.tests.emplace_back();
+    series.test = test;
     for (const auto& run : report.sprints)
         if (run.test == test)
-            input.points.push_back({run.day, run.timeS, run.windMps});
+            series.points.push_back({run.day, run.timeS, run.windMps});
     return plot::sprintTrend(input);
 }
 

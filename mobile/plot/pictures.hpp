@@ -117,12 +117,17 @@ struct SprintPoint {
     std::optional<double> windMps; ///< tail wind positive; written beside the mark
 };
 
-struct SprintTrendInput {
+struct SprintSeries {
     std::string test;                ///< "flying 20 m"
     std::vector<SprintPoint> points; ///< in order of days
+};
+
+struct SprintTrendInput {
+    std::vector<SprintSeries> tests;
     SeasonSpan season;
 };
-[[nodiscard]] Plot sprintTrend(const SprintTrendInput& input);
+/// The picture of one of the tests.
+[[nodiscard]] Plot sprintTrend(const SprintTrendInput& input, std::size_t which = 0);
 
 // --- Vertical velocity of the bar over one set, concentric phases shaded, peaks marked.
 

@@ -8,19 +8,20 @@
 namespace fleetrung::plot
 {
 
-Plot sprintTrend(const SprintTrendInput& input)
+Plot sprintTrend(const SprintTrendInput& input, std::size_t which)
 {
     Plot plot;
-    plot.title = input.test;
+    plot.title = which < input.tests.size() ? input.tests[which].test : "Sprint times";
     plot.x = weekAxis(input.season);
-    if (input.points.empty()) {
+    if (which >= input.tests.size() || input.tests[which].points.empty()) {
         plot.empty = "No runs yet.";
         return plot;
     }
+    const auto& points = input.tests[which].points;
     Extent extent;
     std::map<CivilDate, double> best;
     bool wind = false;
-    for (const auto& point : input.points) {
+    for (const auto& point : points) {
         extent.hold(point.seconds, point.seconds);
         const auto known = best.find(point.day);
         best[point.day] = known == best.end() ? point.seconds : std::min(known->second, point.seconds);
@@ -36,7 +37,7 @@ Plot sprintTrend(const SprintTrendInput& input)
     for (const auto& [day, seconds] : best)
         line.points.push_back({placeOf(input.season, day), seconds});
     plot.primitives.push_back(line);
-    for (const auto& point : input.points) {
+    for (const auto& point : points) {
         Mark mark;
         mark.at = {placeOf(input.season, point.day), point.seconds};
         mark.series = "run";
