@@ -86,10 +86,11 @@ std::vector<QuietSpan> quietSpans(std::span<const Quietness> windows, std::size_
             closeSpan(windows[k].quiet);
             continue;
         }
-        if (open == longest)
+        const bool full = open == longest;
+        if (full)
             closeSpan(false);
         if (open == 0)
-            spans.push_back({k, k});
+            spans.push_back({k, k, full});
         spans.back().last = k;
         force += size;
         ++open;

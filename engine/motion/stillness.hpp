@@ -26,6 +26,7 @@ struct Quietness {
 struct QuietSpan {
     std::size_t first;
     std::size_t last;
+    bool continues; ///< no change of force since the span before it: both are still, or both move at one speed
 };
 
 /// Splits runs of quiet windows where the mean force changes (the bar sets off gently there) and after every second, so

@@ -24,6 +24,7 @@ constexpr double gateFloor = 0.006;     // m/s: the gate never trusts its own pr
 constexpr double stillLimit = 25.0;     // chi-square beyond which a still window is switched off
 constexpr double returnLimit = 16.0;    // the same for a top or bottom that should have returned to its height
 constexpr double correlationTime = 2.0; // s over which the weak bounds on height and speed say the same thing
+constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer
 constexpr std::size_t longestSpan = 10; // keyframes that are judged together
 constexpr int linearisations = 3;
 constexpr int reweightings = 3;
@@ -233,10 +234,18 @@ private:
     {
         Filter filter{-priorOffset(), priorSpread().array().square().matrix().asDiagonal()};
         std::size_t k = 0;
+        bool moving = false;
+        double movingSince = 0;
         for (const auto& span : spans_) {
             for (; k < span.first; ++k)
                 predict(filter, k);
-            if (standsStill(filter, span)) {
+            const double now = samples_[keyframes_[k]].time;
+            const bool movesOn = moving && span.continues && now - movingSince < longestEvenMotion;
+            const bool still = !movesOn && standsStill(filter, span);
+            if (!still && !movesOn)
+                movingSince = now;
+            moving = !still;
+            if (still) {
                 for (;; ++k) {
                     stillWeight_[k] = 1.0;
                     useStillness(filter, k);
