@@ -15,8 +15,8 @@ namespace
 
 struct AnalyseOptions {
     std::string file;
-    std::string lift;
-    std::string load;
+    std::optional<std::string> lift;
+    std::optional<std::string> load;
     std::string columns;
     bool json = false;
 };
@@ -33,11 +33,11 @@ Result<const reps::Lift*> liftNamed(const std::string& key, const std::string& f
 
 Result<std::optional<double>> loadOf(const AnalyseOptions& options, const motion::ImportedRecording& imported)
 {
-    if (options.load.empty())
+    if (!options.load)
         return imported.loadKg;
-    const auto load = parseNumber(options.load);
+    const auto load = parseNumber(*options.load);
     if (!load || *load < 0 || *load > 1000)
-        return refuse("--load: \"" + options.load +
+        return refuse("--load: \"" + *options.load +
                       "\" is no load; give kilograms from 0 to 1000, with a decimal point");
     return load;
 }
@@ -55,8 +55,8 @@ Result<std::string> analyse(const AnalyseOptions& options)
     if (!imported)
         return tl::unexpected(inFile(options.file, imported.error()));
 
-    const auto lift = options.lift.empty() ? liftNamed(imported->lift.value_or("free"), options.file)
-                                           : liftNamed(options.lift, "--lift");
+    const auto lift =
+        options.lift ? liftNamed(*options.lift, "--lift") : liftNamed(imported->lift.value_or("free"), options.file);
     if (!lift)
         return tl::unexpected(lift.error());
     const auto load = loadOf(options, *imported);

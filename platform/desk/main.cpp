@@ -1,4 +1,5 @@
 // fleetrung-desk: what a coach's laptop and scripts ask of the engine, without the phone.
+#include <clocale>
 #include <exception>
 #include <iostream>
 
@@ -36,6 +37,8 @@ int exitCodeOf(const CLI::App& app, const CLI::ParseError& error)
 
 int main(int argc, char** argv)
 {
+    std::setlocale(LC_ALL,
+                   ""); // as Qt does on the phone: no number may follow it, and tests under several locales see so
     try {
         CLI::App app{"Fleetrung at the desk: repetitions out of recordings, season plans, season reports.\n"
                      "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
