@@ -1,0 +1,338 @@
+#include "mobile/pdf/page_flow.hpp"
+
+#include <QTextLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "mobile/plot/painter.hpp"
+
+namespace fleetrung::pdf
+{
+namespace
+{
+
+// Points.
+constexpr double titleSize = 25;
+constexpr double sectionSize = 15;
+constexpr double subsectionSize = 10.5;
+constexpr double bodySize = 9.5;
+constexpr double smallSize = 8.2;
+constexpr double figureSize = 17;
+constexpr double pictureText = 8.2;
+constexpr double footerRoom = 26;
+constexpr double cellGap = 9;
+constexpr double rowGap = 3.2;
+
+constexpr double pixelsPerPoint = 96.0 / 72.0; // the layout pixels of plot::Look
+
+QColor paper(plot::Role role)
+{
+    return plot::shapeColour(role, plot::Ground::Print);
+}
+
+QColor textInk(plot::Role role)
+{
+    return plot::textColour(role, plot::Ground::Print);
+}
+
+} // namespace
+
+PageFlow::PageFlow(QPdfWriter& writer, QString footer, int pageCount)
+    : writer_(writer), footer_(std::move(footer)), pageCount_(pageCount)
+{
+    if (!painter_.begin(&writer_))
+        return;
+    painter_.setRenderHint(QPainter::Antialiasing);
+    right_ = writer_.width();
+    bottom_ = writer_.height() - toDevice(footerRoom);
+}
+
+int PageFlow::finish()
+{
+    footer();
+    painter_.end();
+    return page_;
+}
+
+QFont PageFlow::font(double size, bool strong) const
+{
+    QFont font(QStringList{QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    font.setPixelSize(static_cast<int>(std::lround(toDevice(size))));
+    font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+QStringList PageFlow::lines(const QString& text, const QFont& font, double width) const
+{
+    QTextLayout layout(QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')), font, painter_.device());
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    QStringList out;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        out.append(layout.text().mid(line.textStart(), line.textLength()).trimmed());
+    }
+    layout.endLayout();
+    return out;
+}
+
+void PageFlow::ensure(double height)
+{
+    if (y_ + height > bottom_ && y_ > top_)
+        newPage();
+}
+
+void PageFlow::newPage()
+{
+    footer();
+    writer_.newPage();
+    ++page_;
+    y_ = top_;
+}
+
+void PageFlow::footer()
+{
+    const auto small = font(smallSize - 0.7);
+    const double top = bottom_ + toDevice(footerRoom) - lineHeight(small);
+    rule(top - toDevice(5), 0.5);
+    write(footer_, small, Ink::Quiet, left_, top);
+    QString number = QStringLiteral("page %1").arg(page_);
+    if (pageCount_ > 0)
+        number += QStringLiteral(" of %1").arg(pageCount_);
+    write(number, small, Ink::Quiet, right_ - metrics(small).horizontalAdvance(number), top);
+}
+
+void PageFlow::write(const QString& text, const QFont& font, Ink ink, double x, double top)
+{
+    switch (ink) {
+    case Ink::Strong:
+        painter_.setPen(textInk(plot::Role::Strong));
+        break;
+    case Ink::Body:
+        painter_.setPen(QColor(0x2A, 0x2D, 0x30));
+        break;
+    case Ink::Quiet:
+        painter_.setPen(textInk(plot::Role::Label));
+        break;
+    case Ink::Accent:
+        painter_.setPen(textInk(plot::Role::Taken));
+        break;
+    }
+    painter_.setFont(font);
+    painter_.drawText(QPointF(x, top + metrics(font).ascent()), text);
+}
+
+void PageFlow::writeLines(const QString& text, const QFont& font, Ink ink, double left, double width)
+{
+    for (const auto& line : lines(text, font, width)) {
+        ensure(lineHeight(font));
+        write(line, font, ink, left, y_);
+        y_ += lineHeight(font);
+    }
+}
+
+void PageFlow::rule(double y, double weight)
+{
+    painter_.setPen(QPen(paper(plot::Role::Grid), toDevice(weight)));
+    painter_.drawLine(QPointF(left_, y), QPointF(right_, y));
+}
+
+void PageFlow::title(const QString& overline, const QString& name, const QString& subline)
+{
+    writeLines(overline, font(smallSize, true), Ink::Accent, left_, right_ - left_);
+    space(2);
+    writeLines(name, font(titleSize, true), Ink::Strong, left_, right_ - left_);
+    space(1);
+    writeLines(subline, font(bodySize + 1), Ink::Quiet, left_, right_ - left_);
+    space(14);
+}
+
+void PageFlow::section(const QString& text, double together)
+{
+    const auto large = font(sectionSize, true);
+    if (y_ > top_) {
+        ensure(toDevice(together) + lineHeight(large));
+        if (y_ > top_)
+            space(16);
+    }
+    writeLines(text, large, Ink::Strong, left_, right_ - left_);
+    space(5);
+}
+
+void PageFlow::subsection(const QString& text, double together)
+{
+    const auto bold = font(subsectionSize, true);
+    ensure(toDevice(together) + lineHeight(bold));
+    if (y_ > top_)
+        space(7);
+    writeLines(text, bold, Ink::Strong, left_, right_ - left_);
+    space(3);
+}
+
+void PageFlow::paragraph(const QString& text)
+{
+    writeLines(text, font(bodySize), Ink::Body, left_, right_ - left_);
+    space(4);
+}
+
+void PageFlow::quiet(const QString& text)
+{
+    writeLines(text, font(smallSize), Ink::Quiet, left_, right_ - left_);
+    space(4);
+}
+
+void PageFlow::points(const std::vector<QString>& texts)
+{
+    const auto body = font(bodySize);
+    const double indent = toDevice(11);
+    for (const auto& text : texts) {
+        ensure(lineHeight(body));
+        painter_.setPen(Qt::NoPen);
+        painter_.setBrush(paper(plot::Role::Taken));
+        painter_.drawEllipse(QPointF(left_ + toDevice(2.5), y_ + metrics(body).ascent() - metrics(body).xHeight() / 2),
+                             toDevice(1.6), toDevice(1.6));
+        writeLines(text, body, Ink::Body, left_ + indent, right_ - left_ - indent);
+        space(2.5);
+    }
+}
+
+void PageFlow::figures(const std::vector<Figure>& figures)
+{
+    if (figures.empty())
+        return;
+    const auto large = font(figureSize, true);
+    const auto small = font(smallSize);
+    const double gap = toDevice(8);
+    const double pad = toDevice(8);
+    const double width = (right_ - left_ + gap) / static_cast<double>(figures.size()) - gap;
+    qsizetype captionLines = 1;
+    for (const auto& figure : figures)
+        captionLines = std::max(captionLines, lines(figure.caption, small, width - 2 * pad).size());
+    const double height = 2 * pad + lineHeight(large) + static_cast<double>(captionLines) * lineHeight(small);
+    ensure(height);
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        const double left = left_ + static_cast<double>(i) * (width + gap);
+        painter_.setPen(Qt::NoPen);
+        painter_.setBrush(QColor(0xF3, 0xF5, 0xF6));
+        painter_.drawRoundedRect(QRectF(left, y_, width, height), toDevice(4), toDevice(4));
+        write(figures[i].value, large, Ink::Strong, left + pad, y_ + pad);
+        double top = y_ + pad + lineHeight(large);
+        for (const auto& line : lines(figures[i].caption, small, width - 2 * pad)) {
+            write(line, small, Ink::Quiet, left + pad, top);
+            top += lineHeight(small);
+        }
+    }
+    y_ += height;
+    space(4);
+}
+
+std::vector<double> PageFlow::widthsOf(const std::vector<TableColumn>& columns) const
+{
+    double shares = 0;
+    for (const auto& column : columns)
+        shares += column.share;
+    std::vector<double> widths;
+    for (const auto& column : columns)
+        widths.push_back(column.share / shares * (right_ - left_));
+    return widths;
+}
+
+void PageFlow::tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths)
+{
+    const auto small = font(smallSize - 0.4, true);
+    double x = left_;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const double room = widths[i] - toDevice(cellGap);
+        const auto text = metrics(small).elidedText(columns[i].title, Qt::ElideRight, room);
+        const double width = metrics(small).horizontalAdvance(text);
+        write(text, small, Ink::Quiet, columns[i].alignRight ? x + room - width : x, y_);
+        x += widths[i];
+    }
+    y_ += lineHeight(small);
+    space(1.5);
+    rule(y_, 1.0);
+    space(rowGap);
+}
+
+void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows)
+{
+    const auto small = font(smallSize);
+    const auto widths = widthsOf(columns);
+    const auto cellLines = [&](const QStringList& row, std::size_t i) {
+        return lines(row[static_cast<qsizetype>(i)], small, widths[i] - toDevice(cellGap));
+    };
+    ensure(4 * lineHeight(small));
+    tableHead(columns, widths);
+    for (const auto& row : rows) {
+        qsizetype most = 1;
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            most = std::max(most, cellLines(row, i).size());
+        const double height = static_cast<double>(most) * lineHeight(small);
+        if (y_ + height > bottom_) {
+            newPage();
+            tableHead(columns, widths);
+        }
+        double x = left_;
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            double top = y_;
+            for (const auto& line : cellLines(row, i)) {
+                const double spare = widths[i] - toDevice(cellGap) - metrics(small).horizontalAdvance(line);
+                write(line, small, Ink::Body, columns[i].alignRight ? x + spare : x, top);
+                top += lineHeight(small);
+            }
+            x += widths[i];
+        }
+        y_ += height;
+        space(rowGap);
+        rule(y_, 0.4);
+        space(rowGap);
+    }
+    space(4);
+}
+
+void PageFlow::picture(const plot::Plot& plot, double height)
+{
+    ensure(toDevice(height));
+    plot::Look look;
+    look.ground = plot::Ground::Print;
+    look.unit = toDevice(1) / pixelsPerPoint;
+    look.textSize = pictureText * pixelsPerPoint;
+    look.family = QStringLiteral("Inter");
+    plot::paint(plot, painter_, QRectF(left_, y_, right_ - left_, toDevice(height)), look);
+    y_ += toDevice(height);
+    space(4);
+}
+
+void PageFlow::box(const QString& heading, const std::vector<QString>& texts)
+{
+    const auto bold = font(subsectionSize, true);
+    const auto small = font(smallSize);
+    const double pad = toDevice(10);
+    const double width = right_ - left_ - 2 * pad;
+    double height = 2 * pad + lineHeight(bold) + toDevice(3);
+    for (const auto& text : texts)
+        height += static_cast<double>(lines(text, small, width).size()) * lineHeight(small) + toDevice(2.5);
+    ensure(height + toDevice(14));
+    if (y_ > top_)
+        space(14);
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(QColor(0xFD, 0xF3, 0xE0));
+    painter_.drawRoundedRect(QRectF(left_, y_, right_ - left_, height), toDevice(4), toDevice(4));
+    y_ += pad;
+    write(heading, bold, Ink::Strong, left_ + pad, y_);
+    y_ += lineHeight(bold);
+    space(3);
+    for (const auto& text : texts) {
+        for (const auto& line : lines(text, small, width)) {
+            write(line, small, Ink::Body, left_ + pad, y_);
+            y_ += lineHeight(small);
+        }
+        space(2.5);
+    }
+    y_ += pad;
+}
+
+} // namespace fleetrung::pdf

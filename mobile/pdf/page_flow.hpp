@@ -1,0 +1,85 @@
+// Text, tables and pictures set down a column from page to page. Sizes in points. Internal to this folder.
+#pragma once
+
+#include <QFont>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QString>
+#include <QStringList>
+#include <vector>
+
+#include "mobile/plot/plot.hpp"
+
+namespace fleetrung::pdf
+{
+
+struct TableColumn {
+    QString title;
+    double share = 1;        ///< of the width, against the other columns
+    bool alignRight = false; ///< numbers
+};
+
+/// One number of the row at the head of the report.
+struct Figure {
+    QString value;
+    QString caption;
+};
+
+class PageFlow
+{
+public:
+    /// `pageCount` stands in the footer; 0 while it is not known.
+    PageFlow(QPdfWriter& writer, QString footer, int pageCount);
+    PageFlow(const PageFlow&) = delete;
+    PageFlow& operator=(const PageFlow&) = delete;
+
+    [[nodiscard]] bool isOpen() const { return painter_.isActive(); }
+    /// Ends the last page; gives the number of pages.
+    int finish();
+
+    void title(const QString& overline, const QString& name, const QString& subline);
+    /// Begins on a new page where less than `together` points are left below it.
+    void section(const QString& text, double together = 120);
+    void subsection(const QString& text, double together = 100);
+    void paragraph(const QString& text);
+    void quiet(const QString& text);
+    void points(const std::vector<QString>& texts);
+    void figures(const std::vector<Figure>& figures);
+    /// The heading row is repeated on each page; a row is never split.
+    void table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows);
+    void picture(const plot::Plot& plot, double height);
+    /// A tinted box with a heading.
+    void box(const QString& heading, const std::vector<QString>& texts);
+    void space(double points) { y_ += toDevice(points); }
+
+private:
+    enum class Ink { Strong, Body, Quiet, Accent };
+
+    [[nodiscard]] double toDevice(double points) const { return points * writer_.resolution() / 72.0; }
+    [[nodiscard]] QFont font(double size, bool strong = false) const;
+    [[nodiscard]] QFontMetricsF metrics(const QFont& font) const { return QFontMetricsF(font, painter_.device()); }
+    [[nodiscard]] double lineHeight(const QFont& font) const { return metrics(font).height() * 1.12; }
+    [[nodiscard]] QStringList lines(const QString& text, const QFont& font, double width) const;
+    void ensure(double height); ///< a new page where the rest of this one is less
+    void newPage();
+    void footer();
+    void write(const QString& text, const QFont& font, Ink ink, double x, double top);
+    void writeLines(const QString& text, const QFont& font, Ink ink, double left, double width);
+    void rule(double y, double weight);
+    void tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths);
+    [[nodiscard]] std::vector<double> widthsOf(const std::vector<TableColumn>& columns) const;
+
+    QPdfWriter& writer_;
+    QPainter painter_;
+    QString footer_;
+    int pageCount_;
+    int page_ = 1;
+    double left_ = 0;
+    double right_ = 0;
+    double top_ = 0;
+    double bottom_ = 0;
+    double y_ = 0;
+};
+
+} // namespace fleetrung::pdf
