@@ -28,6 +28,7 @@ struct EvidenceLine {
     std::string unit;       ///< "ms", "m/s", "cm", "%", "kg", "days", "sessions"
     std::string allowed;    ///< "at least 27"
     bool met = false;
+    bool gates = true; ///< false: shown beside, the decision does not rest on it (the target band)
 };
 
 struct Decision {

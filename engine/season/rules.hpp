@@ -63,6 +63,7 @@ struct SeasonData {
     std::vector<Ladder> ladders;
     Rules rules;
     std::vector<Caution> cautions;
+    std::string version; ///< hash of what the data was read from; plans and decisions are named after it too
 };
 
 /// The starting set of this project (ladders.json, rules.json, cautions.json), read once, never changed.

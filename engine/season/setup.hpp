@@ -43,11 +43,11 @@ struct SeasonSetup {
     std::vector<int> trainingDays;         ///< ISO weekdays 1..7 with lifts
     std::vector<int> sprintDays;           ///< ISO weekdays 1..7 with sprints
     int sessionMinutes = 90;
-    int liftsPerSession = 0;            ///< primary lifts; 0 = what the minutes allow (default 3)
-    std::string liftsPerSessionReason;  ///< recorded where it is more than the minutes allow
-    std::vector<double> boxHeights;     ///< m
-    std::vector<std::string> equipment; ///< "bar", "rack", "pins", "blocks"
-    std::vector<std::string> ladders;   ///< keys; the first matter most
+    int liftsPerSession = 0;                           ///< primary lifts; 0 = what the minutes allow (default 3)
+    std::string liftsPerSessionReason;                 ///< recorded where it is more than the minutes allow
+    std::vector<double> boxHeights;                    ///< m
+    std::vector<std::string> equipment{"bar", "rack"}; ///< also "pins", "blocks"
+    std::vector<std::string> ladders;                  ///< keys; the first matter most
     AthleteFacts athlete;
 };
 

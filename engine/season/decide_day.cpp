@@ -1,0 +1,133 @@
+// One day: each ladder by the precedence of the rules, then what binds them together.
+#include <algorithm>
+#include <numeric>
+
+#include "engine/base/numbers.hpp"
+#include "engine/season/decide.hpp"
+
+namespace fleetrung::season
+{
+namespace
+{
+
+Decision decideLadder(const LadderDay& day)
+{
+    for (const auto rule :
+         {decidePain, decideCalendar, decideLayoff, decideCompetitionRest, decideEase, decideMustStep, decideClimb})
+        if (auto decision = rule(day))
+            return std::move(*decision);
+    return decideByEvidence(day);
+}
+
+/// What the decision was made from, as text: its hash is the decision's id.
+Identifier inputsId(const LadderDay& day)
+{
+    const auto& input = day.input;
+    const auto& wellness = input.wellness;
+    Json inputs{{"day", dateText(input.today)}, {"ladder", day.ladder.key}};
+    inputs["states"] = Json::array();
+    for (const auto& state : input.states)
+        for (const auto& stay : state.path)
+            inputs["states"].push_back({state.ladder, stay.rung, dateText(stay.from)});
+    inputs["evidence"] = Json::array();
+    for (const auto& session : input.history)
+        inputs["evidence"].push_back(evidenceJson(session));
+    inputs["wellness"] = {wellness.sleepHours.value_or(-1),
+                          wellness.pain.value_or(-1),
+                          wellness.painRegion,
+                          wellness.sharpPain,
+                          wellness.limping,
+                          wellness.newHamstringPain,
+                          wellness.refused};
+    inputs["exposure"] = input.stepByExposure;
+    const std::string setup = jsonText(setupJson(input.plan.setup)), text = jsonText(inputs);
+    return hashIdentifier(std::array<std::string_view, 4>{"decision", day.data.version, setup, text});
+}
+
+/// Days on which a heavy ladder went down, from the paths taken.
+std::vector<CivilDate> heavyStepDays(const std::vector<LadderDay>& days)
+{
+    std::vector<CivilDate> steps;
+    for (const auto& day : days)
+        for (std::size_t i = 1; day.ladder.heavy && i < day.state.path.size(); ++i)
+            if (day.ladder.indexOf(day.state.path[i].rung) > day.ladder.indexOf(day.state.path[i - 1].rung))
+                steps.push_back(day.state.path[i].from);
+    return steps;
+}
+
+void putOff(Decision& decision, const LadderDay& day, int daysSince)
+{
+    const auto& next = day.usable.rungs[day.usable.placeOf(day.ladder, decision.to)]->name;
+    decision.rule = "one-heavy-step";
+    decision.kind = DecisionKind::Hold;
+    decision.to = decision.from;
+    decision.cautions.clear();
+    decision.reason = "The step to " + next + " is ready, but another heavy ladder stepped " +
+                      (daysSince == 0 ? std::string("today") : integerText(daysSince) + " days ago") + ": it waits.";
+    decision.evidence.push_back({"days since a heavy ladder stepped", static_cast<double>(daysSince), 0, "days",
+                                 "at least " + fixedText(day.data.rules.heavyStepDays, 0), false, true});
+}
+
+/// Steps that must be taken go first, the longest overdue before the others; then the plan's order.
+std::vector<std::size_t> stepOrder(const std::vector<LadderDay>& days, const std::vector<Decision>& decisions)
+{
+    std::vector<std::size_t> order(days.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        const bool mustA = decisions[a].rule == "must-step", mustB = decisions[b].rule == "must-step";
+        if (mustA != mustB)
+            return mustA;
+        return mustA && days[a].latest() < days[b].latest();
+    });
+    return order;
+}
+
+void keepHeavyStepsApart(const std::vector<LadderDay>& days, std::vector<Decision>& decisions)
+{
+    auto steps = heavyStepDays(days);
+    for (const auto i : stepOrder(days, decisions)) {
+        if (!days[i].ladder.heavy || decisions[i].kind != DecisionKind::Step)
+            continue;
+        const auto today = days[i].input.today;
+        const auto last = std::max_element(steps.begin(), steps.end());
+        if (last != steps.end() && daysBetween(*last, today) < static_cast<int>(days[i].data.rules.heavyStepDays))
+            putOff(decisions[i], days[i], daysBetween(*last, today));
+        else
+            steps.push_back(today);
+    }
+}
+
+/// Two lifts or more that come later than before: the whole session eases.
+void easeSession(std::vector<Decision>& decisions, const Rules& rules)
+{
+    if (std::count_if(decisions.begin(), decisions.end(), [](const Decision& d) { return d.rule == "ease"; }) < 2)
+        return;
+    for (auto& decision : decisions) {
+        if (decision.kind == DecisionKind::Rest)
+            continue;
+        decision.setFactor = std::min(decision.setFactor, 1 - rules.easeSets);
+        decision.reason += " Two lifts or more have become later: " + fixedText(rules.easeSets * 100, 0) +
+                           " % fewer sets in the whole session.";
+    }
+}
+
+} // namespace
+
+std::vector<Decision> decideDay(const DayInput& input, const SeasonData& data)
+{
+    std::vector<LadderDay> days;
+    for (const auto& key : input.plan.setup.ladders)
+        if (const auto* ladder = findLadder(data.ladders, key))
+            if (auto day = lookAt(*ladder, input, data))
+                days.push_back(std::move(*day));
+    std::vector<Decision> decisions;
+    for (const auto& day : days)
+        decisions.push_back(decideLadder(day));
+    keepHeavyStepsApart(days, decisions);
+    easeSession(decisions, data.rules);
+    for (std::size_t i = 0; i < days.size(); ++i)
+        decisions[i].id = inputsId(days[i]);
+    return decisions;
+}
+
+} // namespace fleetrung::season

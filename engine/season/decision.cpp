@@ -1,0 +1,136 @@
+#include "engine/season/decision.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "engine/season/object_reader.hpp"
+
+namespace fleetrung::season
+{
+namespace
+{
+
+constexpr std::array<std::string_view, 5> kindKeys{"step", "hold", "step-back", "ease", "rest"};
+constexpr std::array<std::string_view, 5> kindNames{"step", "hold", "step back", "ease", "rest"};
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 16> ruleTitles{
+    {{"refusal", "Refused by the athlete"},
+     {"pain", "Pain"},
+     {"outside-season", "Outside the season"},
+     {"transition", "Transition"},
+     {"new-macrocycle", "A new macrocycle"},
+     {"layoff", "Layoff"},
+     {"competition-rest", "Rest before a competition"},
+     {"ease", "Ease: later than before"},
+     {"poor-night", "Ease: a poor night"},
+     {"must-step", "Step by date"},
+     {"climb", "Up to the next box"},
+     {"step-for-evidence", "Step for evidence"},
+     {"step-by-exposure", "Step by exposure, by choice"},
+     {"no-response", "No response"},
+     {"one-heavy-step", "One heavy step in seven days"},
+     {"hold", "Hold"}}};
+
+EvidenceLine readLine(ObjectReader& reader)
+{
+    EvidenceLine line;
+    line.name = reader.text("name");
+    line.value = reader.number("value", -1e6, 1e6);
+    line.uncertainty = reader.number("uncertainty", 0, 1e6);
+    line.unit = reader.textOr("unit", "");
+    line.allowed = reader.textOr("allowed", "");
+    line.met = reader.boolean("met");
+    line.gates = reader.boolean("gates");
+    return line;
+}
+
+} // namespace
+
+std::string_view decisionKey(DecisionKind kind)
+{
+    return kindKeys[static_cast<std::size_t>(kind)];
+}
+
+std::string_view decisionName(DecisionKind kind)
+{
+    return kindNames[static_cast<std::size_t>(kind)];
+}
+
+std::string_view ruleTitle(std::string_view rule)
+{
+    const auto found =
+        std::find_if(ruleTitles.begin(), ruleTitles.end(), [&](const auto& item) { return item.first == rule; });
+    return found == ruleTitles.end() ? std::string_view{} : found->second;
+}
+
+LadderState afterDecision(LadderState state, const Decision& decision)
+{
+    const bool moves = decision.kind == DecisionKind::Step || decision.kind == DecisionKind::StepBack;
+    if (!moves || decision.ladder != state.ladder)
+        return state;
+    state.path.push_back({decision.to, decision.day});
+    state.probeLoadKg.reset();
+    return state;
+}
+
+Json decisionJson(const Decision& decision)
+{
+    Json json{{"id", identifierText(decision.id)},
+              {"day", dateText(decision.day)},
+              {"ladder", decision.ladder},
+              {"rule", decision.rule},
+              {"kind", decisionKey(decision.kind)},
+              {"from", decision.from},
+              {"to", decision.to}};
+    json["evidence"] = Json::array();
+    for (const auto& line : decision.evidence)
+        json["evidence"].push_back({{"name", line.name},
+                                    {"value", line.value},
+                                    {"uncertainty", line.uncertainty},
+                                    {"unit", line.unit},
+                                    {"allowed", line.allowed},
+                                    {"met", line.met},
+                                    {"gates", line.gates}});
+    json["reason"] = decision.reason;
+    json["load_factor"] = decision.loadFactor;
+    json["set_factor"] = decision.setFactor;
+    json["asks"] = decision.asks;
+    json["primer_allowed"] = decision.primerAllowed;
+    json["cautions"] = decision.cautions;
+    return json;
+}
+
+Expected<Decision> decisionFromJson(const Json& json)
+{
+    ReadProblem problem;
+    ObjectReader reader(json, "", problem);
+    Decision decision;
+    const auto id = parseIdentifier(reader.text("id"));
+    if (!id)
+        reader.refuse("id", "32 hexadecimal digits are needed here");
+    decision.id = id.value_or(Identifier{});
+    decision.day = reader.date("day");
+    decision.ladder = reader.text("ladder");
+    decision.rule = reader.text("rule");
+    const auto kind = std::find(kindKeys.begin(), kindKeys.end(), reader.text("kind"));
+    if (kind == kindKeys.end())
+        reader.refuse("kind", "one of step, hold, step-back, ease, rest is needed here");
+    else
+        decision.kind = static_cast<DecisionKind>(kind - kindKeys.begin());
+    decision.from = reader.text("from");
+    decision.to = reader.text("to");
+    reader.eachObject("evidence", [&](ObjectReader& item) { decision.evidence.push_back(readLine(item)); });
+    decision.reason = reader.textOr("reason", "");
+    decision.loadFactor = reader.number("load_factor", 0, 2);
+    decision.setFactor = reader.number("set_factor", 0, 2);
+    decision.asks = reader.boolean("asks");
+    decision.primerAllowed = reader.boolean("primer_allowed");
+    decision.cautions = reader.texts("cautions");
+    reader.finish();
+    if (problem.first)
+        return tl::unexpected(*problem.first);
+    return decision;
+}
+
+} // namespace fleetrung::season

@@ -1,0 +1,135 @@
+#include <algorithm>
+
+#include "engine/base/numbers.hpp"
+#include "engine/season/plan.hpp"
+
+namespace fleetrung::season
+{
+namespace
+{
+
+Json bandJson(const Band& band, double unit)
+{
+    return Json::array({roundTo(band.low * unit, 1000), roundTo(band.high * unit, 1000)});
+}
+
+Json rungJson(const PlannedRung& planned, const Rung& rung)
+{
+    return {{"rung", rung.key},
+            {"name", rung.name},
+            {"lift", rung.lift},
+            {"from", dateText(planned.from)},
+            {"to", dateText(planned.to)},
+            {"latest", dateText(planned.latest)},
+            {"macrocycle", planned.macrocycle + 1},
+            {"taken", planned.taken},
+            {"target_ms", bandJson(rung.targetBand, 1000)},
+            {"range_m", bandJson(rung.range, 1)},
+            {"sets", rung.sets},
+            {"repetitions", rung.repetitions}};
+}
+
+Json ladderJson(const LadderPlan& plan, const Ladder& ladder)
+{
+    Json json{{"ladder", ladder.key}, {"name", ladder.name}};
+    json["rungs"] = Json::array();
+    for (const auto& planned : plan.rungs)
+        json["rungs"].push_back(rungJson(planned, *ladder.find(planned.rung)));
+    json["not_planned"] = Json::array();
+    for (const auto& omitted : plan.omitted)
+        json["not_planned"].push_back({{"rung", omitted.rung}, {"reason", omitted.reason}});
+    return json;
+}
+
+std::string priorityText(Priority priority)
+{
+    return std::string(1, static_cast<char>('A' + static_cast<int>(priority)));
+}
+
+std::string padded(std::string text, std::size_t width)
+{
+    text.resize(std::max(text.size(), width), ' ');
+    return text;
+}
+
+std::string bandText(const Band& band)
+{
+    return fixedText(band.low * 1000, 0) + "-" + fixedText(band.high * 1000, 0) + " ms";
+}
+
+constexpr std::size_t nameWidth = 38;
+constexpr std::size_t dateWidth = 12;
+
+std::string phaseTable(const SeasonPlan& plan)
+{
+    std::string text = padded("Phase", nameWidth) + padded("from", dateWidth) + padded("to", dateWidth) +
+                       padded("days", 6) + "weeks\n";
+    for (const auto& span : plan.phases)
+        text += padded(std::string(phaseName(span.kind)), nameWidth) + padded(dateText(span.from), dateWidth) +
+                padded(dateText(span.to), dateWidth) + padded(integerText(daysBetween(span.from, span.to) + 1), 6) +
+                integerText(weekOf(plan, span.from)) + "-" + integerText(weekOf(plan, span.to)) + "\n";
+    return text;
+}
+
+std::string stairTable(const LadderPlan& plan, const Ladder& ladder)
+{
+    std::string text = "\n" + padded(ladder.name + " ladder", nameWidth) + padded("from", dateWidth) +
+                       padded("to", dateWidth) + padded("latest", dateWidth) + "target band\n";
+    for (const auto& planned : plan.rungs) {
+        const auto& rung = *ladder.find(planned.rung);
+        text += padded("  " + rung.name, nameWidth) + padded(dateText(planned.from), dateWidth) +
+                padded(dateText(planned.to), dateWidth) +
+                padded(planned.taken ? "taken" : dateText(planned.latest), dateWidth) + bandText(rung.targetBand) +
+                "\n";
+    }
+    return text;
+}
+
+} // namespace
+
+Json planJson(const SeasonPlan& plan, const SeasonData& data)
+{
+    Json json{{"plan", identifierText(plan.id)},
+              {"season", plan.setup.name},
+              {"start", dateText(plan.setup.start)},
+              {"end", dateText(plan.end)},
+              {"weeks", weekCount(plan)}};
+    json["competitions"] = setupJson(plan.setup)["competitions"];
+    json["phases"] = Json::array();
+    for (const auto& span : plan.phases)
+        json["phases"].push_back({{"phase", phaseKey(span.kind)},
+                                  {"from", dateText(span.from)},
+                                  {"to", dateText(span.to)},
+                                  {"days", daysBetween(span.from, span.to) + 1},
+                                  {"macrocycle", span.macrocycle + 1}});
+    json["ladders"] = Json::array();
+    for (const auto& ladder : plan.ladders)
+        json["ladders"].push_back(ladderJson(ladder, *findLadder(data.ladders, ladder.ladder)));
+    json["notes"] = plan.notes;
+    json["cautions"] = Json::array();
+    for (const auto* key : {"first-start", "premise"})
+        if (const auto* caution = findCaution(data, key))
+            json["cautions"].push_back({{"title", caution->title}, {"text", caution->text}});
+    return json;
+}
+
+std::string planText(const SeasonPlan& plan, const SeasonData& data)
+{
+    std::string text = plan.setup.name + ": " + dateText(plan.setup.start) + " to " + dateText(plan.end) + ", " +
+                       integerText(weekCount(plan)) + " weeks\n\n" + phaseTable(plan);
+    for (const auto& ladder : plan.ladders)
+        text += stairTable(ladder, *findLadder(data.ladders, ladder.ladder));
+    text += "\nCompetitions\n";
+    for (const auto& competition : plan.setup.competitions)
+        text += "  " + dateText(competition.date) + "  " + priorityText(competition.priority) +
+                (competition.main ? "  main  " : "        ") + competition.name + "\n";
+    if (!plan.notes.empty())
+        text += "\nNotes\n";
+    for (const auto& note : plan.notes)
+        text += "  " + note + "\n";
+    if (const auto* caution = findCaution(data, "first-start"))
+        text += "\n" + caution->text + "\n";
+    return text;
+}
+
+} // namespace fleetrung::season

@@ -1,0 +1,38 @@
+// What the sessions of a stay on a rung say, in printed steps. Private to engine/season.
+#pragma once
+
+#include "engine/season/decide.hpp"
+
+namespace fleetrung::season
+{
+
+/// All in ms or m/s, rounded to 1 ms and 0.001 m/s. Present only where three sessions carry the value.
+struct TimeProgress {
+    double baseline = 0; ///< ms, median of the first three sessions
+    double recent = 0;   ///< ms, mean of the last three
+    double gain = 0;     ///< ms, baseline - recent: positive is sooner
+    double error = 0;    ///< ms, typical error with the sensor's uncertainty in quadrature
+    int sessions = 0;
+};
+[[nodiscard]] std::optional<TimeProgress> timeProgress(const LadderDay& day);
+
+struct VelocityProgress {
+    double change = 0; ///< m/s, mean of the last three - median of the first three
+    double error = 0;  ///< m/s, typical error with the sensor's uncertainty in quadrature
+};
+[[nodiscard]] std::optional<VelocityProgress> velocityProgress(const LadderDay& day);
+
+/// Relative change of strength, mean of the last four against mean of the first four: of e1RM where every session has
+/// it, else of velocity at the probe load. Nothing with fewer than eight sessions.
+[[nodiscard]] std::optional<double> strengthChange(const LadderDay& day);
+
+/// Typical error of time to peak on this rung [ms], from all sessions ever done on it.
+[[nodiscard]] double timeError(const LadderDay& day, double baselineMs);
+
+/// "291 ms"
+[[nodiscard]] std::string milliseconds(double value);
+
+/// Evidence of the kind that the rung's metric names: mean velocity or peak velocity.
+[[nodiscard]] const std::optional<Measured>& velocityOf(const SessionEvidence& session, Metric metric);
+
+} // namespace fleetrung::season

@@ -1,0 +1,90 @@
+#include "engine/season/turns.hpp"
+
+#include <algorithm>
+
+#include "engine/season/session_plan.hpp"
+
+namespace fleetrung::season
+{
+namespace
+{
+
+using std::chrono::days;
+
+bool contains(const std::vector<int>& weekdays, CivilDate day)
+{
+    return std::find(weekdays.begin(), weekdays.end(), isoWeekday(day)) != weekdays.end();
+}
+
+int highDaysPerWeek(const SeasonSetup& setup)
+{
+    return static_cast<int>(std::count_if(setup.trainingDays.begin(), setup.trainingDays.end(), [&](int weekday) {
+        return std::find(setup.sprintDays.begin(), setup.sprintDays.end(), weekday) != setup.sprintDays.end();
+    }));
+}
+
+bool isDropJump(const Ladder& ladder)
+{
+    return ladder.rungs.front().metric == Metric::ContactTime;
+}
+
+/// How many days before `day` the ladder had a day of its own kind: counts its turns.
+int turnsBefore(const SeasonPlan& plan, const Ladder& ladder, CivilDate day)
+{
+    int turns = 0;
+    for (CivilDate d = plan.setup.start; d < day; d += days(1))
+        turns += standsOn(plan, ladder, d) ? 1 : 0;
+    return turns;
+}
+
+std::vector<const Ladder*> takeTurns(const SeasonPlan& plan, CivilDate day, const SeasonData& data)
+{
+    std::vector<const Ladder*> standing;
+    for (const auto& laid : plan.ladders)
+        if (const auto* ladder = findLadder(data.ladders, laid.ladder);
+            ladder != nullptr && !laid.rungs.empty() && standsOn(plan, *ladder, day))
+            standing.push_back(ladder);
+    const auto cap = static_cast<std::size_t>(liftCap(plan.setup, data.rules));
+    if (standing.size() <= cap)
+        return standing;
+    const auto first = static_cast<std::size_t>(turnsBefore(plan, *standing.front(), day)) * cap;
+    std::vector<const Ladder*> chosen;
+    for (std::size_t i = 0; i < cap; ++i)
+        chosen.push_back(standing[(first + i) % standing.size()]);
+    return chosen;
+}
+
+} // namespace
+
+bool isLiftingDay(const SeasonPlan& plan, CivilDate day)
+{
+    const auto* phase = phaseOn(plan.phases, day);
+    return phase != nullptr && phase->kind != PhaseKind::Transition && contains(plan.setup.trainingDays, day);
+}
+
+bool standsOn(const SeasonPlan& plan, const Ladder& ladder, CivilDate day)
+{
+    if (!isLiftingDay(plan, day))
+        return false;
+    return !ladder.heavy || highDaysPerWeek(plan.setup) < 2 || contains(plan.setup.sprintDays, day);
+}
+
+std::vector<const Ladder*> laddersOn(const SeasonPlan& plan, CivilDate day, const SeasonData& data)
+{
+    auto chosen = takeTurns(plan, day, data);
+    std::erase_if(chosen, [&](const Ladder* ladder) {
+        if (!isDropJump(*ladder))
+            return false;
+        for (int back = 1; back < static_cast<int>(data.rules.jumpRestDays); ++back) {
+            const auto earlier = takeTurns(plan, day - days(back), data);
+            if (std::find(earlier.begin(), earlier.end(), ladder) != earlier.end())
+                return true; // drop jumps need their days of rest
+        }
+        return false;
+    });
+    std::stable_sort(chosen.begin(), chosen.end(),
+                     [](const Ladder* a, const Ladder* b) { return a->order < b->order; });
+    return chosen;
+}
+
+} // namespace fleetrung::season
