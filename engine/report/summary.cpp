@@ -78,9 +78,12 @@ void sayWork(Sentences& out, const SeasonReport& report)
         }
     if (sets == 0)
         return;
+    const std::string bySensor = measured == repetitions ? "all measured by a sensor"
+                                 : measured == 0         ? "all typed in"
+                                                         : integerText(measured) + " of them measured by a sensor";
     out.push_back(countText(static_cast<int>(report.sessions.size()), "session", "sessions") + " with " +
                   countText(sets, "set", "sets") + " and " + countText(repetitions, "repetition", "repetitions") +
-                  " are in the log; " + integerText(measured) + " of the repetitions were measured by a sensor.");
+                  " are in the log, " + bySensor + ".");
 }
 
 std::string rungName(const Ladder& ladder, std::size_t rung)
@@ -104,18 +107,35 @@ void sayPath(Sentences& out, const Ladder& ladder)
     out.push_back(text);
 }
 
+/// "full squat (634 to 549 ms, typical error 29), half squat (...)": the rungs with that verdict, empty for none.
+template <class Verdict>
+std::string rungsWith(const Ladder& ladder, const std::vector<RungChange>& changes, Verdict verdict)
+{
+    std::string text;
+    for (const auto& change : changes)
+        if (verdict(change))
+            text += (text.empty() ? "" : ", ") + rungName(ladder, change.rung) + std::string(sideWords(change.side)) +
+                    " (" + millisecondsText(change.entry) + " to " + millisecondsText(change.latest) +
+                    " ms, typical error " + millisecondsText(change.typicalError) + ")";
+    return text;
+}
+
 void sayChanges(Sentences& out, const Ladder& ladder)
 {
-    for (const auto& change : rungChanges(ladder)) {
-        const std::string verdict = change.quicker()  ? "quicker"
-                                    : change.slower() ? "slower"
-                                                      : "no change beyond the day-to-day error";
-        out.push_back("On " + rungName(ladder, change.rung) + std::string(sideWords(change.side)) + ", " +
-                      ladder.evidenceName + " went from " + millisecondsText(change.entry) + " to " +
-                      millisecondsText(change.latest) + " ms over " +
-                      countText(change.sessions, "session", "sessions") + " (typical error " +
-                      millisecondsText(change.typicalError) + " ms): " + verdict + ".");
-    }
+    const auto changes = rungChanges(ladder);
+    const auto say = [&](const std::string& before, const std::string& rungs) {
+        if (!rungs.empty())
+            out.push_back(before + rungs + ".");
+    };
+    auto quantity = ladder.evidenceName;
+    if (!quantity.empty() && quantity[0] >= 'a' && quantity[0] <= 'z')
+        quantity[0] = static_cast<char>(quantity[0] - 'a' + 'A');
+    say(quantity + " became shorter on ",
+        rungsWith(ladder, changes, [](const auto& change) { return change.quicker(); }));
+    say(quantity + " became longer on ",
+        rungsWith(ladder, changes, [](const auto& change) { return change.slower(); }));
+    say("No change of " + ladder.evidenceName + " beyond its day-to-day error on ",
+        rungsWith(ladder, changes, [](const auto& change) { return !change.quicker() && !change.slower(); }));
 }
 
 void saySprints(Sentences& out, const SeasonReport& report)

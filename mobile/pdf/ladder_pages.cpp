@@ -90,7 +90,7 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
     const auto changes = report::rungChanges(ladder);
     if (changes.empty())
         return;
-    flow.subsection(QStringLiteral("Within each rung"), 60);
+    flow.subsection(QStringLiteral("Within each rung"));
     std::vector<QStringList> rows;
     for (const auto& change : changes) {
         const auto& rung = ladder.rungs[change.rung];
@@ -104,14 +104,14 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
                         : change.slower() ? QStringLiteral("slower")
                                           : QStringLiteral("no clear change")});
     }
-    flow.table({{QStringLiteral("Rung"), 2},
-                {QStringLiteral("Sessions"), 0.95, true},
+    flow.table({{QStringLiteral("Rung"), 1.9},
+                {QStringLiteral("Sessions"), 0.9, true},
                 {QStringLiteral("Entry"), 0.95, true},
                 {QStringLiteral("Latest"), 0.95, true},
                 {QStringLiteral("Change"), 0.95, true},
                 {QStringLiteral("Typical error"), 1.25, true},
                 {QStringLiteral("Target band"), 1.35, true},
-                {QStringLiteral("Verdict"), 1.35}},
+                {QStringLiteral("Verdict"), 1.6}},
                rows);
     flow.quiet(QStringLiteral(
         "Entry: median of the first three sessions on the rung. Latest: mean of the last three. A change is called one "
@@ -123,13 +123,12 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
 void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units)
 {
     for (const auto& ladder : report.ladders) {
-        const double together = stairHeight(ladder) + 60;
-        flow.section(qtText(ladder.name) + QStringLiteral(" ladder"), together);
+        flow.section(qtText(ladder.name) + QStringLiteral(" ladder"));
         flow.picture(stairOf(report, ladder), stairHeight(ladder));
         setRungTable(flow, report, ladder, units);
         auto quantity = qtText(ladder.evidenceName);
         quantity[0] = quantity[0].toUpper();
-        flow.subsection(quantity + QStringLiteral(" against the target band"), trendHeight + 10);
+        flow.subsection(quantity + QStringLiteral(" against the target band"));
         flow.picture(trendOf(report, ladder), trendHeight);
         setChanges(flow, ladder);
     }

@@ -3,6 +3,7 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "mobile/plot/painter.hpp"
 
@@ -22,6 +23,7 @@ constexpr double pictureText = 8.2;
 constexpr double footerRoom = 26;
 constexpr double cellGap = 9;
 constexpr double rowGap = 3.2;
+constexpr double shortTable = 0.35; // share of the page: shorter ones are kept whole
 
 constexpr double pixelsPerPoint = 96.0 / 72.0; // the layout pixels of plot::Look
 
@@ -150,36 +152,42 @@ void PageFlow::title(const QString& overline, const QString& name, const QString
     space(14);
 }
 
-void PageFlow::section(const QString& text, double together)
+void PageFlow::section(const QString& text)
 {
-    const auto large = font(sectionSize, true);
-    if (y_ > top_) {
-        ensure(toDevice(together) + lineHeight(large));
-        if (y_ > top_)
-            space(16);
+    waiting_.push_back({text, sectionSize, true, 18, 5});
+}
+
+void PageFlow::subsection(const QString& text)
+{
+    waiting_.push_back({text, subsectionSize, true, 10, 4});
+}
+
+void PageFlow::lead(const QString& text)
+{
+    waiting_.push_back({text, smallSize, false, 0, 4});
+}
+
+void PageFlow::begin(double height)
+{
+    double headings = 0;
+    for (const auto& heading : waiting_) {
+        const auto face = font(heading.size, heading.strong);
+        headings += toDevice(heading.before + heading.after) +
+                    static_cast<double>(lines(heading.text, face, right_ - left_).size()) * lineHeight(face);
     }
-    writeLines(text, large, Ink::Strong, left_, right_ - left_);
-    space(5);
-}
-
-void PageFlow::subsection(const QString& text, double together)
-{
-    const auto bold = font(subsectionSize, true);
-    ensure(toDevice(together) + lineHeight(bold));
-    if (y_ > top_)
-        space(7);
-    writeLines(text, bold, Ink::Strong, left_, right_ - left_);
-    space(3);
-}
-
-void PageFlow::paragraph(const QString& text)
-{
-    writeLines(text, font(bodySize), Ink::Body, left_, right_ - left_);
-    space(4);
+    ensure(headings + height);
+    for (const auto& heading : std::exchange(waiting_, {})) {
+        if (y_ > top_)
+            space(heading.before);
+        writeLines(heading.text, font(heading.size, heading.strong), heading.strong ? Ink::Strong : Ink::Quiet, left_,
+                   right_ - left_);
+        space(heading.after);
+    }
 }
 
 void PageFlow::quiet(const QString& text)
 {
+    begin(lineHeight(font(smallSize)));
     writeLines(text, font(smallSize), Ink::Quiet, left_, right_ - left_);
     space(4);
 }
@@ -189,7 +197,7 @@ void PageFlow::points(const std::vector<QString>& texts)
     const auto body = font(bodySize);
     const double indent = toDevice(11);
     for (const auto& text : texts) {
-        ensure(lineHeight(body));
+        begin(static_cast<double>(lines(text, body, right_ - left_ - indent).size()) * lineHeight(body));
         painter_.setPen(Qt::NoPen);
         painter_.setBrush(paper(plot::Role::Taken));
         painter_.drawEllipse(QPointF(left_ + toDevice(2.5), y_ + metrics(body).ascent() - metrics(body).xHeight() / 2),
@@ -212,7 +220,7 @@ void PageFlow::figures(const std::vector<Figure>& figures)
     for (const auto& figure : figures)
         captionLines = std::max(captionLines, lines(figure.caption, small, width - 2 * pad).size());
     const double height = 2 * pad + lineHeight(large) + static_cast<double>(captionLines) * lineHeight(small);
-    ensure(height);
+    begin(height);
     for (std::size_t i = 0; i < figures.size(); ++i) {
         const double left = left_ + static_cast<double>(i) * (width + gap);
         painter_.setPen(Qt::NoPen);
@@ -261,41 +269,53 @@ void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<
 {
     const auto small = font(smallSize);
     const auto widths = widthsOf(columns);
-    const auto cellLines = [&](const QStringList& row, std::size_t i) {
-        return lines(row[static_cast<qsizetype>(i)], small, widths[i] - toDevice(cellGap));
-    };
-    ensure(4 * lineHeight(small));
-    tableHead(columns, widths);
+    std::vector<std::vector<QStringList>> cells; // row, column, lines
+    std::vector<double> heights;
+    double all = 2 * lineHeight(small);
     for (const auto& row : rows) {
+        auto& broken = cells.emplace_back();
         qsizetype most = 1;
-        for (std::size_t i = 0; i < columns.size(); ++i)
-            most = std::max(most, cellLines(row, i).size());
-        const double height = static_cast<double>(most) * lineHeight(small);
-        if (y_ + height > bottom_) {
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            broken.push_back(lines(row[static_cast<qsizetype>(i)], small, widths[i] - toDevice(cellGap)));
+            most = std::max(most, broken.back().size());
+        }
+        heights.push_back(static_cast<double>(most) * lineHeight(small) + toDevice(2 * rowGap));
+        all += heights.back();
+    }
+    const bool isShort = all < shortTable * (bottom_ - top_);
+    begin(isShort ? all : 5 * lineHeight(small));
+    tableHead(columns, widths);
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        if (y_ + heights[row] > bottom_) {
             newPage();
             tableHead(columns, widths);
         }
-        double x = left_;
-        for (std::size_t i = 0; i < columns.size(); ++i) {
-            double top = y_;
-            for (const auto& line : cellLines(row, i)) {
-                const double spare = widths[i] - toDevice(cellGap) - metrics(small).horizontalAdvance(line);
-                write(line, small, Ink::Body, columns[i].alignRight ? x + spare : x, top);
-                top += lineHeight(small);
-            }
-            x += widths[i];
-        }
-        y_ += height;
-        space(rowGap);
-        rule(y_, 0.4);
-        space(rowGap);
+        tableRow(columns, widths, cells[row]);
+        y_ += heights[row];
+        rule(y_ - toDevice(rowGap), 0.4);
     }
     space(4);
 }
 
+void PageFlow::tableRow(const std::vector<TableColumn>& columns, const std::vector<double>& widths,
+                        const std::vector<QStringList>& cells)
+{
+    const auto small = font(smallSize);
+    double x = left_;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        double top = y_;
+        for (const auto& line : cells[i]) {
+            const double spare = widths[i] - toDevice(cellGap) - metrics(small).horizontalAdvance(line);
+            write(line, small, Ink::Body, columns[i].alignRight ? x + spare : x, top);
+            top += lineHeight(small);
+        }
+        x += widths[i];
+    }
+}
+
 void PageFlow::picture(const plot::Plot& plot, double height)
 {
-    ensure(toDevice(height));
+    begin(toDevice(height));
     plot::Look look;
     look.ground = plot::Ground::Print;
     look.unit = toDevice(1) / pixelsPerPoint;
@@ -303,7 +323,7 @@ void PageFlow::picture(const plot::Plot& plot, double height)
     look.family = QStringLiteral("Inter");
     plot::paint(plot, painter_, QRectF(left_, y_, right_ - left_, toDevice(height)), look);
     y_ += toDevice(height);
-    space(4);
+    space(9);
 }
 
 void PageFlow::box(const QString& heading, const std::vector<QString>& texts)
@@ -315,7 +335,7 @@ void PageFlow::box(const QString& heading, const std::vector<QString>& texts)
     double height = 2 * pad + lineHeight(bold) + toDevice(3);
     for (const auto& text : texts)
         height += static_cast<double>(lines(text, small, width).size()) * lineHeight(small) + toDevice(2.5);
-    ensure(height + toDevice(14));
+    begin(height + toDevice(14));
     if (y_ > top_)
         space(14);
     painter_.setPen(Qt::NoPen);

@@ -39,21 +39,30 @@ public:
     int finish();
 
     void title(const QString& overline, const QString& name, const QString& subline);
-    /// Begins on a new page where less than `together` points are left below it.
-    void section(const QString& text, double together = 120);
-    void subsection(const QString& text, double together = 100);
-    void paragraph(const QString& text);
+    // These three stay with what follows them: no heading is left alone at the foot of a page.
+    void section(const QString& text);
+    void subsection(const QString& text);
+    void lead(const QString& text);
+
     void quiet(const QString& text);
     void points(const std::vector<QString>& texts);
     void figures(const std::vector<Figure>& figures);
-    /// The heading row is repeated on each page; a row is never split.
+    /// A row is never split, a short table neither; the heading row is repeated on each page.
     void table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows);
     void picture(const plot::Plot& plot, double height);
     /// A tinted box with a heading.
     void box(const QString& heading, const std::vector<QString>& texts);
-    void space(double points) { y_ += toDevice(points); }
 
 private:
+    void space(double points) { y_ += toDevice(points); }
+
+    struct Heading {
+        QString text;
+        double size = 0;
+        bool strong = true;
+        double before = 0;
+        double after = 0;
+    };
     enum class Ink { Strong, Body, Quiet, Accent };
 
     [[nodiscard]] double toDevice(double points) const { return points * writer_.resolution() / 72.0; }
@@ -61,12 +70,16 @@ private:
     [[nodiscard]] QFontMetricsF metrics(const QFont& font) const { return QFontMetricsF(font, painter_.device()); }
     [[nodiscard]] double lineHeight(const QFont& font) const { return metrics(font).height() * 1.12; }
     [[nodiscard]] QStringList lines(const QString& text, const QFont& font, double width) const;
+    /// Room for `height` and the headings that wait: else a new page. Then the headings are written.
+    void begin(double height);
     void ensure(double height); ///< a new page where the rest of this one is less
     void newPage();
     void footer();
     void write(const QString& text, const QFont& font, Ink ink, double x, double top);
     void writeLines(const QString& text, const QFont& font, Ink ink, double left, double width);
     void rule(double y, double weight);
+    void tableRow(const std::vector<TableColumn>& columns, const std::vector<double>& widths,
+                  const std::vector<QStringList>& cells);
     void tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths);
     [[nodiscard]] std::vector<double> widthsOf(const std::vector<TableColumn>& columns) const;
 
@@ -75,6 +88,7 @@ private:
     QString footer_;
     int pageCount_;
     int page_ = 1;
+    std::vector<Heading> waiting_;
     double left_ = 0;
     double right_ = 0;
     double top_ = 0;

@@ -38,7 +38,7 @@ void setLostDays(PageFlow& flow, const report::SeasonReport& report)
 {
     if (report.lostDays.empty())
         return;
-    flow.subsection(QStringLiteral("Days lost"), 60);
+    flow.subsection(QStringLiteral("Days lost"));
     std::vector<QStringList> rows;
     for (const auto& lost : report.lostDays)
         rows.push_back({qtText(report::dayText(lost.day)), lost.why.empty() ? notKnown() : qtText(lost.why)});
@@ -55,7 +55,7 @@ void setPain(PageFlow& flow, const report::SeasonReport& report)
                             entry.painWhere.empty() ? notKnown() : qtText(entry.painWhere), qtText(entry.note)});
     if (rows.empty())
         return;
-    flow.subsection(QStringLiteral("Pain noted"), 60);
+    flow.subsection(QStringLiteral("Pain noted"));
     flow.table({{QStringLiteral("Day"), 1},
                 {QStringLiteral("Pain"), 0.7},
                 {QStringLiteral("Where"), 1},

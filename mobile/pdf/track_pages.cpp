@@ -34,7 +34,7 @@ void setTest(PageFlow& flow, const report::SeasonReport& report, const std::stri
         if (run.test == test)
             rows.push_back(sprintRow(run));
     const bool pictured = rows.size() >= fewestForPicture;
-    flow.subsection(qtText(test), pictured ? sprintHeight + 60 : 50);
+    flow.subsection(qtText(test));
     if (pictured)
         flow.picture(sprintTrendOf(report, test), sprintHeight);
     flow.table({{QStringLiteral("Day"), 1.7},
@@ -89,7 +89,7 @@ void setJumps(PageFlow& flow, const report::SeasonReport& report, Units units)
 void setTrack(PageFlow& flow, const report::SeasonReport& report, Units units)
 {
     if (!report.sprints.empty()) {
-        flow.section(QStringLiteral("Sprint times"), sprintHeight + 90);
+        flow.section(QStringLiteral("Sprint times"));
         flow.quiet(
             QStringLiteral("Only times of the same test are comparable; wind, surface and shoes stand beside each."));
         for (const auto& test : sprintTests(report))

@@ -69,9 +69,10 @@ std::vector<PlacedText> placeMarkLabels(const Plot& plot, const Layout& layout, 
             taken.emplace_back(layout.at(mark->at) - QPointF(r, r), QSizeF(2 * r, 2 * r));
         }
     std::stable_partition(marks.begin(), marks.end(), [](const Mark* mark) { return mark->role == Role::Latest; });
+    const auto frame = plot.valueIsX ? area : layout.picture;
     const auto pieces = piecesOf(plot, layout);
     const auto isFree = [&](const QRectF& box) {
-        return area.contains(box) && layout.isFree(box, 0) &&
+        return frame.contains(box) && layout.isFree(box, 0) &&
                std::none_of(taken.begin(), taken.end(), [&](const QRectF& other) { return other.intersects(box); });
     };
     const auto isOffLines = [&](const QRectF& box) {

@@ -57,7 +57,7 @@ double placeOf(const SeasonSpan& season, CivilDate day)
 Axis valueAxis(Extent extent, double least, int decimals)
 {
     Axis axis;
-    const double air = std::max(0.06 * (extent.to - extent.from), (least - (extent.to - extent.from)) / 2);
+    const double air = std::max(0.1 * (extent.to - extent.from), (least - (extent.to - extent.from)) / 2);
     axis.from = extent.from - air;
     axis.to = extent.to + air;
     axis.ticks = niceTicks(axis.from, axis.to, 6);
