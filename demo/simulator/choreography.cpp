@@ -44,7 +44,7 @@ public:
 private:
     [[nodiscard]] Intent intent(int index);
     [[nodiscard]] bool bodyHolds() const { return gesture.kind == Kind::Stand || gesture.kind == Kind::Step; }
-    [[nodiscard]] Upward upward(const Intent& wanted, double duration, double share, double start) const;
+    [[nodiscard]] Upward upward(const Intent& wanted, double duration, double share, double start, double soft) const;
     [[nodiscard]] Strokes touchAndGo(const Intent& wanted, double fall, double startAcceleration) const;
     [[nodiscard]] Stroke fromRest(const Intent& wanted) const;
     void textbook(const Intent& wanted);
@@ -73,9 +73,9 @@ Intent Choreographer::intent(int index)
 
     const bool partial = std::find(plan.partial.begin(), plan.partial.end(), index) != plan.partial.end();
     const double fatigue = plan.repetitions > 1 ? static_cast<double>(index) / (plan.repetitions - 1) : 0;
-    const double fresh = plan.meanVelocity > 0
-                             ? plan.meanVelocity
-                             : std::max(0.8 * gesture.slowest, gesture.slowest + gesture.gain * (1 - plan.loadShare));
+    // At equal acceleration speed goes with the root of the range.
+    const double loaded = std::max(0.8 * gesture.slowest, gesture.slowest + gesture.gain * (1 - plan.loadShare));
+    const double fresh = plan.meanVelocity > 0 ? plan.meanVelocity : loaded * std::sqrt(usual / gesture.range);
     const double speed = fresh * (1 - plan.velocityLoss * std::pow(fatigue, 1.2)) * speedScatter;
     const double share = plan.timeToPeakShare > 0 ? plan.timeToPeakShare : gesture.peakShare;
     const double range = (usual + scatter) * (partial ? 0.6 : 1.0);
@@ -83,11 +83,11 @@ Intent Choreographer::intent(int index)
             lowering * plan.tempo * range / gesture.loweringSpeed, partial};
 }
 
-Upward Choreographer::upward(const Intent& wanted, double duration, double share, double start) const
+Upward Choreographer::upward(const Intent& wanted, double duration, double share, double start, double soft) const
 {
     // Above 80 % of the maximum the push sags half-way: the sticking region, with a second peak after it.
-    const double sticking = std::max(0.0, plan.loadShare - 0.80) * 5.5;
-    Upward stroke{wanted.range, duration, share * duration, start, 0.45, 0.4, gesture.middle - sticking};
+    const double sticking = soft * std::max(0.0, plan.loadShare - 0.80) * 7;
+    Upward stroke{wanted.range, duration, share * duration, start, 0.35, 0.4, gesture.middle - sticking};
     const bool toTheShoulders = gesture.kind == Kind::Clean || gesture.kind == Kind::Hang || gesture.key == "high-pull";
     if (toTheShoulders) {
         stroke.brakeBefore = 0.9;
@@ -103,9 +103,9 @@ template <class Attempt> auto mildest(const Attempt& attempt)
 {
     constexpr int softer = 8;
     constexpr int earlierPeaks = 3;
-    constexpr int durations = 30;
+    constexpr int durations = 60;
     for (int k = 0; k < durations; ++k) {
-        const double slower = 1 + 0.04 * ((k + 1) / 2) * (k % 2 == 1 ? 1 : -1);
+        const double slower = std::max(0.4, 1 + 0.04 * ((k + 1) / 2) * (k % 2 == 1 ? 1 : -1));
         for (int j = 0; j < earlierPeaks; ++j) {
             double soft = 1;
             for (int i = 0; i < softer; ++i, soft *= 0.8) {
@@ -124,7 +124,7 @@ Strokes Choreographer::touchAndGo(const Intent& wanted, double fall, double star
         const double duration = wanted.duration * slower;
         const double share = wanted.peakShare - earlier;
         const double reversal = soft * 2.2 * wanted.range / (share * duration * duration);
-        const auto up = upwardStroke(upward(wanted, duration, share, reversal), greatestBrake);
+        const auto up = upwardStroke(upward(wanted, duration, share, reversal, 1 - 8 * earlier), greatestBrake);
         const auto down = downwardStroke({fall, wanted.lowering * slower, startAcceleration, reversal}, greatestFall);
         return up && down ? std::optional<Strokes>({*down, *up}) : std::nullopt;
     });
@@ -132,9 +132,9 @@ Strokes Choreographer::touchAndGo(const Intent& wanted, double fall, double star
 
 Stroke Choreographer::fromRest(const Intent& wanted) const
 {
-    return mildest([&](double /*soft*/, double earlier, double slower) {
+    return mildest([&](double soft, double earlier, double slower) {
         const double duration = wanted.duration * slower;
-        return upwardStroke(upward(wanted, duration, wanted.peakShare - earlier, 0), greatestBrake);
+        return upwardStroke(upward(wanted, duration, wanted.peakShare - earlier, 0, soft), greatestBrake);
     });
 }
 

@@ -14,9 +14,9 @@ namespace
 // values of this project.
 constexpr std::array<Gesture, 20> gestures{{
     // key, kind, range, slowest, gain, peak share, lowering, middle, dip, caught, recovered
-    {"full-squat", Kind::Stand, 0.62, 0.29, 1.32, 0.66, 0.50, 0.8, 0, 0, 0},
-    {"parallel-squat", Kind::Stand, 0.50, 0.31, 1.25, 0.66, 0.50, 0.8, 0, 0, 0},
-    {"half-squat", Kind::Stand, 0.36, 0.33, 1.20, 0.64, 0.45, 0.85, 0, 0, 0},
+    {"full-squat", Kind::Stand, 0.62, 0.29, 1.32, 0.60, 0.50, 0.8, 0, 0, 0},
+    {"parallel-squat", Kind::Stand, 0.50, 0.31, 1.25, 0.60, 0.50, 0.8, 0, 0, 0},
+    {"half-squat", Kind::Stand, 0.36, 0.33, 1.20, 0.59, 0.45, 0.85, 0, 0, 0},
     {"quarter-squat", Kind::Stand, 0.18, 0.30, 0.75, 0.58, 0.33, 0.9, 0, 0, 0},
     {"pin-quarter-squat", Kind::Pull, 0.16, 0.26, 0.70, 0.60, 0.25, 0.9, 0, 0, 0},
     {"drop-squat", Kind::Stand, 0.14, 0.25, 0.40, 0.55, 0.50, 0.9, 0, 0, 0},
@@ -25,7 +25,7 @@ constexpr std::array<Gesture, 20> gestures{{
     {"floor-power-clean", Kind::Clean, 1.15, 0.98, 0.80, 0.73, 0.80, -0.1, 0, 0.12, 0.18},
     {"block-power-clean", Kind::Clean, 0.80, 0.92, 0.85, 0.64, 0.70, 0.5, 0, 0.12, 0.18},
     {"hang-power-clean", Kind::Hang, 0.70, 0.90, 0.85, 0.60, 0.45, 0.8, 0.18, 0.12, 0.18},
-    {"drop-hang-power-clean", Kind::Hang, 0.70, 0.92, 0.85, 0.58, 0.75, 0.9, 0.20, 0.12, 0.18},
+    {"drop-hang-power-clean", Kind::Hang, 0.70, 0.92, 0.85, 0.58, 0.60, 0.9, 0.20, 0.12, 0.18},
     {"hinge", Kind::Stand, 0.45, 0.26, 0.95, 0.60, 0.40, 0.85, 0, 0, 0},
     {"block-pull", Kind::Pull, 0.35, 0.22, 0.90, 0.58, 0.45, 0.8, 0, 0, 0},
     {"high-pull", Kind::Pull, 0.55, 0.75, 0.85, 0.58, 0.80, 0.9, 0, 0, 0},
