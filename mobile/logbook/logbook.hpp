@@ -101,6 +101,10 @@ public:
     // What the user says of one repetition. Kept as events, applied to this and every later analysis of the set.
     [[nodiscard]] Expected<void> deleteRepetition(const Identifier& repetition, const Moment& now);
     [[nodiscard]] Expected<void> restoreRepetition(const Identifier& repetition, const Moment& now);
+    /// One that the sensor missed, at that instant of the recording (for a typed set: one more). Gives its id;
+    /// `values.count` is not looked at.
+    [[nodiscard]] Expected<Identifier> addRepetition(const Identifier& set, double atTime,
+                                                     const TypedRepetitions& values, const Moment& now);
     [[nodiscard]] Expected<void> relabelSide(const Identifier& repetition, store::Side side, const Moment& now);
     [[nodiscard]] Expected<void> relabelEvidence(const Identifier& repetition, bool evidence, const Moment& now);
 
@@ -152,6 +156,12 @@ private:
 
     /// Inserts with a new id where it has none; gives the id.
     template <class R> [[nodiscard]] Expected<Identifier> add(R row);
+    /// Next ordinal of its session, and the instant, where they were not given.
+    [[nodiscard]] Expected<void> completeSet(store::LiftSet& set, const Moment& now) const;
+    /// An event without kind, for the repetition's place in its set.
+    [[nodiscard]] Expected<store::EditEvent> eventAt(const Identifier& repetition) const;
+    [[nodiscard]] Expected<void> edit(const Identifier& repetition, store::EditKind kind, const std::string& value,
+                                      const Moment& now);
 
     std::unique_ptr<store::Store> store_;
     NewIdentifier newIdentifier_;
