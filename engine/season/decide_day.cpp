@@ -10,38 +10,64 @@ namespace fleetrung::season
 namespace
 {
 
+/// A layoff stands above competition rest, but nothing is lifted on those days all the same.
+Decision resting(Decision layoff, Decision rest)
+{
+    if (layoff.kind == DecisionKind::Ease)
+        return rest;
+    layoff.setFactor = 0;
+    layoff.primerAllowed = rest.primerAllowed;
+    layoff.reason += ' ' + rest.reason;
+    return layoff;
+}
+
 Decision decideLadder(const LadderDay& day)
 {
-    for (const auto rule :
-         {decidePain, decideCalendar, decideLayoff, decideCompetitionRest, decideEase, decideMustStep, decideClimb})
+    for (const auto rule : {decidePain, decideCalendar})
+        if (auto decision = rule(day))
+            return std::move(*decision);
+    auto layoff = decideLayoff(day), rest = decideCompetitionRest(day);
+    if (layoff && rest)
+        return resting(std::move(*layoff), std::move(*rest));
+    if (layoff)
+        return std::move(*layoff);
+    if (rest)
+        return std::move(*rest);
+    for (const auto rule : {decideEase, decideMustStep, decideClimb})
         if (auto decision = rule(day))
             return std::move(*decision);
     return decideByEvidence(day);
 }
 
-/// What the decision was made from, as text: its hash is the decision's id.
-Identifier inputsId(const LadderDay& day)
+void append(std::string& text, const std::optional<Measured>& measured)
 {
-    const auto& input = day.input;
+    text +=
+        measured ? ' ' + shortestText(measured->value) + '~' + shortestText(measured->uncertainty) : std::string(" -");
+}
+
+/// All that the day's decisions were made from, as text.
+std::string inputsText(const DayInput& input)
+{
     const auto& wellness = input.wellness;
-    Json inputs{{"day", dateText(input.today)}, {"ladder", day.ladder.key}};
-    inputs["states"] = Json::array();
+    std::string text = dateText(input.today) + jsonText(setupJson(input.plan.setup));
     for (const auto& state : input.states)
         for (const auto& stay : state.path)
-            inputs["states"].push_back({state.ladder, stay.rung, dateText(stay.from)});
-    inputs["evidence"] = Json::array();
-    for (const auto& session : input.history)
-        inputs["evidence"].push_back(evidenceJson(session));
-    inputs["wellness"] = {wellness.sleepHours.value_or(-1),
-                          wellness.pain.value_or(-1),
-                          wellness.painRegion,
-                          wellness.sharpPain,
-                          wellness.limping,
-                          wellness.newHamstringPain,
-                          wellness.refused};
-    inputs["exposure"] = input.stepByExposure;
-    const std::string setup = jsonText(setupJson(input.plan.setup)), text = jsonText(inputs);
-    return hashIdentifier(std::array<std::string_view, 4>{"decision", day.data.version, setup, text});
+            text += '\n' + state.ladder + ' ' + stay.rung + ' ' + dateText(stay.from);
+    for (const auto& session : input.history) {
+        text += '\n' + dateText(session.day) + ' ' + session.ladder + ' ' + session.rung + ' ' +
+                integerText(static_cast<int>(session.side)) + integerText(static_cast<int>(session.source)) + ' ' +
+                shortestText(session.loadKg) + ' ' + shortestText(session.validShare);
+        for (const auto& measured : {session.timeToPeak, session.meanVelocity, session.peakVelocity, session.range,
+                                     session.estimatedMaximum, session.reactiveStrength})
+            append(text, measured);
+    }
+    text += '\n' + shortestText(wellness.sleepHours.value_or(-1)) + ' ' + integerText(wellness.pain.value_or(-1)) +
+            ' ' + wellness.painRegion + ' ';
+    for (const bool flag : {wellness.sharpPain, wellness.limping, wellness.newHamstringPain, wellness.refused})
+        text += flag ? '1' : '0';
+    for (const auto& ladder : input.stepByExposure)
+        text += '\n' + ladder;
+    return text;
 }
 
 /// Days on which a heavy ladder went down, from the paths taken.
@@ -63,7 +89,10 @@ void putOff(Decision& decision, const LadderDay& day, int daysSince)
     decision.to = decision.from;
     decision.cautions.clear();
     decision.reason = "The step to " + next + " is ready, but another heavy ladder stepped " +
-                      (daysSince == 0 ? std::string("today") : integerText(daysSince) + " days ago") + ": it waits.";
+                      (daysSince == 0   ? std::string("today")
+                       : daysSince == 1 ? std::string("yesterday")
+                                        : integerText(daysSince) + " days ago") +
+                      ": it waits.";
     decision.evidence.push_back({"days since a heavy ladder stepped", static_cast<double>(daysSince), 0, "days",
                                  "at least " + fixedText(day.data.rules.heavyStepDays, 0), false, true});
 }
@@ -125,8 +154,10 @@ std::vector<Decision> decideDay(const DayInput& input, const SeasonData& data)
         decisions.push_back(decideLadder(day));
     keepHeavyStepsApart(days, decisions);
     easeSession(decisions, data.rules);
-    for (std::size_t i = 0; i < days.size(); ++i)
-        decisions[i].id = inputsId(days[i]);
+    const std::string inputs = inputsText(input);
+    for (auto& decision : decisions)
+        decision.id =
+            hashIdentifier(std::array<std::string_view, 4>{"decision", data.version, decision.ladder, inputs});
     return decisions;
 }
 

@@ -94,10 +94,13 @@ void addStrengthLines(const LadderDay& day, std::vector<EvidenceLine>& lines)
 
 std::string firstUnmet(const std::vector<EvidenceLine>& lines)
 {
-    for (const auto& item : lines)
-        if (item.gates && !item.met)
-            return item.name + " " + fixedText(item.value, item.unit == "m/s" ? 3 : 0) + " " + item.unit + ", " +
-                   item.allowed + " needed";
+    for (const auto& item : lines) {
+        if (!item.gates || item.met)
+            continue;
+        const bool counted = item.name.rfind(item.unit, 0) == 0; // "sessions on this rung 5"
+        return item.name + " " + fixedText(item.value, item.unit == "m/s" ? 3 : 0) + (counted ? "" : " " + item.unit) +
+               ", " + item.allowed + " needed";
+    }
     return {};
 }
 

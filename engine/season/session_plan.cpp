@@ -147,6 +147,22 @@ PlannedLift planLift(const SeasonPlan& plan, const Ladder& ladder, const LadderS
     return lift;
 }
 
+/// The competition that keeps the bar in the rack on this day; null where there is none.
+const Competition* competitionNear(const SeasonSetup& setup, CivilDate day, const Rules& rules)
+{
+    for (const auto& competition : setup.competitions) {
+        const int away = daysBetween(day, competition.date);
+        if (away >= 0 && away <= static_cast<int>(rules.competitionRestDays))
+            return &competition;
+    }
+    return nullptr;
+}
+
+bool rests(const Decision* decision)
+{
+    return decision != nullptr && (decision->kind == DecisionKind::Rest || decision->setFactor <= 0);
+}
+
 /// The rung of today: where the day's decision leads, else where the athlete stands, else what is planned.
 const Rung* rungFor(const SeasonPlan& plan, const Ladder& ladder, const LadderState* state, const Decision* decision,
                     CivilDate day)
@@ -180,11 +196,20 @@ SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& 
                                                                         : "No lifts on this day.");
         return session;
     }
+    if (const auto* competition = competitionNear(plan.setup, day, data.rules)) {
+        session.notes.push_back(day == competition->date
+                                    ? competition->name + " is today: no lifting."
+                                    : "Nothing heavy so near to " + competition->name +
+                                          "; a light, fast primer of at most " +
+                                          fixedText(data.rules.primerRepetitions, 0) + " repetitions at " +
+                                          fixedText(data.rules.primerLoad * 100, 0) + " % or less is allowed.");
+        return session;
+    }
     for (const auto* ladder : laddersOn(plan, day, data)) {
         const auto* decision = decisionFor(decisions, *ladder, day);
         const auto* state = stateFor(states, *ladder);
         const auto* rung = rungFor(plan, *ladder, state, decision, day);
-        if (decision != nullptr && decision->kind == DecisionKind::Rest)
+        if (rests(decision))
             session.notes.push_back(ladder->name + " rests: " + decision->reason);
         else if (rung != nullptr)
             session.lifts.push_back(planLift(plan, *ladder, state, decision, *rung, *phase, day, data));
