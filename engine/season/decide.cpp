@@ -92,6 +92,10 @@ std::optional<CivilDate> LadderDay::latest() const
     if (!window || next() == nullptr)
         return std::nullopt;
     auto last = latestDay(usable, place, *window, input.plan.phases, data.rules);
+    if (const auto* laid = findLadderPlan(input.plan, ladder.key)) // where heavy ladders are kept apart
+        for (const auto& planned : laid->rungs)
+            if (planned.macrocycle == window->macrocycle && planned.rung == rung().key && !planned.taken)
+                last = std::min(last, planned.latest);
     // After a step back the rung gets its week, though its time had come.
     const bool steppedBack =
         state.path.size() > 1 &&

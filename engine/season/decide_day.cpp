@@ -49,7 +49,7 @@ void append(std::string& text, const std::optional<Measured>& measured)
 std::string inputsText(const DayInput& input)
 {
     const auto& wellness = input.wellness;
-    std::string text = dateText(input.today) + jsonText(setupJson(input.plan.setup));
+    std::string text = dateText(input.today) + ' ' + identifierText(input.plan.id);
     for (const auto& state : input.states)
         for (const auto& stay : state.path)
             text += '\n' + state.ladder + ' ' + stay.rung + ' ' + dateText(stay.from);

@@ -61,8 +61,7 @@ struct Ground {
 };
 
 LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderState* state,
-                     std::optional<CivilDate> today, std::vector<CivilDate>& heavySteps,
-                     std::vector<std::string>& notes)
+                     std::optional<CivilDate> today, HeavyDays& heavy, std::vector<std::string>& notes)
 {
     const auto usable = usableRungs(ladder, ground.setup, ground.data.rules);
     LadderPlan plan{ladder.key, {}, usable.omitted};
@@ -81,7 +80,7 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
         const bool under = started && state->since() >= window.from && state->since() <= window.to;
         if (under)
             footing = {usable.placeOf(ladder, state->rung()), state->since(), *today + days(1)};
-        auto stair = layStair(ladder, usable, window, ground.phases, ground.data.rules, footing, heavySteps, notes);
+        auto stair = layStair(ladder, usable, window, ground.phases, ground.data.rules, footing, heavy, notes);
         if (under && !stair.empty()) {
             if (!plan.rungs.empty())
                 plan.rungs.back().latest = stair.front().latest;
@@ -107,10 +106,10 @@ SeasonPlan layPlan(const SeasonSetup& setup, std::span<const LadderState> states
     plan.end = plan.phases.back().to;
     plan.notes = std::move(layout.notes);
     const Ground ground{setup, data, plan.phases, trainingWindows(plan.phases)};
-    std::vector<CivilDate> heavySteps;
+    HeavyDays heavy;
     for (const auto& key : setup.ladders)
         plan.ladders.push_back(
-            layLadder(*findLadder(data.ladders, key), ground, findState(states, key), today, heavySteps, plan.notes));
+            layLadder(*findLadder(data.ladders, key), ground, findState(states, key), today, heavy, plan.notes));
     if (!setup.liftsPerSessionReason.empty())
         plan.notes.push_back(integerText(liftCap(setup, data.rules)) +
                              " primary lifts a session by choice: " + setup.liftsPerSessionReason);

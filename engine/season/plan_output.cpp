@@ -57,7 +57,7 @@ std::string bandText(const Band& band)
     return fixedText(band.low * 1000, 0) + "-" + fixedText(band.high * 1000, 0) + " ms";
 }
 
-constexpr std::size_t nameWidth = 38;
+constexpr std::size_t nameWidth = 40;
 constexpr std::size_t dateWidth = 12;
 
 std::string phaseTable(const SeasonPlan& plan)

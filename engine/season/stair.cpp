@@ -59,6 +59,20 @@ CivilDate freeDay(CivilDate wanted, CivilDate low, CivilDate high, const std::ve
     return wanted;
 }
 
+/// Latest dates of heavy ladders are moved earlier, as far as the planned step allows, until none falls due together.
+void spreadLatest(std::vector<PlannedRung>& stair, HeavyDays& heavy, const Rules& rules)
+{
+    for (std::size_t i = 0; i + 1 < stair.size(); ++i) {
+        auto& rung = stair[i];
+        for (CivilDate day = rung.latest; day >= rung.to; day -= days(1))
+            if (!collides(day, heavy.latest, rules)) {
+                rung.latest = day;
+                break;
+            }
+        heavy.latest.push_back(rung.latest);
+    }
+}
+
 void noteShortTime(const Ladder& ladder, const UsableRungs& usable, const Window& window, const Rules& rules,
                    std::vector<std::string>& notes)
 {
@@ -110,7 +124,7 @@ CivilDate latestDay(const UsableRungs& usable, std::size_t place, const Window& 
 
 std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
                                   std::span<const PhaseSpan> phases, const Rules& rules, const Footing& footing,
-                                  std::vector<CivilDate>& heavySteps, std::vector<std::string>& notes)
+                                  HeavyDays& heavy, std::vector<std::string>& notes)
 {
     std::vector<PlannedRung> stair;
     if (usable.rungs.empty())
@@ -132,18 +146,20 @@ std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usabl
                 high, std::max({entry + days(stay), phaseBegin(rung.earliest, window, phases), footing.notBefore}));
             CivilDate next = std::clamp(footing.since + days(step * total / count), low, high);
             if (ladder.heavy)
-                next = freeDay(next, low, high, heavySteps, rules);
+                next = freeDay(next, low, high, heavy.planned, rules);
             next = std::max(next, entry + days(1));
             if (next > window.to)
                 break; // said above: the time is too short for every rung
             stair.back().to = next - days(1);
             entry = next;
             if (ladder.heavy)
-                heavySteps.push_back(next);
+                heavy.planned.push_back(next);
         }
         stair.push_back(
             {rung.key, entry, window.to, latestDay(usable, place, window, phases, rules), window.macrocycle, false});
     }
+    if (ladder.heavy)
+        spreadLatest(stair, heavy, rules);
     return stair;
 }
 

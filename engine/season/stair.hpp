@@ -34,10 +34,16 @@ struct Footing {
     CivilDate notBefore;
 };
 
-/// Lays the stair of one window. `heavySteps` are the step days of heavy ladders laid before; heavy ladders add theirs.
+/// Days already given to heavy ladders, which must not step in the same seven days.
+struct HeavyDays {
+    std::vector<CivilDate> planned; ///< first days on a rung
+    std::vector<CivilDate> latest;  ///< last days on a rung, by which the step must be taken
+};
+
+/// Lays the stair of one window. Heavy ladders keep clear of `heavy`, and add their own days to it.
 [[nodiscard]] std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
                                                 std::span<const PhaseSpan> phases, const Rules& rules,
-                                                const Footing& footing, std::vector<CivilDate>& heavySteps,
+                                                const Footing& footing, HeavyDays& heavy,
                                                 std::vector<std::string>& notes);
 
 /// Last day on the rung at `place`, by its own latest phase and by what the rungs below it still need.

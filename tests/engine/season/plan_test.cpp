@@ -81,6 +81,21 @@ TEST_CASE("Two heavy ladders are not planned to step in the same seven days", "[
         CHECK(daysBetween(steps[i - 1], steps[i]) >= 7);
 }
 
+TEST_CASE("Steps of heavy ladders do not fall due in the same seven days either", "[season][plan]")
+{
+    auto season = setup();
+    season.ladders = {"squat", "clean", "step-up"};
+    const auto plan = *planSeason(season);
+    std::vector<CivilDate> due;
+    for (const auto& ladder : plan.ladders)
+        for (std::size_t i = 0; i + 1 < ladder.rungs.size(); ++i)
+            due.push_back(ladder.rungs[i].latest);
+    REQUIRE(due.size() == 13);
+    std::sort(due.begin(), due.end());
+    for (std::size_t i = 1; i < due.size(); ++i)
+        CHECK(daysBetween(due[i - 1], due[i]) >= 7);
+}
+
 TEST_CASE("A rung whose box or pins are missing is never planned, and that is said", "[season][plan]")
 {
     auto season = setup();
