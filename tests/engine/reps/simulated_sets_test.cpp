@@ -94,11 +94,12 @@ TEST_CASE("Every repetition of every lift is found, none invented, and measured 
             continue;
         for (const double rate : {100.0, 200.0, 400.0}) {
             const Score score = scoreOf(lift.key, rate);
-            std::cout << std::left << std::setw(24) << lift.key << std::right << std::setw(5) << rate << std::setw(7)
-                      << score.repetitions - score.missed << '/' << score.repetitions << std::setw(9) << score.invented
-                      << std::fixed << std::setprecision(4) << std::setw(11) << score.rms(score.meanVelocity)
-                      << std::setw(10) << score.rms(score.peakVelocity) << std::setprecision(1) << std::setw(8)
-                      << 1e3 * score.rms(score.timeToPeak) << std::setw(8) << 1e3 * score.rms(score.range) << '\n'
+            std::cout << std::left << std::setw(24) << lift.key << std::right << std::setw(5) << static_cast<int>(rate)
+                      << std::setw(7) << score.repetitions - score.missed << '/' << score.repetitions << std::setw(9)
+                      << score.invented << std::fixed << std::setprecision(4) << std::setw(11)
+                      << score.rms(score.meanVelocity) << std::setw(10) << score.rms(score.peakVelocity)
+                      << std::setprecision(1) << std::setw(8) << 1e3 * score.rms(score.timeToPeak) << std::setw(8)
+                      << 1e3 * score.rms(score.range) << '\n'
                       << std::defaultfloat;
             CAPTURE(lift.key, rate);
             CHECK(score.missed == 0);
