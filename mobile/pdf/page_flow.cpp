@@ -62,6 +62,7 @@ QFont PageFlow::font(double size, bool strong) const
     font.setPixelSize(static_cast<int>(std::lround(toDevice(size))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
+    font.setStyleStrategy(QFont::PreferNoShaping); // as in plot::plotFont: every sign must stay a character
     return font;
 }
 

@@ -37,6 +37,10 @@ QFont plotFont(const Look& look, bool strong)
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(look.textSize * look.unit))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Some fonts swap a minus or a colon between figures for a glyph that stands for no character: copied out of the
+    // PDF, the sign would be gone.
+    if (look.ground == Ground::Print)
+        font.setStyleStrategy(QFont::PreferNoShaping);
     return font;
 }
 
@@ -54,9 +58,9 @@ Layout::Layout(const Plot& plot, const QRectF& area, const Look& look, const QFo
         top = strip.bottom() + line() + unit(rowGap);
     }
     const double namesBottom = placeBandNames(top);
-    if (plot.y.visible && !plot.y.unit.empty() && namesBottom == area.top())
-        top += line() + unit(rowGap); // for the unit of the axis
     top = std::max(top, namesBottom + (namesBottom > top ? unit(rowGap) : 0));
+    if (plot.y.visible && !plot.y.unit.empty())
+        top = std::max(top, area.top() + unitRoom()); // the unit stands above the highest label
 
     const double below = unit(rowGap) + line() + (legendRows().empty() ? 0 : unit(rowGap)) +
                          (static_cast<double>(legendRows().size()) + static_cast<double>(noteLines().size())) * line() +
@@ -66,6 +70,11 @@ Layout::Layout(const Plot& plot, const QRectF& area, const Look& look, const QFo
     placeYTicks();
     placeXTicks();
     placeNote(placeLegend(picture.bottom() + unit(rowGap) + line()));
+}
+
+double Layout::unitRoom() const
+{
+    return 1.5 * line() + unit(rowGap);
 }
 
 double Layout::px(double x) const

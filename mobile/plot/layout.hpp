@@ -52,6 +52,7 @@ private:
     [[nodiscard]] double unit(double pixels) const { return pixels * look_.unit; }
     [[nodiscard]] double widthOf(const QString& text, bool strong = false) const;
     [[nodiscard]] double labelColumn() const;
+    [[nodiscard]] double unitRoom() const;
     [[nodiscard]] double sample() const;
     [[nodiscard]] double footLeft() const;
     [[nodiscard]] std::vector<std::vector<const LegendEntry*>> legendRows() const;

@@ -139,8 +139,7 @@ void Layout::placeYTicks()
         return;
     if (!plot_.y.unit.empty()) {
         const auto unitText = qtText(plot_.y.unit);
-        place(unitText, picture.left() - unit(columnGap) - widthOf(unitText),
-              picture.top() - unit(rowGap) - 1.5 * line(), Role::Label);
+        place(unitText, picture.left() - unit(columnGap) - widthOf(unitText), picture.top() - unitRoom(), Role::Label);
     }
     for (const auto& tick : plot_.y.ticks)
         if (tick.strong)

@@ -44,7 +44,7 @@ Colours coloursOf(Role role)
     case Role::MainRace:
         return {0xE69F00, 0xE69F00, 0xD55E00, 0x9C4400};
     case Role::Second:
-        return {0xCC79A7, 0xD98FB7, 0xA8457F, 0x8F3C6D};
+        return {0xCC79A7, 0xE3A3C7, 0xA8457F, 0x8F3C6D};
     case Role::Today:
         return {0xF3EFE8, 0xF3EFE8, 0x1C1E20, 0x1C1E20};
     }
