@@ -23,6 +23,8 @@ struct ReportOptions {
     std::string day;
     std::string pdf;
     std::string csv;
+    std::string paper = "a4";
+    std::string units = "metric";
 };
 
 /// The rows' file; the captures lie beside it. A folder stands for the files in it.
@@ -118,7 +120,7 @@ Result<std::string> makeReport(const ReportOptions& options)
     if (options.pdf.empty() && options.csv.empty())
         return refuse("report: nothing to write; give --pdf FILE, --csv FOLDER, or both");
     if (!options.pdf.empty() && !canWritePdf())
-        return tl::unexpected(writePdf({}, options.pdf).error());
+        return tl::unexpected(writePdf({}, options.pdf, {}).error());
     const auto day = dayOf(options);
     if (!day)
         return tl::unexpected(day.error());
@@ -144,7 +146,8 @@ Result<std::string> makeReport(const ReportOptions& options)
         if (auto written = writeTables(*seasonReport, options.csv, said); !written)
             return tl::unexpected(written.error());
     if (!options.pdf.empty()) {
-        if (auto written = writePdf(*seasonReport, options.pdf); !written)
+        const PdfStyle style{options.paper == "letter", options.units == "pounds"};
+        if (auto written = writePdf(*seasonReport, options.pdf, style); !written)
             return tl::unexpected(written.error());
         said += options.pdf + ": the season report\n";
     }
@@ -170,6 +173,10 @@ void addReport(CLI::App& app, Command& chosen)
         ->type_name("DATE");
     command->add_option("--pdf", options->pdf, "PDF to write")->type_name("FILE");
     command->add_option("--csv", options->csv, "folder for the tables; made where it is missing")->type_name("FOLDER");
+    command->add_option("--paper", options->paper, "of the PDF: a4 (also when left out) or letter")
+        ->check(CLI::IsMember({"a4", "letter"}));
+    command->add_option("--units", options->units, "of loads in the PDF: metric (also when left out) or pounds")
+        ->check(CLI::IsMember({"metric", "pounds"}));
     command->callback([options, &chosen] { chosen = [options] { return makeReport(*options); }; });
 }
 
