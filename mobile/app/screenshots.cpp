@@ -1,0 +1,202 @@
+#include "mobile/app/screenshots.hpp"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QImage>
+
+namespace fleetrung::app
+{
+namespace
+{
+
+constexpr int width = 390;
+constexpr int height = 844;
+
+/// Lets bindings, layouts and the answers of the logbook arrive.
+void settle(int milliseconds = 60)
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < milliseconds)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+}
+
+class Photographer
+{
+public:
+    Photographer(QQuickWindow& window, views::AppViewModel& app, const QString& folder)
+        : window_(window), app_(app), folder_(folder)
+    {
+    }
+
+    /// The state as it is now, in the three looks.
+    void take(const QString& name)
+    {
+        save(name + QStringLiteral("-dark"), views::Preferences::Dark, 1);
+        save(name + QStringLiteral("-light"), views::Preferences::Light, 1);
+        save(name + QStringLiteral("-large"), views::Preferences::Dark, 2);
+    }
+    void place(int index)
+    {
+        window_.setProperty("place", index);
+        settle();
+    }
+    /// Opens the sheet of that name, takes the picture, closes it.
+    void takeSheet(const QString& object, const QString& name)
+    {
+        auto* sheet = window_.findChild<QObject*>(object);
+        if (!sheet)
+            return;
+        QMetaObject::invokeMethod(sheet, "open");
+        settle(350);
+        take(name);
+        QMetaObject::invokeMethod(sheet, "close");
+        settle(350);
+    }
+    [[nodiscard]] int saved() const { return saved_; }
+
+private:
+    void save(const QString& name, views::Preferences::Appearance appearance, double textScale)
+    {
+        app_.preferences()->setAppearance(appearance);
+        app_.preferences()->setTextScale(textScale);
+        settle();
+        if (window_.grabWindow().save(QDir(folder_).filePath(name + QStringLiteral(".png"))))
+            ++saved_;
+    }
+
+    QQuickWindow& window_;
+    views::AppViewModel& app_;
+    QString folder_;
+    int saved_ = 0;
+};
+
+/// The stored repetitions of the set that the open lift would replay.
+std::vector<reps::Repetition> storedRepetitions(views::LogThread& log, const Identifier& set, QObject* receiver)
+{
+    std::vector<reps::Repetition> repetitions;
+    log.run(
+        receiver, [set](logbook::Logbook& logbook) { return logbook.set(set); },
+        [&repetitions](const Expected<logbook::SetView>& view) {
+            if (!view)
+                return;
+            for (const auto& repetition : view->repetitions)
+                if (!repetition.deleted)
+                    repetitions.push_back(logbook::engineRepetition(repetition.row));
+        });
+    log.settle();
+    return repetitions;
+}
+
+/// Moves a repetition's time to peak, to show what the page says of one outside the band.
+reps::Repetition withTimeToPeak(reps::Repetition repetition, double seconds)
+{
+    repetition.timeToPeakVelocity.value = seconds;
+    return repetition;
+}
+
+void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::LogThread& log)
+{
+    using views::BenchViewModel;
+    BenchViewModel& bench = *app.bench();
+    const auto lifts = bench.lifts()->all();
+    if (lifts.isEmpty())
+        return;
+    bench.openLift(lifts.constFirst().value(QStringLiteral("key")).toString());
+    for (const auto& lift : lifts) {
+        if (bench.openedLift()->replay)
+            break;
+        bench.openLift(lift.value(QStringLiteral("key")).toString());
+    }
+    photographer.take(QStringLiteral("bench-no-sensor"));
+    photographer.takeSheet(QStringLiteral("typedSheet"), QStringLiteral("bench-typed-set"));
+    if (!bench.openedLift()->replay)
+        return;
+    const auto repetitions = storedRepetitions(log, *bench.openedLift()->replay, &app);
+    if (repetitions.empty())
+        return;
+    const QString sensor = QCoreApplication::translate("Sensor", "Bar sensor");
+    const auto band = bench.openedLift()->plan.targetBand;
+
+    bench.showSensor(BenchViewModel::Streaming, sensor, 200);
+    photographer.take(QStringLiteral("bench-streaming"));
+    bench.addRepetition(repetitions.front());
+    photographer.take(QStringLiteral("bench-first-repetition"));
+    bench.showRepetitions(repetitions);
+    photographer.take(QStringLiteral("bench-set"));
+    auto outside = repetitions;
+    outside.back() = withTimeToPeak(outside.back(), band.high + 0.024);
+    bench.showRepetitions(outside);
+    photographer.take(QStringLiteral("bench-outside-band"));
+    auto tired = repetitions;
+    reps::Repetition slow = tired.back();
+    slow.meanVelocity.value = tired.front().meanVelocity.value * (1 - bench.openedLift()->plan.setStop - 0.06);
+    slow.peakVelocity.value = tired.front().peakVelocity.value * (1 - bench.openedLift()->plan.setStop - 0.06);
+    tired.push_back(slow);
+    bench.showRepetitions(tired);
+    photographer.take(QStringLiteral("bench-stop-now"));
+    bench.showRepetitions(repetitions);
+    bench.showSensor(BenchViewModel::Lost, sensor);
+    photographer.take(QStringLiteral("bench-lost"));
+    bench.showSensor(BenchViewModel::Ready, sensor);
+    bench.showLastSet({.repetitions = static_cast<int>(repetitions.size()),
+                       .timeToPeak = repetitions.front().timeToPeakVelocity.value,
+                       .meanVelocity = repetitions.front().meanVelocity.value,
+                       .loadKg = bench.plannedLoadKg()});
+    photographer.take(QStringLiteral("bench-between-sets"));
+    bench.leaveLift();
+}
+
+} // namespace
+
+Expected<std::optional<CivilDate>> busiestDay(const logbook::Logbook& logbook)
+{
+    const auto squad = logbook.squad(CivilDate{});
+    if (!squad)
+        return tl::unexpected(squad.error());
+    for (const auto& summary : *squad) {
+        if (!summary.season)
+            continue;
+        const auto sessions = logbook.sessions(summary.athlete.id);
+        if (!sessions)
+            return tl::unexpected(sessions.error());
+        const auto latest = std::find_if(sessions->rbegin(), sessions->rend(),
+                                         [](const store::Session& session) { return session.kind == "strength"; });
+        if (latest != sessions->rend())
+            return std::optional(latest->begun.trainingDay);
+    }
+    return std::optional<CivilDate>();
+}
+
+int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogThread& log, const QString& folder)
+{
+    if (!QDir().mkpath(folder))
+        return 0;
+    window.resize(width, height);
+    settle(200);
+    Photographer photographer(window, app, folder);
+    photographer.place(0);
+    photographer.take(QStringLiteral("bench"));
+    takeSetStates(photographer, app, log);
+    photographer.place(1);
+    photographer.take(QStringLiteral("ladder"));
+    photographer.takeSheet(QStringLiteral("decideSheet"), QStringLiteral("ladder-decide-otherwise"));
+    photographer.place(2);
+    photographer.take(QStringLiteral("track"));
+    photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));
+    app.track()->setJumpsShown(true);
+    photographer.take(QStringLiteral("track-jumps"));
+    photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));
+    photographer.place(3);
+    photographer.take(QStringLiteral("trends"));
+    photographer.place(4);
+    photographer.take(QStringLiteral("squad"));
+    photographer.takeSheet(QStringLiteral("athleteSheet"), QStringLiteral("squad-athlete"));
+    photographer.takeSheet(QStringLiteral("cautions"), QStringLiteral("cautions"));
+    return photographer.saved();
+}
+
+} // namespace fleetrung::app

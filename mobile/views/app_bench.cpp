@@ -1,0 +1,238 @@
+// The part of the program behind Bench: a set begins, runs, and is written.
+#include <algorithm>
+
+#include "engine/reps/lift.hpp"
+#include "mobile/views/app_view_model.hpp"
+#include "mobile/views/new_identifier.hpp"
+#include "mobile/views/replay_source.hpp"
+
+namespace fleetrung::views
+{
+
+using logbook::Logbook;
+
+namespace
+{
+
+store::SetKind kindOf(TypedSet::Kind kind)
+{
+    switch (kind) {
+    case TypedSet::Probe:
+        return store::SetKind::Probe;
+    case TypedSet::WarmUp:
+        return store::SetKind::WarmUp;
+    case TypedSet::Work:
+        break;
+    }
+    return store::SetKind::Work;
+}
+
+/// What is said of a set that is over.
+SetDone summaryOf(const std::vector<reps::Repetition>& repetitions, double loadKg)
+{
+    SetDone done{
+        .repetitions = static_cast<int>(repetitions.size()), .timeToPeak = {}, .meanVelocity = {}, .loadKg = loadKg};
+    if (repetitions.empty())
+        return done;
+    double time = 0;
+    double velocity = 0;
+    for (const auto& repetition : repetitions) {
+        time += repetition.timeToPeakVelocity.value;
+        velocity += repetition.meanVelocity.value;
+    }
+    done.timeToPeak = time / static_cast<double>(repetitions.size());
+    done.meanVelocity = velocity / static_cast<double>(repetitions.size());
+    return done;
+}
+
+/// What the user undid during the set is struck out of what the final analysis found: the repetition that overlaps it
+/// in time.
+Expected<void> strikeOut(Logbook& logbook, const Identifier& id, const std::vector<reps::Repetition>& undone,
+                         const logbook::Moment& now)
+{
+    const auto set = logbook.set(id);
+    if (!set)
+        return tl::unexpected(set.error());
+    for (const auto& found : set->repetitions) {
+        const bool meant = std::ranges::any_of(undone, [&found](const reps::Repetition& repetition) {
+            return repetition.concentricStart < found.row.concentricEnd &&
+                   repetition.concentricEnd > found.row.concentricStart;
+        });
+        if (!meant)
+            continue;
+        if (const auto struck = logbook.deleteRepetition(found.row.id, now); !struck)
+            return struck;
+    }
+    return {};
+}
+
+} // namespace
+
+void AppViewModel::offerSensor(SensorOffer offer)
+{
+    sensor_ = std::move(offer);
+    bench_.showSensor(BenchViewModel::Ready, sensor_->name);
+}
+
+void AppViewModel::connectBench()
+{
+    connect(&bench_, &BenchViewModel::beginAsked, this, &AppViewModel::beginSet);
+    connect(&bench_, &BenchViewModel::liftLeft, this, [this] {
+        live_.drop();
+        showIdleSensor();
+    });
+    connect(&bench_, &BenchViewModel::endAsked, this, [this] {
+        if (!replaying_)
+            return live_.end();
+        live_.drop();
+        bench_.showRepetitions({});
+        showIdleSensor();
+    });
+    connect(&bench_, &BenchViewModel::setTyped, this, &AppViewModel::keepTypedSet);
+    connect(&live_, &LiveSession::repetitionFound, &bench_, &BenchViewModel::addRepetition);
+    connect(&live_, &LiveSession::failed, this, [this](const QString& message) {
+        sayProblem({.code = Code::NotAvailable, .place = {}, .message = message.toStdString()});
+    });
+    connect(&live_, &LiveSession::stateChanged, this, [this](sensor::LinkState state) {
+        switch (state) {
+        case sensor::LinkState::Streaming:
+            return bench_.showSensor(BenchViewModel::Streaming, sourceName_);
+        case sensor::LinkState::Idle:
+            return bench_.showSensor(BenchViewModel::Finished, sourceName_);
+        case sensor::LinkState::Searching:
+        case sensor::LinkState::Connecting:
+        case sensor::LinkState::Lost:
+            return bench_.showSensor(BenchViewModel::Lost, sourceName_);
+        }
+    });
+    connect(&live_, &LiveSession::pieceReady, this, [this](int ordinal, const motion::Recording& piece) {
+        if (replaying_ || !setUnderWay_)
+            return;
+        log_->run(
+            this,
+            [id = *setUnderWay_, ordinal, piece](Logbook& logbook) { return logbook.keepPiece(id, ordinal, piece); },
+            [this](const Expected<void>& kept) {
+                if (!kept)
+                    sayProblem(kept.error());
+            });
+    });
+    connect(&live_, &LiveSession::recorded, this, &AppViewModel::finishSet);
+}
+
+void AppViewModel::showIdleSensor()
+{
+    if (sensor_)
+        bench_.showSensor(BenchViewModel::Ready, sensor_->name);
+    else
+        bench_.showSensor(BenchViewModel::NoSensor);
+}
+
+void AppViewModel::beginSet()
+{
+    const BenchLift* opened = bench_.openedLift();
+    const reps::Lift* lift = opened ? reps::findLift(opened->plan.lift) : nullptr;
+    if (!lift)
+        return;
+    replaying_ = !sensor_;
+    if (sensor_) {
+        sourceName_ = sensor_->name;
+        setUnderWay_ = newIdentifier();
+        live_.begin(sensor_->make, *lift);
+        return;
+    }
+    log_->run(
+        this, [set = *opened->replay](Logbook& logbook) { return logbook.recording(set); },
+        [this, lift](Expected<motion::Recording> recording) {
+            if (!recording)
+                return sayProblem(recording.error());
+            sourceName_ = tr("Stored recording");
+            live_.begin(
+                [recording = std::move(*recording), speed = replaySpeed_] {
+                    return std::make_unique<ReplaySource>(recording, "stored recording", speed);
+                },
+                *lift);
+        });
+}
+
+store::LiftSet AppViewModel::openedSet(store::SetKind kind, double loadKg) const
+{
+    const BenchLift* opened = bench_.openedLift();
+    store::LiftSet set;
+    set.done = clock_.now();
+    set.kind = kind;
+    set.loadKg = loadKg;
+    if (!opened)
+        return set;
+    set.lift = opened->plan.lift;
+    set.ladder = opened->plan.ladder;
+    set.rung = opened->plan.rung;
+    if (opened->oneSided)
+        set.side = bench_.rightSide() ? store::Side::Right : store::Side::Left;
+    return set;
+}
+
+void AppViewModel::finishSet(const motion::Recording& recording)
+{
+    const auto who = athlete();
+    if (!who || !bench_.openedLift() || !setUnderWay_)
+        return;
+    store::LiftSet set = openedSet(store::SetKind::Work, bench_.plannedLoadKg());
+    set.id = *setUnderWay_;
+    const auto kept = bench_.repetitions();
+    const auto undone = bench_.undone();
+    log_->run(
+        this,
+        [who = *who, set, recording, kept, undone, name = sourceName_.toStdString(),
+         now = clock_.now()](Logbook& logbook) mutable -> Expected<SetDone> {
+            const auto session = logbook.openSession(who, "strength", now);
+            if (!session)
+                return tl::unexpected(session.error());
+            set.session = *session;
+            const auto recorded = logbook.recordSet(set, recording, {.sensor = name, .placement = "bar"}, now);
+            if (!recorded)
+                return tl::unexpected(recorded.error());
+            if (const auto struck = strikeOut(logbook, recorded->set, undone, now); !struck)
+                return tl::unexpected(struck.error());
+            return summaryOf(kept, set.loadKg);
+        },
+        [this, id = *setUnderWay_](const Expected<SetDone>& done) {
+            showIdleSensor();
+            if (!done)
+                return sayProblem(done.error());
+            bench_.showLastSet(*done);
+            say(tr("The set is saved."), [id](Logbook& logbook) { return logbook.deleteSet(id); });
+            refresh();
+        });
+    setUnderWay_.reset();
+}
+
+void AppViewModel::keepTypedSet(const TypedSet& typed)
+{
+    const auto who = athlete();
+    const BenchLift* opened = bench_.openedLift();
+    if (!who || !opened)
+        return;
+    const bool byPeak = opened->plan.metric == season::Metric::PeakVelocity;
+    logbook::TypedRepetitions repetitions;
+    repetitions.count = typed.repetitions;
+    (byPeak ? repetitions.peakVelocity : repetitions.meanVelocity) = typed.meanVelocity;
+    repetitions.timeToPeak = typed.timeToPeak;
+    store::LiftSet set = openedSet(kindOf(typed.kind), typed.loadKg);
+    set.effort = typed.effort;
+    bench_.showLastSet({.repetitions = typed.repetitions,
+                        .timeToPeak = typed.timeToPeak,
+                        .meanVelocity = typed.meanVelocity,
+                        .loadKg = typed.loadKg});
+    write(
+        [who = *who, set, repetitions, now = clock_.now()](Logbook& logbook) mutable -> Expected<Identifier> {
+            const auto session = logbook.openSession(who, "strength", now);
+            if (!session)
+                return tl::unexpected(session.error());
+            set.session = *session;
+            return logbook.typeSet(set, repetitions, now);
+        },
+        tr("The set is saved."),
+        [](const Identifier& id) -> Undo { return [id](Logbook& logbook) { return logbook.deleteSet(id); }; });
+}
+
+} // namespace fleetrung::views

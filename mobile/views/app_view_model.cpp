@@ -1,0 +1,234 @@
+#include "mobile/views/app_view_model.hpp"
+
+namespace fleetrung::views
+{
+
+using logbook::Logbook;
+
+AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
+    : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), ladder_(preferences),
+      track_(preferences), trends_(preferences), squad_(preferences)
+{
+    connectSquad();
+    connectTrack();
+    connectLadder();
+    connectBench();
+}
+
+// --- Reading
+
+void AppViewModel::refresh()
+{
+    log_->run(
+        this,
+        [wanted = current_,
+         now = clock_.now()](Logbook& logbook) -> Expected<std::pair<SquadData, Expected<AthletePages>>> {
+            auto squad = squadData(logbook, wanted, now.trainingDay);
+            if (!squad)
+                return tl::unexpected(squad.error());
+            const auto id = parseIdentifier(squad->current);
+            Expected<AthletePages> pages = id ? athletePages(logbook, *id, now) : emptyPages();
+            return std::pair{std::move(*squad), std::move(pages)};
+        },
+        [this](Expected<std::pair<SquadData, Expected<AthletePages>>> read) {
+            if (!read) {
+                sayProblem(read.error());
+                showPages(emptyPages());
+                emit refreshed();
+                return;
+            }
+            current_ = read->first.current;
+            squad_.show(read->first.athletes, current_, clock_.today());
+            showPages(read->second);
+            emit refreshed();
+        });
+}
+
+void AppViewModel::showPages(const Expected<AthletePages>& pages)
+{
+    if (!pages) {
+        sayProblem(pages.error());
+        return;
+    }
+    bench_.showDay(pages->bench);
+    ladder_.show(pages->ladder);
+    track_.show(pages->name, clock_.today(), pages->runs, pages->jumps);
+    trends_.show(pages->trends);
+}
+
+// --- Saying what happened
+
+void AppViewModel::say(const QString& text, Undo undo)
+{
+    notice_ = text;
+    problem_ = false;
+    undo_ = std::move(undo);
+    emit noticeChanged();
+}
+
+void AppViewModel::sayProblem(const Error& error)
+{
+    notice_ = QString::fromStdString(describe(error));
+    problem_ = true;
+    undo_ = {};
+    emit noticeChanged();
+}
+
+void AppViewModel::closeNotice()
+{
+    say({});
+}
+
+void AppViewModel::undo()
+{
+    if (!undo_)
+        return;
+    log_->run(this, std::exchange(undo_, {}), [this](const Expected<void>& undone) {
+        if (!undone)
+            return sayProblem(undone.error());
+        closeNotice();
+        refresh();
+    });
+}
+
+void AppViewModel::write(std::function<Expected<Identifier>(Logbook&)> work, const QString& text,
+                         std::function<Undo(const Identifier&)> undo)
+{
+    log_->run(this, std::move(work), [this, text, undo = std::move(undo)](const Expected<Identifier>& written) {
+        if (!written)
+            return sayProblem(written.error());
+        say(text, undo ? undo(*written) : Undo{});
+        refresh();
+    });
+}
+
+// --- Squad
+
+void AppViewModel::connectSquad()
+{
+    connect(&squad_, &SquadViewModel::chosen, this, [this](const QString& key) {
+        current_ = key.toStdString();
+        bench_.leaveLift();
+        refresh();
+    });
+    connect(&squad_, &SquadViewModel::saved, this, [this](const AthleteShown& shown) {
+        write(
+            [shown](Logbook& logbook) -> Expected<Identifier> {
+                store::Athlete athlete;
+                if (const auto id = parseIdentifier(shown.key)) {
+                    const auto stored = logbook.athlete(*id);
+                    if (!stored)
+                        return tl::unexpected(stored.error());
+                    athlete = *stored;
+                }
+                athlete.name = shown.name;
+                athlete.born = shown.born;
+                athlete.bodyMassKg = shown.bodyMassKg;
+                athlete.statureM = shown.statureM;
+                athlete.trainingYears = shown.trainingYears;
+                athlete.guardianConsent = shown.guardianConsent;
+                athlete.event = shown.event;
+                if (shown.key.empty())
+                    return logbook.addAthlete(athlete);
+                return logbook.changeAthlete(athlete).map([&athlete] { return athlete.id; });
+            },
+            tr("%1 is saved.").arg(QString::fromStdString(shown.name)));
+    });
+    connect(&squad_, &SquadViewModel::removed, this, [this](const QString& key, const QString& name) {
+        const auto id = parseIdentifier(key.toStdString());
+        if (!id)
+            return;
+        write([id](Logbook& logbook) { return logbook.deleteAthlete(*id).map([id] { return *id; }); },
+              tr("%1 is deleted.").arg(name),
+              [](const Identifier& gone) -> Undo {
+                  return [gone](Logbook& logbook) { return logbook.restoreAthlete(gone); };
+              });
+    });
+}
+
+// --- Track
+
+void AppViewModel::connectTrack()
+{
+    connect(&track_, &TrackViewModel::runAdded, this, [this](const RunShown& run) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        store::Sprint sprint;
+        sprint.athlete = *id;
+        sprint.run = clock_.now();
+        sprint.run.trainingDay = run.day;
+        sprint.distance = run.distance;
+        sprint.time = run.time;
+        sprint.start = run.start;
+        sprint.runIn = run.runIn;
+        sprint.timing = run.timing;
+        sprint.surface = run.surface;
+        sprint.windMps = run.windMps;
+        write([sprint](Logbook& logbook) { return logbook.addSprint(sprint); }, tr("The run is saved."),
+              [](const Identifier& added) -> Undo {
+                  return [added](Logbook& logbook) { return logbook.setSprintDeleted(added, true); };
+              });
+    });
+    connect(&track_, &TrackViewModel::jumpAdded, this, [this](const JumpShown& shown) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        store::Jump jump;
+        jump.athlete = *id;
+        jump.done = clock_.now();
+        jump.done.trainingDay = shown.day;
+        jump.kind = shown.kind;
+        jump.boxHeightM = shown.boxHeight;
+        jump.contact.value = shown.contact;
+        jump.flight.value = shown.flight;
+        jump.height.value = shown.height;
+        jump.distance.value = shown.distance;
+        write([jump](Logbook& logbook) { return logbook.addJump(jump); }, tr("The jump is saved."),
+              [](const Identifier& added) -> Undo {
+                  return [added](Logbook& logbook) { return logbook.setJumpDeleted(added, true); };
+              });
+    });
+    connect(&track_, &TrackViewModel::runRemoved, this, [this](const QString& key) {
+        const auto id = parseIdentifier(key.toStdString());
+        if (!id)
+            return;
+        write([id](Logbook& logbook) { return logbook.setSprintDeleted(*id, true).map([id] { return *id; }); },
+              tr("The run is deleted."),
+              [](const Identifier& gone) -> Undo {
+                  return [gone](Logbook& logbook) { return logbook.setSprintDeleted(gone, false); };
+              });
+    });
+    connect(&track_, &TrackViewModel::jumpRemoved, this, [this](const QString& key) {
+        const auto id = parseIdentifier(key.toStdString());
+        if (!id)
+            return;
+        write([id](Logbook& logbook) { return logbook.setJumpDeleted(*id, true).map([id] { return *id; }); },
+              tr("The jump is deleted."),
+              [](const Identifier& gone) -> Undo {
+                  return [gone](Logbook& logbook) { return logbook.setJumpDeleted(gone, false); };
+              });
+    });
+}
+
+// --- Ladder
+
+void AppViewModel::connectLadder()
+{
+    connect(
+        &ladder_, &LadderViewModel::answered, this,
+        [this](const Identifier& decision, bool followed, const QString& changedTo, const QString& why) {
+            write(
+                [decision, followed, to = changedTo.toStdString(),
+                 reason = why.toStdString()](Logbook& logbook) -> Expected<Identifier> {
+                    const auto answer = followed ? store::Answer::Followed : store::Answer::Changed;
+                    return logbook.answerDecision(decision, answer, to, reason).map([decision] { return decision; });
+                },
+                followed ? tr("Kept: you follow this.") : tr("Kept: you decided otherwise."),
+                [](const Identifier& id) -> Undo {
+                    return [id](Logbook& logbook) { return logbook.answerDecision(id, store::Answer::None); };
+                });
+        });
+}
+
+} // namespace fleetrung::views

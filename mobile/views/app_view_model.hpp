@@ -1,0 +1,117 @@
+// The program behind the five places: which athlete is shown, what is written to the logbook when a page asks, and what
+// has just happened, with the way back.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/views/bench_view_model.hpp"
+#include "mobile/views/day_clock.hpp"
+#include "mobile/views/ladder_view_model.hpp"
+#include "mobile/views/live_session.hpp"
+#include "mobile/views/log_thread.hpp"
+#include "mobile/views/page_data.hpp"
+#include "mobile/views/preferences.hpp"
+#include "mobile/views/squad_view_model.hpp"
+#include "mobile/views/track_view_model.hpp"
+#include "mobile/views/trends_view_model.hpp"
+
+namespace fleetrung::views
+{
+
+/// A sensor that can be started: what the program found, or was told to play.
+struct SensorOffer {
+    QString name;
+    LiveSession::MakeSource make;
+};
+
+class AppViewModel : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by the program")
+    Q_PROPERTY(fleetrung::views::Preferences* preferences READ preferences CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::BenchViewModel* bench READ bench CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::TrackViewModel* track READ track CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::TrendsViewModel* trends READ trends CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SquadViewModel* squad READ squad CONSTANT FINAL)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
+    Q_PROPERTY(bool noticeIsProblem READ noticeIsProblem NOTIFY noticeChanged FINAL)
+    Q_PROPERTY(bool noticeCanUndo READ noticeCanUndo NOTIFY noticeChanged FINAL)
+
+public:
+    AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent = nullptr);
+
+    void offerSensor(SensorOffer offer);
+    /// 1: stored recordings are watched in real time; 0: at once.
+    void setReplaySpeed(double speed) { replaySpeed_ = speed; }
+    /// Reads everything the pages show anew.
+    void refresh();
+
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void closeNotice();
+
+    Preferences* preferences() { return preferences_; }
+    BenchViewModel* bench() { return &bench_; }
+    LadderViewModel* ladder() { return &ladder_; }
+    TrackViewModel* track() { return &track_; }
+    TrendsViewModel* trends() { return &trends_; }
+    SquadViewModel* squad() { return &squad_; }
+    QString notice() const { return notice_; }
+    bool noticeIsProblem() const { return problem_; }
+    bool noticeCanUndo() const { return static_cast<bool>(undo_); }
+
+signals:
+    void noticeChanged();
+    /// The pages show what the logbook holds.
+    void refreshed();
+
+private:
+    using Undo = std::function<Expected<void>(logbook::Logbook&)>;
+
+    void connectSquad();
+    void connectTrack();
+    void connectLadder();
+    void connectBench();
+
+    void say(const QString& text, Undo undo = {});
+    void sayProblem(const Error& error);
+    /// Writes with `work`, then shows the pages anew, and `text`, with the undo of the row written.
+    void write(std::function<Expected<Identifier>(logbook::Logbook&)> work, const QString& text,
+               std::function<Undo(const Identifier&)> undo = {});
+
+    void showPages(const Expected<AthletePages>& pages);
+    [[nodiscard]] std::optional<Identifier> athlete() const { return parseIdentifier(current_); }
+
+    void beginSet();
+    void finishSet(const motion::Recording& recording);
+    void keepTypedSet(const TypedSet& typed);
+    void showIdleSensor();
+    [[nodiscard]] store::LiftSet openedSet(store::SetKind kind, double loadKg) const;
+
+    Preferences* preferences_;
+    LogThread* log_;
+    DayClock clock_;
+    BenchViewModel bench_;
+    LadderViewModel ladder_;
+    TrackViewModel track_;
+    TrendsViewModel trends_;
+    SquadViewModel squad_;
+    LiveSession live_;
+    std::optional<SensorOffer> sensor_;
+    QString sourceName_;                    ///< of the source that runs
+    std::optional<Identifier> setUnderWay_; ///< of a recording that is being kept
+    double replaySpeed_ = 1;
+    bool replaying_ = false; ///< a stored set is watched again: nothing is written
+    std::string current_;    ///< identifier of the athlete shown
+    QString notice_;
+    bool problem_ = false;
+    Undo undo_;
+};
+
+} // namespace fleetrung::views

@@ -1,0 +1,324 @@
+#include "mobile/views/bench_view_model.hpp"
+
+#include <algorithm>
+
+#include "mobile/views/forms.hpp"
+
+namespace fleetrung::views
+{
+namespace
+{
+
+const QString dot = QStringLiteral(" · ");
+
+} // namespace
+
+BenchViewModel::BenchViewModel(const Preferences* preferences, QObject* parent)
+    : QObject(parent), preferences_(preferences),
+      lifts_({"key", "name", "load", "plan", "rung", "band", "progress", "done"}, this)
+{
+    connect(preferences, &Preferences::unitsChanged, this, [this] {
+        showLifts();
+        emit sessionChanged();
+        emit setChanged();
+    });
+}
+
+// --- The day
+
+void BenchViewModel::showDay(const BenchDay& day)
+{
+    const QString opened = openedLift() ? QString::fromStdString(openedLift()->plan.ladder) : QString();
+    day_ = day;
+    open_.reset();
+    for (std::size_t i = 0; i < day_.lifts.size(); ++i)
+        if (!opened.isEmpty() && QString::fromStdString(day_.lifts[i].plan.ladder) == opened)
+            open_ = i;
+    showLifts();
+    emit sessionChanged();
+    emit setChanged();
+}
+
+void BenchViewModel::showLifts()
+{
+    QList<QVariantMap> rows;
+    for (const BenchLift& lift : day_.lifts) {
+        const auto& plan = lift.plan;
+        const int sets = static_cast<int>(plan.work.size());
+        const int repetitions = plan.work.empty() ? 0 : plan.work.front().repetitions;
+        const bool done = sets > 0 && lift.setsDone >= sets;
+        const auto load = plan.work.empty() ? std::nullopt : plan.work.front().loadKg;
+        rows.append(
+            {{QStringLiteral("key"), QString::fromStdString(plan.ladder)},
+             {QStringLiteral("name"), QString::fromStdString(lift.name)},
+             {QStringLiteral("load"), !load        ? tr("load to be found")
+                                      : *load == 0 ? tr("body mass")
+                                                   : units().mass(*load)},
+             {QStringLiteral("plan"), tr("%1 × %2").arg(sets).arg(repetitions)},
+             {QStringLiteral("rung"), lift.rungCount == 0 ? QString()
+                                                          : tr("%1 ladder, rung %2 of %3")
+                                                                .arg(QString::fromStdString(lift.ladder))
+                                                                .arg(lift.rungNumber)
+                                                                .arg(lift.rungCount)},
+             {QStringLiteral("band"),
+              tr("target %1").arg(units().millisecondRange(plan.targetBand.low, plan.targetBand.high))},
+             {QStringLiteral("progress"), done                ? tr("done, %1 sets").arg(lift.setsDone)
+                                          : lift.setsDone > 0 ? tr("%1 of %2 sets done").arg(lift.setsDone).arg(sets)
+                                                              : tr("not begun")},
+             {QStringLiteral("done"), done}});
+    }
+    lifts_.show(rows);
+}
+
+QString BenchViewModel::sessionTitle() const
+{
+    return day_.athlete.empty() ? tr("Bench") : QString::fromStdString(day_.athlete);
+}
+
+QString BenchViewModel::dayText() const
+{
+    return day_.day ? units().dayWithWeekday(*day_.day) : QString();
+}
+
+// --- The open lift
+
+const BenchLift* BenchViewModel::openedLift() const
+{
+    return open_ ? &day_.lifts[*open_] : nullptr;
+}
+
+std::optional<season::PlannedSet> BenchViewModel::plannedSet() const
+{
+    const BenchLift* lift = openedLift();
+    if (!lift || lift->plan.work.empty())
+        return std::nullopt;
+    const auto index = std::min(static_cast<std::size_t>(lift->setsDone), lift->plan.work.size() - 1);
+    return lift->plan.work[index];
+}
+
+QString BenchViewModel::liftName() const
+{
+    return openedLift() ? QString::fromStdString(openedLift()->name) : QString();
+}
+
+QString BenchViewModel::setText() const
+{
+    const BenchLift* lift = openedLift();
+    if (!lift)
+        return {};
+    const int planned = static_cast<int>(lift->plan.work.size());
+    return lift->setsDone < planned ? tr("set %1 of %2").arg(lift->setsDone + 1).arg(planned)
+                                    : tr("set %1, beyond the plan").arg(lift->setsDone + 1);
+}
+
+QString BenchViewModel::loadText() const
+{
+    const auto set = plannedSet();
+    if (!set)
+        return {};
+    if (!set->loadKg)
+        return tr("load to be found");
+    return *set->loadKg == 0 ? tr("body mass") : units().mass(*set->loadKg);
+}
+
+QString BenchViewModel::planText() const
+{
+    const BenchLift* lift = openedLift();
+    const auto set = plannedSet();
+    if (!lift || !set)
+        return {};
+    const QString repetitions = tr("%1 planned").arg(repetitionsText(set->repetitions));
+    return lift->rungCount == 0 ? repetitions
+                                : tr("rung %1 of %2").arg(lift->rungNumber).arg(lift->rungCount) + dot + repetitions;
+}
+
+QString BenchViewModel::plannedLoad() const
+{
+    const auto set = plannedSet();
+    return set && set->loadKg ? units().massNumber(*set->loadKg) : QString();
+}
+
+double BenchViewModel::plannedLoadKg() const
+{
+    const auto set = plannedSet();
+    return set ? set->loadKg.value_or(0) : 0;
+}
+
+QString BenchViewModel::plannedRepetitions() const
+{
+    const auto set = plannedSet();
+    return set ? QString::number(set->repetitions) : QString();
+}
+
+void BenchViewModel::openLift(const QString& key)
+{
+    for (std::size_t i = 0; i < day_.lifts.size(); ++i)
+        if (QString::fromStdString(day_.lifts[i].plan.ladder) == key)
+            open_ = i;
+    clearSet();
+    lastSet_.reset();
+    emit setChanged();
+    emit liftOpened();
+}
+
+void BenchViewModel::leaveLift()
+{
+    open_.reset();
+    clearSet();
+    lastSet_.reset();
+    emit setChanged();
+    emit liftLeft();
+}
+
+void BenchViewModel::setRightSide(bool right)
+{
+    if (right == rightSide_)
+        return;
+    rightSide_ = right;
+    emit setChanged();
+}
+
+// --- The sensor
+
+void BenchViewModel::showSensor(Sensor sensor, const QString& name, double rateHz)
+{
+    sensor_ = sensor;
+    if (!name.isEmpty())
+        sensorName_ = name;
+    rateHz_ = rateHz;
+    emit setChanged();
+}
+
+QString BenchViewModel::sensorText() const
+{
+    switch (sensor_) {
+    case NoSensor:
+        return tr("No sensor");
+    case Ready:
+        return tr("%1 ready").arg(sensorName_);
+    case Streaming:
+        return tr("%1 streaming").arg(sensorName_);
+    case Lost:
+        return tr("%1 lost. What was recorded is kept.").arg(sensorName_);
+    case Finished:
+        return tr("%1 has ended").arg(sensorName_);
+    }
+    return {};
+}
+
+QString BenchViewModel::sensorDetail() const
+{
+    return rateHz_ > 0 && sensor_ != NoSensor ? tr("%1 Hz").arg(units().number(rateHz_, 0)) : QString();
+}
+
+bool BenchViewModel::canBegin() const
+{
+    return openedLift() && (sensor_ == Ready || openedLift()->replay.has_value()) && !running();
+}
+
+QString BenchViewModel::beginText() const
+{
+    if (sensor_ == Ready)
+        return tr("Start the set");
+    return openedLift() && openedLift()->replay ? tr("Replay the last recording") : tr("No sensor to start");
+}
+
+QString BenchViewModel::waitingTitle() const
+{
+    switch (sensor_) {
+    case NoSensor:
+        return tr("No sensor on the bar");
+    case Lost:
+        return tr("The sensor was lost");
+    default:
+        return running() ? tr("Waiting for the first repetition") : tr("Ready when you are");
+    }
+}
+
+QString BenchViewModel::waitingText() const
+{
+    if (sensor_ == NoSensor)
+        return openedLift() && openedLift()->replay ? tr("Type the set in, or watch the last recording of this lift "
+                                                         "again. The plan works without a sensor, too.")
+                                                    : tr("Type the set in when it is done: load and repetitions are "
+                                                         "enough. The plan works without a sensor, too.");
+    if (sensor_ == Lost)
+        return tr("It is looked for. Repetitions seen so far are kept.");
+    return tr("Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.");
+}
+
+void BenchViewModel::begin()
+{
+    if (!canBegin())
+        return;
+    clearSet();
+    emit setChanged();
+    emit beginAsked();
+}
+
+// --- Repetitions
+
+void BenchViewModel::clearSet()
+{
+    repetitions_.clear();
+    undone_.clear();
+}
+
+void BenchViewModel::addRepetition(const reps::Repetition& repetition)
+{
+    const bool before = stopNow();
+    repetitions_.push_back(repetition);
+    emit setChanged();
+    if (stopNow() && !before)
+        emit stopReached();
+}
+
+void BenchViewModel::showRepetitions(const std::vector<reps::Repetition>& repetitions)
+{
+    repetitions_ = repetitions;
+    emit setChanged();
+}
+
+void BenchViewModel::showLastSet(const SetDone& set)
+{
+    lastSet_ = set;
+    clearSet();
+    emit setChanged();
+}
+
+void BenchViewModel::undoRepetition()
+{
+    if (repetitions_.empty())
+        return;
+    undone_.push_back(repetitions_.back());
+    repetitions_.pop_back();
+    emit setChanged();
+}
+
+void BenchViewModel::endSet()
+{
+    if (!repetitions_.empty())
+        emit endAsked();
+}
+
+QVariantMap BenchViewModel::typeSet(const QVariantMap& form)
+{
+    const Units u = units();
+    FormReader reader(form, u);
+    TypedSet set;
+    // Bounds of sense, not of strength: what lies beyond is a slip of the finger. Starting values of this project.
+    const auto load = reader.mass(QStringLiteral("load"), 0, 600, true);
+    const auto repetitions = reader.wholeNumber(QStringLiteral("repetitions"), 1, 50, true);
+    set.meanVelocity = reader.number(QStringLiteral("velocity"), 0.05, 5, false);
+    set.timeToPeak = reader.milliseconds(QStringLiteral("time"), 20, 3000, false);
+    set.effort = reader.number(QStringLiteral("effort"), 1, 10, false);
+    set.kind = static_cast<TypedSet::Kind>(std::clamp(reader.choice(QStringLiteral("kind")), 0, 2));
+    if (!reader.sound())
+        return reader.problems();
+    set.loadKg = load.value_or(0);
+    set.repetitions = repetitions.value_or(0);
+    emit setTyped(set);
+    return {};
+}
+
+} // namespace fleetrung::views

@@ -1,0 +1,230 @@
+// What Bench shows: today's lifts, and the live set of the one that is open. Holds no session logic: the plan, the
+// repetitions and the set stop come from the engine; here they become words in the user's units.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QObject>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+#include "engine/base/identifier.hpp"
+#include "engine/reps/repetition.hpp"
+#include "engine/season/session_plan.hpp"
+#include "mobile/plot/plot_value.hpp"
+#include "mobile/views/preferences.hpp"
+#include "mobile/views/rows.hpp"
+
+namespace fleetrung::views
+{
+
+/// One lift of the day as the plan wants it, and how far it has come.
+struct BenchLift {
+    season::PlannedLift plan;
+    std::string name;   ///< "Half squat"
+    std::string ladder; ///< "Squat"
+    int rungNumber = 0; ///< 1 = longest range
+    int rungCount = 0;
+    int setsDone = 0;
+    bool oneSided = false;
+    std::optional<Identifier> replay; ///< the latest recorded set of this rung: it can be watched again
+};
+
+struct BenchDay {
+    std::optional<CivilDate> day; ///< none: no season, no athlete
+    std::string athlete;
+    QString phase;
+    QString week;
+    QString note;
+    QString emptyTitle; ///< said where there are no lifts
+    QString emptyText;
+    std::vector<BenchLift> lifts;
+};
+
+/// A set that is over.
+struct SetDone {
+    int repetitions = 0;
+    std::optional<double> timeToPeak;   ///< s, mean
+    std::optional<double> meanVelocity; ///< m/s, mean
+    double loadKg = 0;
+};
+
+/// What a form of a set without a sensor held.
+struct TypedSet {
+    enum Kind { Work, Probe, WarmUp };
+    Kind kind = Work;
+    double loadKg = 0;
+    int repetitions = 0;
+    std::optional<double> meanVelocity; ///< m/s
+    std::optional<double> timeToPeak;   ///< s
+    std::optional<double> effort;       ///< 1..10
+};
+
+class BenchViewModel : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by the program")
+    Q_PROPERTY(QString sessionTitle READ sessionTitle NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString weekText READ weekText NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString phaseText READ phaseText NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString dayText READ dayText NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString sessionNote READ sessionNote NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString emptyText READ emptyText NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* lifts READ lifts CONSTANT FINAL)
+
+    Q_PROPERTY(bool liftOpen READ liftOpen NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString liftName READ liftName NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString setText READ setText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString loadText READ loadText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString planText READ planText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString plannedLoad READ plannedLoad NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
+
+    Q_PROPERTY(bool oneSided READ oneSided NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool rightSide READ rightSide WRITE setRightSide NOTIFY setChanged FINAL)
+
+    Q_PROPERTY(Sensor sensor READ sensor NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString sensorText READ sensorText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString sensorDetail READ sensorDetail NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool running READ running NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool canBegin READ canBegin NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString beginText READ beginText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString waitingTitle READ waitingTitle NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString waitingText READ waitingText NOTIFY setChanged FINAL)
+
+    Q_PROPERTY(int repetitionCount READ repetitionCount NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString number READ number NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString numberUnit READ numberUnit NOTIFY setChanged FINAL)
+    Q_PROPERTY(Verdict verdict READ verdict NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString verdictText READ verdictText NOTIFY setChanged FINAL)
+    Q_PROPERTY(fleetrung::plot::PlotValue strikeLine READ strikeLine NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString velocity READ velocity NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString velocityName READ velocityName NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString velocityNote READ velocityNote NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString range READ range NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString rangeNote READ rangeNote NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString loss READ loss NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString lossNote READ lossNote NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool stopNow READ stopNow NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString stopText READ stopText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString lastSetText READ lastSetText NOTIFY setChanged FINAL)
+
+public:
+    enum Sensor { NoSensor, Ready, Streaming, Lost, Finished };
+    Q_ENUM(Sensor)
+    enum Verdict { None, Inside, Sooner, Later, NoEvidence };
+    Q_ENUM(Verdict)
+
+    explicit BenchViewModel(const Preferences* preferences, QObject* parent = nullptr);
+
+    // From the program
+    void showDay(const BenchDay& day);
+    /// A sensor that can be begun with; `name` is "Bar sensor".
+    void showSensor(Sensor sensor, const QString& name = {}, double rateHz = 0);
+    void addRepetition(const reps::Repetition& repetition);
+    /// The repetitions of the final analysis take the place of the live ones.
+    void showRepetitions(const std::vector<reps::Repetition>& repetitions);
+    void showLastSet(const SetDone& set);
+    [[nodiscard]] const BenchLift* openedLift() const;
+    [[nodiscard]] const std::vector<reps::Repetition>& repetitions() const { return repetitions_; }
+    /// Taken back with Undo since the set began.
+    [[nodiscard]] const std::vector<reps::Repetition>& undone() const { return undone_; }
+    [[nodiscard]] double plannedLoadKg() const; ///< 0 where none is known yet
+
+    // From the page
+    Q_INVOKABLE void openLift(const QString& key);
+    Q_INVOKABLE void leaveLift();
+    Q_INVOKABLE void begin();
+    Q_INVOKABLE void undoRepetition();
+    Q_INVOKABLE void endSet();
+    /// Problems by field; empty where the set was taken.
+    Q_INVOKABLE QVariantMap typeSet(const QVariantMap& form);
+
+    QString sessionTitle() const;
+    QString weekText() const { return day_.week; }
+    QString phaseText() const { return day_.phase; }
+    QString dayText() const;
+    QString sessionNote() const { return day_.note; }
+    QString emptyTitle() const { return day_.emptyTitle; }
+    QString emptyText() const { return day_.emptyText; }
+    Rows* lifts() { return &lifts_; }
+
+    bool liftOpen() const { return open_.has_value(); }
+    QString liftName() const;
+    QString setText() const;
+    QString loadText() const;
+    QString planText() const;
+    QString plannedLoad() const;
+    QString plannedRepetitions() const;
+    QString massUnit() const { return preferences_->massUnit(); }
+
+    bool oneSided() const { return openedLift() && openedLift()->oneSided; }
+    bool rightSide() const { return rightSide_; }
+    void setRightSide(bool right);
+
+    Sensor sensor() const { return sensor_; }
+    QString sensorText() const;
+    QString sensorDetail() const;
+    bool running() const { return sensor_ == Streaming || sensor_ == Lost; }
+    bool canBegin() const;
+    QString beginText() const;
+    QString waitingTitle() const;
+    QString waitingText() const;
+
+    int repetitionCount() const { return static_cast<int>(repetitions_.size()); }
+    QString number() const;
+    QString numberUnit() const;
+    Verdict verdict() const;
+    QString verdictText() const;
+    plot::PlotValue strikeLine() const;
+    QString velocity() const;
+    QString velocityName() const;
+    QString velocityNote() const;
+    QString range() const;
+    QString rangeNote() const;
+    QString loss() const;
+    QString lossNote() const;
+    bool stopNow() const;
+    QString stopText() const;
+    QString lastSetText() const;
+
+signals:
+    void sessionChanged();
+    void setChanged();
+    /// The latest repetition said it: for the sound.
+    void stopReached();
+
+    void liftOpened();
+    void liftLeft();
+    void beginAsked();
+    void endAsked();
+    void setTyped(const fleetrung::views::TypedSet& set);
+
+private:
+    Units units() const { return preferences_->units(); }
+    static QString repetitionsText(int count);
+    void showLifts();
+    void clearSet();
+    const reps::Repetition& latest() const { return repetitions_.back(); }
+    std::optional<season::PlannedSet> plannedSet() const;
+    bool byPeakVelocity() const;
+    std::vector<double> velocities() const;
+
+    const Preferences* preferences_;
+    BenchDay day_;
+    Rows lifts_;
+    std::optional<std::size_t> open_;
+    bool rightSide_ = false;
+    Sensor sensor_ = NoSensor;
+    QString sensorName_;
+    double rateHz_ = 0;
+    std::vector<reps::Repetition> repetitions_;
+    std::vector<reps::Repetition> undone_;
+    std::optional<SetDone> lastSet_;
+};
+
+} // namespace fleetrung::views

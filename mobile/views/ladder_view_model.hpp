@@ -1,0 +1,125 @@
+// What Ladder shows: the stair of one lift, planned against taken; today's decision with its evidence; and the answer.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QObject>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+#include "engine/season/decision.hpp"
+#include "mobile/plot/pictures.hpp"
+#include "mobile/plot/plot_value.hpp"
+#include "mobile/views/preferences.hpp"
+#include "mobile/views/rows.hpp"
+
+namespace fleetrung::views
+{
+
+/// What the athlete did with a decision.
+struct DecisionAnswer {
+    bool followed = true;
+    season::DecisionKind instead = season::DecisionKind::Hold;
+    QString insteadText; ///< as kept in the logbook; empty for an answer just given
+    QString why;
+};
+
+struct LadderShown {
+    std::string key;
+    std::string name; ///< "Squat"
+    plot::StairInput stair;
+    std::optional<season::Decision> decision; ///< today's
+    std::string rungName;                     ///< where the athlete stands: "Half squat"
+    std::string nextName;                     ///< where the decision leads
+    std::optional<DecisionAnswer> answer;     ///< given already
+    std::optional<int> nextWeek;              ///< planned step
+    std::optional<int> latestWeek;            ///< must step
+    std::vector<std::string> cautions;        ///< texts to show before the decision is followed
+};
+
+struct LadderPageData {
+    std::vector<LadderShown> ladders; ///< none: no season
+    int week = 0;
+    int weeks = 0;
+    QString phase;
+    std::optional<int> daysToMain;
+    bool canPlan = false; ///< there is an athlete to plan a season for
+    QString emptyTitle;
+    QString emptyText;
+};
+
+class LadderViewModel : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by the program")
+    Q_PROPERTY(bool hasSeason READ hasSeason NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList names READ names NOTIFY changed FINAL)
+    Q_PROPERTY(int current READ current NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString weekText READ weekText NOTIFY changed FINAL)
+    Q_PROPERTY(QString phaseText READ phaseText NOTIFY changed FINAL)
+    Q_PROPERTY(QString raceText READ raceText NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::plot::PlotValue stair READ stair NOTIFY changed FINAL)
+    Q_PROPERTY(QString decisionTitle READ decisionTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* evidence READ evidence CONSTANT FINAL)
+    Q_PROPERTY(QString nextText READ nextText NOTIFY changed FINAL)
+    Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(bool canAnswer READ canAnswer NOTIFY changed FINAL)
+    Q_PROPERTY(QString answerText READ answerText NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList otherChoices READ otherChoices NOTIFY changed FINAL)
+    Q_PROPERTY(bool canPlan READ canPlan NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
+
+public:
+    explicit LadderViewModel(const Preferences* preferences, QObject* parent = nullptr);
+
+    void show(const LadderPageData& data);
+
+    Q_INVOKABLE void choose(int index);
+    Q_INVOKABLE void follow();
+    /// `choice` is an index into otherChoices. A sentence where the reason is missing; empty where it was taken.
+    Q_INVOKABLE QString decideOtherwise(int choice, const QString& why);
+
+    bool hasSeason() const { return !data_.ladders.empty(); }
+    QStringList names() const;
+    int current() const { return static_cast<int>(current_); }
+    QString title() const;
+    QString weekText() const;
+    QString phaseText() const { return data_.phase; }
+    QString raceText() const;
+    plot::PlotValue stair() const;
+    QString decisionTitle() const;
+    QString reason() const;
+    Rows* evidence() { return &evidence_; }
+    QString nextText() const;
+    QString caution() const;
+    bool canAnswer() const;
+    QString answerText() const;
+    QStringList otherChoices() const;
+    bool canPlan() const { return data_.canPlan && !hasSeason(); }
+    QString emptyTitle() const { return data_.emptyTitle; }
+    QString emptyText() const { return data_.emptyText; }
+
+signals:
+    void changed();
+    /// `changedTo`: the key of the rung the athlete goes to instead, or "ease", "rest".
+    void answered(const fleetrung::Identifier& decision, bool followed, const QString& changedTo, const QString& why);
+
+private:
+    const LadderShown* shown() const { return hasSeason() ? &data_.ladders[current_] : nullptr; }
+    std::vector<season::DecisionKind> otherKinds() const;
+    void showEvidence();
+    void take(const DecisionAnswer& answer);
+    QString changedTo(season::DecisionKind kind) const;
+
+    const Preferences* preferences_;
+    LadderPageData data_;
+    std::size_t current_ = 0;
+    Rows evidence_;
+};
+
+} // namespace fleetrung::views

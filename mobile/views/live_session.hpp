@@ -1,0 +1,53 @@
+// A running set: the source and the repetition finder on a thread of their own, repetitions announced on the thread of
+// the interface.
+#pragma once
+
+#include <atomic>
+#include <functional>
+#include <memory>
+
+#include <QObject>
+#include <QThread>
+
+#include "engine/reps/live_set.hpp"
+#include "engine/sensor/sample_source.hpp"
+
+namespace fleetrung::views
+{
+
+class LiveSession : public QObject
+{
+    Q_OBJECT
+
+public:
+    using MakeSource = std::function<std::unique_ptr<sensor::SampleSource>()>;
+
+    explicit LiveSession(QObject* parent = nullptr);
+    ~LiveSession() override;
+
+    /// The source is made, started and stopped on the session's thread. A set under way is dropped first.
+    void begin(MakeSource make, const reps::Lift& lift);
+    /// Stops the source and hands over what was recorded (signal `recorded`).
+    void end();
+    /// Stops the source and forgets.
+    void drop();
+
+signals:
+    void stateChanged(fleetrung::sensor::LinkState state);
+    void repetitionFound(const fleetrung::reps::Repetition& repetition);
+    void pieceReady(int ordinal, const fleetrung::motion::Recording& piece); ///< about once a second of signal
+    void recorded(const fleetrung::motion::Recording& recording);
+    void failed(const QString& message);
+
+private:
+    class Running;
+
+    void post(std::function<void(std::unique_ptr<Running>&)> work);
+
+    QThread thread_;
+    QObject* there_;
+    std::shared_ptr<std::unique_ptr<Running>> running_; ///< touched on thread_ alone
+    std::shared_ptr<std::atomic<int>> turn_;            ///< what an earlier set still has on its way is not shown
+};
+
+} // namespace fleetrung::views

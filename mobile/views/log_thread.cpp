@@ -1,0 +1,56 @@
+#include "mobile/views/log_thread.hpp"
+
+#include <QCoreApplication>
+
+#include "mobile/views/new_identifier.hpp"
+
+namespace fleetrung::views
+{
+LogThread::LogThread(const store::StorePaths& paths, const Identifier& device, QObject* parent)
+    : QObject(parent), there_(new QObject)
+{
+    there_->moveToThread(&thread_);
+    connect(&thread_, &QThread::finished, there_, &QObject::deleteLater);
+    thread_.setObjectName(QStringLiteral("logbook"));
+    thread_.start();
+    post([this, paths, device] {
+        auto opened = logbook::Logbook::open(paths, device, newIdentifier);
+        if (opened)
+            logbook_.emplace(std::move(*opened));
+        else
+            openError_ = opened.error();
+        deliver([] {});
+    });
+}
+
+LogThread::~LogThread()
+{
+    post([this] { logbook_.reset(); });
+    thread_.quit();
+    thread_.wait();
+}
+
+void LogThread::post(std::function<void()> work)
+{
+    ++waiting_;
+    QMetaObject::invokeMethod(there_, std::move(work), Qt::QueuedConnection);
+}
+
+void LogThread::deliver(std::function<void()> answer)
+{
+    QMetaObject::invokeMethod(
+        this,
+        [this, answer = std::move(answer)] {
+            --waiting_;
+            answer();
+        },
+        Qt::QueuedConnection);
+}
+
+void LogThread::settle()
+{
+    while (waiting_ > 0)
+        QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 50);
+}
+
+} // namespace fleetrung::views

@@ -1,0 +1,96 @@
+#include "mobile/views/preferences.hpp"
+
+#include <algorithm>
+
+#include <QGuiApplication>
+#include <QPalette>
+
+namespace fleetrung::views
+{
+
+Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
+{
+    if (file.isEmpty())
+        return;
+    settings_ = std::make_unique<QSettings>(file, QSettings::IniFormat);
+    appearance_ = static_cast<Appearance>(std::clamp(settings_->value(QStringLiteral("appearance"), 0).toInt(), 0, 2));
+    textScale_ = std::clamp(settings_->value(QStringLiteral("textScale"), 1.0).toDouble(), 1.0, 2.0);
+    const bool imperial = locale_.measurementSystem() == QLocale::ImperialUSSystem;
+    pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
+    inches_ = settings_->value(QStringLiteral("inches"), imperial).toBool();
+    cautionsRead_ = settings_->value(QStringLiteral("cautionsRead"), false).toBool();
+}
+
+bool Preferences::dark() const
+{
+    if (appearance_ != AsDevice)
+        return appearance_ == Dark;
+    // Qt 6.4 has no word for the device's colour scheme: the lightness of its window colour tells.
+    return QGuiApplication::palette().color(QPalette::Window).lightness() < 128;
+}
+
+Units Preferences::units() const
+{
+    return Units(locale_, pounds_ ? MassUnit::Pound : MassUnit::Kilogram,
+                 inches_ ? LengthUnit::Inch : LengthUnit::Centimetre);
+}
+
+void Preferences::setLocale(const QLocale& locale)
+{
+    locale_ = locale;
+    emit unitsChanged();
+}
+
+void Preferences::keep(const QString& key, const QVariant& value)
+{
+    if (settings_)
+        settings_->setValue(key, value);
+}
+
+void Preferences::setAppearance(Appearance appearance)
+{
+    if (appearance == appearance_)
+        return;
+    appearance_ = appearance;
+    keep(QStringLiteral("appearance"), static_cast<int>(appearance));
+    emit changed();
+}
+
+void Preferences::setTextScale(double scale)
+{
+    scale = std::clamp(scale, 1.0, 2.0);
+    if (scale == textScale_)
+        return;
+    textScale_ = scale;
+    keep(QStringLiteral("textScale"), scale);
+    emit changed();
+}
+
+void Preferences::setPounds(bool pounds)
+{
+    if (pounds == pounds_)
+        return;
+    pounds_ = pounds;
+    keep(QStringLiteral("pounds"), pounds);
+    emit unitsChanged();
+}
+
+void Preferences::setInches(bool inches)
+{
+    if (inches == inches_)
+        return;
+    inches_ = inches;
+    keep(QStringLiteral("inches"), inches);
+    emit unitsChanged();
+}
+
+void Preferences::setCautionsRead(bool read)
+{
+    if (read == cautionsRead_)
+        return;
+    cautionsRead_ = read;
+    keep(QStringLiteral("cautionsRead"), read);
+    emit changed();
+}
+
+} // namespace fleetrung::views

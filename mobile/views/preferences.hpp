@@ -1,0 +1,69 @@
+// What the user chose for this device: units, light or dark, text size, and that the cautions were read.
+#pragma once
+
+#include <memory>
+
+#include <QObject>
+#include <QSettings>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/views/units.hpp"
+
+namespace fleetrung::views
+{
+
+class Preferences : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by the program")
+    Q_PROPERTY(Appearance appearance READ appearance WRITE setAppearance NOTIFY changed FINAL)
+    Q_PROPERTY(bool dark READ dark NOTIFY changed FINAL)
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
+    Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
+    Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
+    Q_PROPERTY(bool cautionsRead READ cautionsRead WRITE setCautionsRead NOTIFY changed FINAL)
+    Q_PROPERTY(QString massUnit READ massUnit NOTIFY unitsChanged FINAL)
+    Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY unitsChanged FINAL)
+
+public:
+    enum Appearance { AsDevice, Dark, Light };
+    Q_ENUM(Appearance)
+
+    /// An empty file name keeps nothing: for tests and pictures.
+    explicit Preferences(const QString& file = {}, QObject* parent = nullptr);
+
+    Appearance appearance() const { return appearance_; }
+    void setAppearance(Appearance appearance);
+    bool dark() const;
+    double textScale() const { return textScale_; }
+    void setTextScale(double scale);
+    bool pounds() const { return pounds_; }
+    void setPounds(bool pounds);
+    bool inches() const { return inches_; }
+    void setInches(bool inches);
+    bool cautionsRead() const { return cautionsRead_; }
+    void setCautionsRead(bool read);
+    QString massUnit() const { return units().massUnit(); }
+    QString lengthUnit() const { return units().lengthUnit(); }
+
+    [[nodiscard]] Units units() const;
+    void setLocale(const QLocale& locale);
+
+signals:
+    void changed();
+    void unitsChanged();
+
+private:
+    void keep(const QString& key, const QVariant& value);
+
+    std::unique_ptr<QSettings> settings_;
+    QLocale locale_;
+    Appearance appearance_ = AsDevice;
+    double textScale_ = 1;
+    bool pounds_ = false;
+    bool inches_ = false;
+    bool cautionsRead_ = false;
+};
+
+} // namespace fleetrung::views

@@ -1,0 +1,106 @@
+// What Track shows: runs and jumps of the athlete, latest first, and the forms to type them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QObject>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+#include "engine/base/civil_date.hpp"
+#include "mobile/views/preferences.hpp"
+#include "mobile/views/rows.hpp"
+
+namespace fleetrung::views
+{
+
+struct RunShown {
+    std::string key;
+    CivilDate day{};
+    double distance = 0; ///< m
+    double time = 0;     ///< s
+    std::string start;   ///< "block", "standing", "flying"
+    double runIn = 0;    ///< m
+    std::string timing;  ///< "hand", "gates", "video", "electronic"
+    std::string surface; ///< "track", "indoor", "grass"
+    std::optional<double> windMps;
+    bool competition = false;
+};
+
+struct JumpShown {
+    std::string key;
+    CivilDate day{};
+    std::string kind;                ///< "drop-jump", "counter-movement", "squat-jump", "standing-long", "bounds"
+    std::optional<double> boxHeight; ///< m
+    std::optional<double> contact;   ///< s
+    std::optional<double> flight;    ///< s
+    std::optional<double> height;    ///< m
+    std::optional<double> distance;  ///< m
+};
+
+class TrackViewModel : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by the program")
+    Q_PROPERTY(QString athleteName READ athleteName NOTIFY changed FINAL)
+    Q_PROPERTY(bool hasAthlete READ hasAthlete NOTIFY changed FINAL)
+    Q_PROPERTY(bool jumpsShown READ jumpsShown WRITE setJumpsShown NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* runs READ runs CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* jumps READ jumps CONSTANT FINAL)
+    Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
+    Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
+    Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
+
+public:
+    explicit TrackViewModel(const Preferences* preferences, QObject* parent = nullptr);
+
+    /// Runs and jumps in order of days, the earliest first.
+    void show(const QString& athlete, CivilDate today, std::vector<RunShown> runs, std::vector<JumpShown> jumps);
+
+    /// Problems by field; empty where it was taken.
+    Q_INVOKABLE QVariantMap addRun(const QVariantMap& form);
+    Q_INVOKABLE QVariantMap addJump(const QVariantMap& form);
+    Q_INVOKABLE void remove(const QString& key);
+    Q_INVOKABLE void showMore();
+
+    QString athleteName() const { return athlete_; }
+    bool hasAthlete() const { return !athlete_.isEmpty(); }
+    bool jumpsShown() const { return jumpsShown_; }
+    void setJumpsShown(bool shown);
+    Rows* runs() { return &runRows_; }
+    Rows* jumps() { return &jumpRows_; }
+    bool hasMore() const;
+    QString today() const { return QString::fromStdString(dateText(today_)); }
+    QString lengthUnit() const { return preferences_->lengthUnit(); }
+    QString emptyTitle() const;
+    QString emptyText() const;
+
+signals:
+    void changed();
+    void runAdded(const fleetrung::views::RunShown& run);
+    void jumpAdded(const fleetrung::views::JumpShown& jump);
+    void runRemoved(const QString& key);
+    void jumpRemoved(const QString& key);
+
+private:
+    void showRows();
+    QVariantMap runRow(const RunShown& run) const;
+    QVariantMap jumpRow(const JumpShown& jump) const;
+
+    const Preferences* preferences_;
+    QString athlete_;
+    CivilDate today_{};
+    std::vector<RunShown> runs_;
+    std::vector<JumpShown> jumps_;
+    bool jumpsShown_ = false;
+    std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
+    Rows runRows_;
+    Rows jumpRows_;
+};
+
+} // namespace fleetrung::views

@@ -1,0 +1,180 @@
+#include "mobile/views/units.hpp"
+
+#include <cmath>
+
+#include <QCoreApplication>
+#include <QDate>
+
+#include "engine/base/numbers.hpp"
+
+namespace fleetrung::views
+{
+namespace
+{
+
+constexpr double kilogramsPerPound = 0.45359237; // international avoirdupois pound, exact by definition (1959)
+constexpr double metresPerInch = 0.0254;         // exact by definition (1959)
+
+QString translated(const char* text)
+{
+    return QCoreApplication::translate("Units", text);
+}
+
+bool isWhole(double value)
+{
+    return std::abs(value - std::round(value)) < 0.05;
+}
+
+QDate toQDate(CivilDate date)
+{
+    const std::chrono::year_month_day day{date};
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
+} // namespace
+
+Units::Units(QLocale locale, MassUnit mass, LengthUnit length)
+    : locale_(std::move(locale)), mass_(mass), length_(length)
+{
+    // Thousands marks make "1.234" read as one and a bit in half of the world's hands; no number here needs them.
+    locale_.setNumberOptions(QLocale::OmitGroupSeparator);
+}
+
+QString Units::number(double value, int decimals) const
+{
+    const double rounded = roundTo(value, std::pow(10, decimals));
+    return locale_.toString(rounded == 0 ? 0.0 : rounded, 'f', decimals); // never "-0.0"
+}
+
+QString Units::signedNumber(double value, int decimals) const
+{
+    const QString size = number(std::abs(value), decimals);
+    if (size == number(0, decimals))
+        return size;
+    return (value > 0 ? QStringLiteral("+") : QStringLiteral("−")) + size;
+}
+
+QString Units::massUnit() const
+{
+    return mass_ == MassUnit::Pound ? translated("lb") : translated("kg");
+}
+
+double Units::massValue(double kilograms) const
+{
+    return mass_ == MassUnit::Pound ? kilograms / kilogramsPerPound : kilograms;
+}
+
+QString Units::massNumber(double kilograms) const
+{
+    const double value = massValue(kilograms);
+    return number(value, isWhole(value) ? 0 : 1);
+}
+
+QString Units::mass(double kilograms) const
+{
+    return massNumber(kilograms) + QStringLiteral(" ") + massUnit();
+}
+
+QString Units::lengthUnit() const
+{
+    return length_ == LengthUnit::Inch ? translated("in") : translated("cm");
+}
+
+QString Units::lengthNumber(double metres) const
+{
+    return length_ == LengthUnit::Inch ? number(metres / metresPerInch, 1) : number(metres * 100, 0);
+}
+
+QString Units::length(double metres) const
+{
+    return lengthNumber(metres) + QStringLiteral(" ") + lengthUnit();
+}
+
+QString Units::lengthRange(double fromMetres, double toMetres) const
+{
+    return lengthNumber(fromMetres) + QStringLiteral("–") + length(toMetres);
+}
+
+QString Units::milliseconds(double seconds) const
+{
+    return number(seconds * 1000, 0) + QStringLiteral(" ") + translated("ms");
+}
+
+QString Units::millisecondRange(double fromSeconds, double toSeconds) const
+{
+    return number(fromSeconds * 1000, 0) + QStringLiteral("–") + milliseconds(toSeconds);
+}
+
+QString Units::velocity(double metresPerSecond) const
+{
+    return number(metresPerSecond, 2) + QStringLiteral(" ") + translated("m/s");
+}
+
+QString Units::percent(double share) const
+{
+    return number(share * 100, 0) + QStringLiteral(" %");
+}
+
+QString Units::sprintTime(double seconds) const
+{
+    return number(seconds, 2) + QStringLiteral(" ") + translated("s");
+}
+
+QString Units::distance(double metres) const
+{
+    return number(metres, isWhole(metres) ? 0 : 1) + QStringLiteral(" ") + translated("m");
+}
+
+QString Units::day(CivilDate date) const
+{
+    return locale_.toString(toQDate(date), QLocale::ShortFormat);
+}
+
+QString Units::dayWithWeekday(CivilDate date) const
+{
+    const QDate day = toQDate(date);
+    return locale_.dayName(day.dayOfWeek(), QLocale::LongFormat) + QStringLiteral(", ") +
+           locale_.toString(day, QStringLiteral("d MMMM"));
+}
+
+std::optional<double> Units::parse(const QString& text)
+{
+    std::string plain;
+    int marks = 0;
+    for (const QChar character : text.trimmed()) {
+        if (character == u'.' || character == u',' || character == QChar(0x066B)) { // U+066B: Arabic decimal mark
+            plain += '.';
+            ++marks;
+        } else if (character == QChar(0x2212)) { // the minus sign we write ourselves
+            plain += '-';
+        } else if (character.isDigit()) {
+            plain += static_cast<char>('0' + character.digitValue());
+        } else {
+            plain += character.toLatin1() == 0 ? '?' : character.toLatin1();
+        }
+    }
+    if (marks > 1)
+        return std::nullopt;
+    if (plain.starts_with('+'))
+        plain.erase(0, 1);
+    return parseNumber(plain);
+}
+
+std::optional<double> Units::parseMass(const QString& text) const
+{
+    const auto value = parse(text);
+    if (!value)
+        return std::nullopt;
+    return mass_ == MassUnit::Pound ? *value * kilogramsPerPound : *value;
+}
+
+std::optional<double> Units::parseLength(const QString& text) const
+{
+    const auto value = parse(text);
+    if (!value)
+        return std::nullopt;
+    return length_ == LengthUnit::Inch ? *value * metresPerInch : *value / 100;
+}
+
+} // namespace fleetrung::views

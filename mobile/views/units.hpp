@@ -1,0 +1,59 @@
+// Numbers as the athlete reads and types them: the user's locale, kilograms or pounds, centimetres or inches.
+// Everything that comes in or goes out is SI (masses in kg, as the trade has it).
+#pragma once
+
+#include <optional>
+
+#include <QLocale>
+#include <QString>
+
+#include "engine/base/civil_date.hpp"
+
+namespace fleetrung::views
+{
+
+enum class MassUnit { Kilogram, Pound };
+enum class LengthUnit { Centimetre, Inch };
+
+class Units
+{
+public:
+    explicit Units(QLocale locale = QLocale(), MassUnit mass = MassUnit::Kilogram,
+                   LengthUnit length = LengthUnit::Centimetre);
+
+    [[nodiscard]] QString number(double value, int decimals) const;
+    /// "+0.8", "−0.3", "0.0": with the sign written out.
+    [[nodiscard]] QString signedNumber(double value, int decimals) const;
+
+    [[nodiscard]] QString massUnit() const;
+    [[nodiscard]] QString mass(double kilograms) const;       ///< "140 kg", "62.5 kg", "308.6 lb"
+    [[nodiscard]] QString massNumber(double kilograms) const; ///< without the unit, for a field
+    [[nodiscard]] double massValue(double kilograms) const;   ///< in the chosen unit
+
+    [[nodiscard]] QString lengthUnit() const;
+    [[nodiscard]] QString length(double metres) const;                           ///< "34 cm", "13.4 in"
+    [[nodiscard]] QString lengthRange(double fromMetres, double toMetres) const; ///< "32–38 cm"
+    [[nodiscard]] QString lengthNumber(double metres) const;
+
+    [[nodiscard]] QString milliseconds(double seconds) const;                           ///< "286 ms"
+    [[nodiscard]] QString millisecondRange(double fromSeconds, double toSeconds) const; ///< "240–300 ms"
+    [[nodiscard]] QString velocity(double metresPerSecond) const;                       ///< "0.62 m/s"
+    [[nodiscard]] QString percent(double share) const;                                  ///< 0.09 -> "9 %"
+    [[nodiscard]] QString sprintTime(double seconds) const;                             ///< "6.84 s"
+    [[nodiscard]] QString distance(double metres) const;                                ///< "60 m"
+    [[nodiscard]] QString day(CivilDate date) const;                                    ///< in the locale's short form
+    [[nodiscard]] QString dayWithWeekday(CivilDate date) const;
+
+    /// A typed number. Point or comma stands for the decimal mark, digits of any script; nothing where it is not one
+    /// number: "1.234,5" has two marks and is refused rather than guessed.
+    [[nodiscard]] static std::optional<double> parse(const QString& text);
+    [[nodiscard]] std::optional<double> parseMass(const QString& text) const;   ///< -> kg
+    [[nodiscard]] std::optional<double> parseLength(const QString& text) const; ///< -> m
+
+private:
+    QLocale locale_;
+    MassUnit mass_;
+    LengthUnit length_;
+};
+
+} // namespace fleetrung::views

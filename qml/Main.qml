@@ -1,0 +1,89 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Fleetrung
+import Fleetrung.Views
+
+// The window: one of the five places, the bottom bar, and what has just happened above it.
+ApplicationWindow {
+    id: window
+
+    required property AppViewModel app
+    property int place: 0
+
+    visible: true
+    width: 390
+    height: 844
+    title: qsTr("Fleetrung")
+    color: Theme.ground
+    font.family: Theme.family
+
+    Binding {
+        target: Theme
+        property: "dark"
+        value: window.app.preferences.dark
+    }
+    Binding {
+        target: Theme
+        property: "textScale"
+        value: window.app.preferences.textScale
+    }
+
+    Item {
+        id: pages
+        anchors.fill: parent
+
+        BenchPage {
+            anchors.fill: parent
+            visible: window.place === 0
+            viewModel: window.app.bench
+        }
+        LadderPage {
+            anchors.fill: parent
+            visible: window.place === 1
+            viewModel: window.app.ladder
+        }
+        TrackPage {
+            anchors.fill: parent
+            visible: window.place === 2
+            viewModel: window.app.track
+        }
+        TrendsPage {
+            anchors.fill: parent
+            visible: window.place === 3
+            viewModel: window.app.trends
+        }
+        SquadPage {
+            anchors.fill: parent
+            visible: window.place === 4
+            viewModel: window.app.squad
+            preferences: window.app.preferences
+        }
+    }
+
+    NoticeBar {
+        objectName: "notice"
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.margins: 12
+        text: window.app.notice
+        action: window.app.noticeCanUndo ? qsTr("Undo") : ""
+        problem: window.app.noticeIsProblem
+        onUndone: window.app.undo()
+        onClosed: window.app.closeNotice()
+    }
+
+    footer: BottomBar {
+        objectName: "bottomBar"
+        current: window.place
+        onChosen: index => window.place = index
+    }
+
+    CautionsSheet {
+        objectName: "firstCautions"
+        closePolicy: Popup.NoAutoClose
+        visible: !window.app.preferences.cautionsRead
+        onUnderstood: window.app.preferences.cautionsRead = true
+        onClosed: window.app.preferences.cautionsRead = true
+    }
+}

@@ -1,0 +1,92 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Templates as T
+import QtQuick.Layouts
+import Fleetrung
+
+// A form or a question that comes up from below. It scrolls, and keeps the line being typed in above the keyboard.
+Popup {
+    id: sheet
+
+    required property string title
+    default property alias content: column.data
+
+    readonly property real keyboard: Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio : 0
+
+    function show(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y
+        scroll.contentY = Math.max(0, Math.min(top - 40, scroll.contentHeight - scroll.height))
+    }
+
+    parent: T.Overlay.overlay
+    width: parent ? Math.min(parent.width, 640) : 0
+    height: parent ? Math.min(parent.height - 28 - keyboard, implicitHeight) : 0
+    x: parent ? (parent.width - width) / 2 : 0
+    y: parent ? parent.height - height - keyboard : 0
+    padding: Theme.margin
+    topPadding: Theme.gap
+    modal: true
+    focus: true
+    closePolicy: Popup.CloseOnEscape | Popup.CloseOnPressOutside
+    implicitHeight: head.implicitHeight + column.implicitHeight + Theme.gap + topPadding + bottomPadding
+
+    T.Overlay.modal: Rectangle { color: Theme.scrim }
+
+    background: Rectangle {
+        color: Theme.card
+        radius: 22
+
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: parent.radius
+            color: parent.color
+        }
+    }
+
+    contentItem: ColumnLayout {
+        spacing: Theme.gap
+
+        RowLayout {
+            id: head
+
+            HeadingText {
+                text: sheet.title
+                Layout.fillWidth: true
+            }
+            IconButton {
+                objectName: "closeSheet"
+                label: qsTr("Close")
+                sign: Glyph.Cross
+                onClicked: sheet.close()
+            }
+        }
+        Flickable {
+            id: scroll
+            objectName: "sheetScroll"
+            clip: true
+            contentHeight: column.implicitHeight
+            contentWidth: width
+            boundsBehavior: Flickable.StopAtBounds
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            ScrollBar.vertical: ScrollBar { policy: scroll.contentHeight > scroll.height + 1 ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff }
+
+            ColumnLayout {
+                id: column
+                width: scroll.width
+                spacing: Theme.gap
+            }
+        }
+    }
+
+    Connections {
+        target: sheet.parent ? sheet.parent.Window.window : null
+        function onActiveFocusItemChanged() {
+            const item = sheet.parent.Window.window.activeFocusItem
+            if (sheet.opened && sheet.keyboard > 0 && item)
+                sheet.show(item)
+        }
+    }
+}

@@ -1,0 +1,23 @@
+import QtQuick
+import Fleetrung
+import Fleetrung.Views
+
+// Today's lifts; one of them opened is the live set.
+Item {
+    id: root
+
+    required property BenchViewModel viewModel
+
+    SessionView {
+        objectName: "session"
+        anchors.fill: parent
+        visible: !root.viewModel.liftOpen
+        viewModel: root.viewModel
+    }
+    SetView {
+        objectName: "set"
+        anchors.fill: parent
+        visible: root.viewModel.liftOpen
+        viewModel: root.viewModel
+    }
+}

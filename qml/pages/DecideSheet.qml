@@ -1,0 +1,47 @@
+import QtQuick
+import QtQuick.Layouts
+import Fleetrung
+import Fleetrung.Views
+
+// The athlete or coach decides otherwise: what, and why. Both are kept beside the evidence.
+Sheet {
+    id: root
+
+    required property LadderViewModel viewModel
+    property string problem
+
+    title: qsTr("Decide otherwise")
+    onAboutToShow: {
+        problem = ""
+        why.text = ""
+    }
+
+    NoteText {
+        text: qsTr("Your decision counts. It is kept with the evidence and your reason, so that the season can be read later.")
+        Layout.fillWidth: true
+    }
+    Choices {
+        id: choice
+        objectName: "choice"
+        label: qsTr("What will you do?")
+        options: root.viewModel.otherChoices
+        onChosen: index => current = index
+    }
+    Field {
+        id: why
+        objectName: "why"
+        label: qsTr("Why?")
+        hint: qsTr("for example: knee is sore, race moved")
+        problem: root.problem
+    }
+    ActionButton {
+        objectName: "keepDecision"
+        main: true
+        text: qsTr("Keep this decision")
+        onClicked: {
+            root.problem = root.viewModel.decideOtherwise(choice.current, why.text)
+            if (root.problem === "")
+                root.close()
+        }
+    }
+}

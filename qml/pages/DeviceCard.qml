@@ -1,0 +1,46 @@
+import QtQuick
+import QtQuick.Layouts
+import Fleetrung
+import Fleetrung.Views
+
+// How this device shows things.
+Card {
+    id: root
+
+    required property Preferences preferences
+
+    spacing: Theme.gap
+
+    HeadingText {
+        text: qsTr("This device")
+        Layout.fillWidth: true
+    }
+    Choices {
+        objectName: "massChoice"
+        label: qsTr("Loads")
+        options: [qsTr("Kilograms"), qsTr("Pounds")]
+        current: root.preferences.pounds ? 1 : 0
+        onChosen: index => root.preferences.pounds = index === 1
+    }
+    Choices {
+        objectName: "lengthChoice"
+        label: qsTr("Ranges and boxes")
+        options: [qsTr("Centimetres"), qsTr("Inches")]
+        current: root.preferences.inches ? 1 : 0
+        onChosen: index => root.preferences.inches = index === 1
+    }
+    Choices {
+        objectName: "appearance"
+        label: qsTr("Light or dark")
+        options: [qsTr("As the device"), qsTr("Dark"), qsTr("Light")]
+        current: root.preferences.appearance
+        onChosen: index => root.preferences.appearance = index
+    }
+    Choices {
+        objectName: "textSize"
+        label: qsTr("Text size")
+        options: [qsTr("Normal"), qsTr("150 %"), qsTr("200 %")]
+        current: root.preferences.textScale < 1.25 ? 0 : root.preferences.textScale < 1.75 ? 1 : 2
+        onChosen: index => root.preferences.textScale = [1, 1.5, 2][index]
+    }
+}

@@ -1,0 +1,46 @@
+import QtQuick
+import QtQuick.Layouts
+import Fleetrung
+import Fleetrung.Views
+
+// What can be done with the set, always in reach of the thumb.
+GridLayout {
+    id: root
+
+    required property BenchViewModel viewModel
+
+    columns: Theme.large ? 1 : 2
+    columnSpacing: 12
+    rowSpacing: Theme.smallGap
+
+    ActionButton {
+        objectName: "undo"
+        visible: root.viewModel.repetitionCount > 0 || root.viewModel.running
+        enabled: root.viewModel.repetitionCount > 0
+        text: qsTr("Undo")
+        sign: Glyph.Undo
+        implicitHeight: Math.max(Theme.mainButton, implicitContentHeight + 2 * padding)
+        Accessible.name: qsTr("Undo the last repetition")
+        Layout.fillWidth: Theme.large
+        Layout.preferredWidth: Theme.large ? -1 : 112
+        onClicked: root.viewModel.undoRepetition()
+    }
+    ActionButton {
+        objectName: "endSet"
+        visible: root.viewModel.repetitionCount > 0 || root.viewModel.running
+        enabled: root.viewModel.repetitionCount > 0
+        main: !root.viewModel.stopNow
+        warning: root.viewModel.stopNow
+        text: qsTr("End set")
+        onClicked: root.viewModel.endSet()
+    }
+    ActionButton {
+        objectName: "begin"
+        visible: root.viewModel.repetitionCount === 0 && !root.viewModel.running
+        enabled: root.viewModel.canBegin
+        main: true
+        text: root.viewModel.beginText
+        Layout.columnSpan: root.columns
+        onClicked: root.viewModel.begin()
+    }
+}

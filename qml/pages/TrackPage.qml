@@ -1,0 +1,82 @@
+import QtQuick
+import QtQuick.Layouts
+import Fleetrung
+import Fleetrung.Views
+
+// Sprints and jumps: what was run, and the forms to type it.
+PageFrame {
+    id: root
+
+    required property TrackViewModel viewModel
+
+    title: qsTr("Track")
+    lead: viewModel.athleteName
+
+    Choices {
+        objectName: "kind"
+        visible: root.viewModel.hasAthlete
+        options: [qsTr("Sprints"), qsTr("Jumps")]
+        current: root.viewModel.jumpsShown ? 1 : 0
+        onChosen: index => root.viewModel.jumpsShown = index === 1
+    }
+    ActionButton {
+        objectName: "add"
+        visible: root.viewModel.hasAthlete
+        main: true
+        sign: Glyph.Plus
+        text: root.viewModel.jumpsShown ? qsTr("Add a jump") : qsTr("Add a run")
+        onClicked: root.viewModel.jumpsShown ? jumpSheet.open() : runSheet.open()
+    }
+    Repeater {
+        model: root.viewModel.jumpsShown ? root.viewModel.jumps : root.viewModel.runs
+
+        Card {
+            id: entry
+
+            required property string key
+            required property string title
+            required property string value
+            required property string detail
+
+            objectName: "entry"
+            padding: 12
+
+            ListRow {
+                title: entry.title
+                detail: entry.detail
+                value: entry.value
+
+                IconButton {
+                    objectName: "remove"
+                    label: qsTr("Delete %1, %2").arg(entry.title).arg(entry.value)
+                    sign: Glyph.Bin
+                    onClicked: root.viewModel.remove(entry.key)
+                }
+            }
+        }
+    }
+    ActionButton {
+        objectName: "more"
+        visible: root.viewModel.hasMore
+        text: qsTr("Show earlier ones")
+        onClicked: root.viewModel.showMore()
+    }
+    EmptyState {
+        objectName: "emptyTrack"
+        visible: (root.viewModel.jumpsShown ? root.viewModel.jumps.count : root.viewModel.runs.count) === 0
+        sign: Glyph.Track
+        title: root.viewModel.emptyTitle
+        text: root.viewModel.emptyText
+    }
+
+    RunSheet {
+        id: runSheet
+        objectName: "runSheet"
+        viewModel: root.viewModel
+    }
+    JumpSheet {
+        id: jumpSheet
+        objectName: "jumpSheet"
+        viewModel: root.viewModel
+    }
+}

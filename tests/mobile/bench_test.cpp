@@ -1,0 +1,164 @@
+#include <catch2/catch.hpp>
+
+#include "mobile/views/bench_view_model.hpp"
+
+using namespace fleetrung;
+using namespace fleetrung::views;
+
+namespace Catch
+{
+template <> struct StringMaker<QString> {
+    static std::string convert(const QString& text) { return text.toStdString(); }
+};
+} // namespace Catch
+
+namespace
+{
+
+reps::Repetition repetition(double timeToPeak, double meanVelocity)
+{
+    reps::Repetition r;
+    r.timeToPeakVelocity = {timeToPeak, 0.004};
+    r.meanVelocity = {meanVelocity, 0.012};
+    r.peakVelocity = {meanVelocity * 1.6, 0.02};
+    r.range = {0.341, 0.004};
+    return r;
+}
+
+BenchDay dayWithHalfSquat()
+{
+    BenchLift lift;
+    lift.plan.ladder = "squat";
+    lift.plan.rung = "half";
+    lift.plan.lift = "half-squat";
+    lift.plan.work = {{.repetitions = 5, .loadKg = 140.0}, {.repetitions = 5, .loadKg = 140.0}};
+    lift.plan.setStop = 0.15;
+    lift.plan.targetBand = {0.240, 0.300};
+    lift.plan.range = {0.32, 0.38};
+    lift.name = "Half squat";
+    lift.ladder = "Squat";
+    lift.rungNumber = 3;
+    lift.rungCount = 6;
+    BenchDay day;
+    day.lifts = {lift};
+    return day;
+}
+
+struct Bench {
+    Preferences preferences;
+    BenchViewModel view{&preferences};
+
+    Bench()
+    {
+        preferences.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        view.showDay(dayWithHalfSquat());
+        view.openLift(QStringLiteral("squat"));
+    }
+};
+
+} // namespace
+
+TEST_CASE("The big number is the latest time to peak velocity in whole milliseconds", "[bench]")
+{
+    Bench bench;
+    CHECK(bench.view.number() == QStringLiteral("–"));
+    bench.view.addRepetition(repetition(0.2861, 0.62));
+    CHECK(bench.view.number() == QStringLiteral("286"));
+    CHECK(bench.view.velocity() == QStringLiteral("0.62 m/s"));
+    CHECK(bench.view.range() == QStringLiteral("34 cm"));
+    CHECK(bench.view.rangeNote() == QStringLiteral("rung 32–38 cm"));
+}
+
+TEST_CASE("A repetition is inside, sooner or later than the band as both are printed", "[bench]")
+{
+    Bench bench;
+    bench.view.addRepetition(repetition(0.3004, 0.62)); // prints 300: inside
+    CHECK(bench.view.verdict() == BenchViewModel::Inside);
+    bench.view.addRepetition(repetition(0.3006, 0.62)); // prints 301: outside
+    CHECK(bench.view.verdict() == BenchViewModel::Later);
+    CHECK(bench.view.verdictText() == QStringLiteral("1 ms later than the band"));
+    bench.view.addRepetition(repetition(0.230, 0.62));
+    CHECK(bench.view.verdict() == BenchViewModel::Sooner);
+    CHECK(bench.view.verdictText() == QStringLiteral("10 ms sooner than the band"));
+}
+
+TEST_CASE("A two-peaked repetition is said to be no evidence", "[bench]")
+{
+    Bench bench;
+    auto twoPeaked = repetition(0.27, 0.4);
+    twoPeaked.flags = static_cast<reps::Flags>(reps::Flag::TwoPeaked);
+    bench.view.addRepetition(twoPeaked);
+    CHECK(bench.view.verdict() == BenchViewModel::NoEvidence);
+}
+
+// Rule of the season's set stop: two in a row beyond the limit, or one beyond the limit and 5 points.
+TEST_CASE("The set is stopped by loss of velocity, once, and never by the time to peak", "[bench]")
+{
+    Bench bench;
+    int said = 0;
+    QObject::connect(&bench.view, &BenchViewModel::stopReached, [&said] { ++said; });
+    bench.view.addRepetition(repetition(0.280, 0.60));
+    bench.view.addRepetition(repetition(0.420, 0.60));
+    CHECK_FALSE(bench.view.stopNow());
+    bench.view.addRepetition(repetition(0.280, 0.50)); // 16.7 %: one beyond 15
+    CHECK_FALSE(bench.view.stopNow());
+    bench.view.addRepetition(repetition(0.280, 0.50)); // the second in a row
+    CHECK(bench.view.stopNow());
+    bench.view.addRepetition(repetition(0.280, 0.40));
+    CHECK(said == 1);
+}
+
+TEST_CASE("Undo takes back the last repetition and remembers it for the logbook", "[bench]")
+{
+    Bench bench;
+    bench.view.addRepetition(repetition(0.281, 0.62));
+    bench.view.addRepetition(repetition(0.295, 0.60));
+    bench.view.undoRepetition();
+    CHECK(bench.view.repetitionCount() == 1);
+    CHECK(bench.view.number() == QStringLiteral("281"));
+    REQUIRE(bench.view.undone().size() == 1);
+    CHECK(bench.view.undone().front().timeToPeakVelocity.value == 0.295);
+}
+
+TEST_CASE("A typed set takes a decimal comma and comes out in kilograms and seconds", "[bench][locale]")
+{
+    Bench bench;
+    std::optional<TypedSet> typed;
+    QObject::connect(&bench.view, &BenchViewModel::setTyped, [&typed](const TypedSet& set) { typed = set; });
+    QVariantMap form{{QStringLiteral("kind"), 1},
+                     {QStringLiteral("load"), QStringLiteral("142,5")},
+                     {QStringLiteral("repetitions"), QStringLiteral("3")},
+                     {QStringLiteral("velocity"), QStringLiteral("0,61")},
+                     {QStringLiteral("time"), QStringLiteral("288")},
+                     {QStringLiteral("effort"), QString()}};
+    CHECK(bench.view.typeSet(form).isEmpty());
+    REQUIRE(typed.has_value());
+    CHECK(typed->kind == TypedSet::Probe);
+    CHECK(typed->loadKg == 142.5);
+    CHECK(typed->repetitions == 3);
+    CHECK(*typed->meanVelocity == 0.61);
+    CHECK(*typed->timeToPeak == Approx(0.288));
+    CHECK_FALSE(typed->effort.has_value());
+}
+
+TEST_CASE("A typed set with a slip of the finger is not taken", "[bench][error]")
+{
+    Bench bench;
+    int taken = 0;
+    QObject::connect(&bench.view, &BenchViewModel::setTyped, [&taken] { ++taken; });
+    const QVariantMap problems = bench.view.typeSet(
+        {{QStringLiteral("load"), QStringLiteral("1400")}, {QStringLiteral("repetitions"), QStringLiteral("0")}});
+    CHECK(problems.contains(QStringLiteral("load")));
+    CHECK(problems.contains(QStringLiteral("repetitions")));
+    CHECK(taken == 0);
+}
+
+TEST_CASE("Pounds change every load on the page", "[bench][units]")
+{
+    Bench bench;
+    CHECK(bench.view.loadText() == QStringLiteral("140 kg"));
+    bench.preferences.setPounds(true);
+    CHECK(bench.view.loadText() == QStringLiteral("308.6 lb"));
+    CHECK(bench.view.lifts()->all().constFirst().value(QStringLiteral("load")).toString() ==
+          QStringLiteral("308.6 lb"));
+}

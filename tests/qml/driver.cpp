@@ -1,0 +1,282 @@
+#include "driver.hpp"
+
+#include <QQmlEngine>
+
+#include "mobile/views/new_identifier.hpp"
+#include "mobile/views/replay_source.hpp"
+
+namespace fleetrung::tests
+{
+namespace
+{
+
+using namespace views;
+
+CivilDate day(const char* text)
+{
+    return *parseDate(text);
+}
+
+const CivilDate first = day("2025-11-03");
+const CivilDate today = day("2026-03-30");
+
+plot::SeasonSpan seasonSpan()
+{
+    return {.first = first,
+            .last = day("2026-06-07"),
+            .today = today,
+            .phases = {{"general preparation", first, day("2026-01-25")},
+                       {"special preparation", day("2026-01-26"), day("2026-04-26")},
+                       {"competition", day("2026-04-27"), day("2026-06-07")}},
+            .races = {{day("2026-05-17"), "Evening meet", false}, {day("2026-06-06"), "Championship", true}}};
+}
+
+LadderShown squatLadder()
+{
+    LadderShown shown;
+    shown.key = "squat";
+    shown.name = "Squat";
+    shown.stair.ladder = "Squat";
+    shown.stair.rungs = {"Full", "Parallel", "Half", "Quarter", "Quarter from pins", "Short drop"};
+    shown.stair.planned = {{0, first, day("2025-12-21")},
+                           {1, day("2025-12-22"), day("2026-02-01")},
+                           {2, day("2026-02-02"), day("2026-03-22")},
+                           {3, day("2026-03-23"), day("2026-06-07")}};
+    shown.stair.taken = {
+        {0, first, day("2026-01-04")}, {1, day("2026-01-05"), day("2026-02-15")}, {2, day("2026-02-16"), today}};
+    shown.stair.season = seasonSpan();
+    season::Decision decision;
+    decision.ladder = "squat";
+    decision.from = decision.to = "half";
+    decision.reason = "Soon enough, but not yet steady.";
+    decision.evidence = {{"time to peak", 291, 4, "ms", "240–300", true},
+                         {"spread", 26, 0, "ms", "up to 18", false},
+                         {"range", 34, 0, "cm", "32–38", true}};
+    shown.decision = decision;
+    shown.rungName = "Half squat";
+    shown.nextWeek = 23;
+    shown.latestWeek = 25;
+    return shown;
+}
+
+template <class T> T* owned(T* object)
+{
+    QQmlEngine::setObjectOwnership(object, QQmlEngine::CppOwnership);
+    return object;
+}
+
+} // namespace
+
+Driver::Driver()
+{
+    preferences_.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    preferences_.setAppearance(Preferences::Dark);
+    preferences_.setCautionsRead(true);
+}
+
+Driver::~Driver() = default;
+
+Preferences* Driver::preferences()
+{
+    return owned(&preferences_);
+}
+
+BenchViewModel* Driver::bench()
+{
+    BenchLift lift;
+    lift.plan.ladder = "squat";
+    lift.plan.rung = "half";
+    lift.plan.lift = "half-squat";
+    lift.plan.work = {{.repetitions = 5, .loadKg = 140.0}, {.repetitions = 5, .loadKg = 140.0}};
+    lift.plan.setStop = 0.15;
+    lift.plan.targetBand = {0.240, 0.300};
+    lift.plan.range = {0.32, 0.38};
+    lift.name = "Half squat";
+    lift.ladder = "Squat";
+    lift.rungNumber = 3;
+    lift.rungCount = 6;
+    BenchDay data;
+    data.day = today;
+    data.athlete = "Mira Example-Longsurname";
+    data.phase = QStringLiteral("special preparation");
+    data.week = QStringLiteral("week 22 of 31");
+    data.lifts = {lift};
+    auto* view = owned(new BenchViewModel(&preferences_, this));
+    view->showDay(data);
+    return view;
+}
+
+void Driver::repetition(BenchViewModel* bench, double milliseconds, double velocity)
+{
+    reps::Repetition repetition;
+    repetition.timeToPeakVelocity = {milliseconds / 1000, 0.004};
+    repetition.meanVelocity = {velocity, 0.01};
+    repetition.peakVelocity = {velocity * 1.6, 0.02};
+    repetition.range = {0.34, 0.004};
+    bench->addRepetition(repetition);
+}
+
+void Driver::sensor(BenchViewModel* bench, int state)
+{
+    bench->showSensor(static_cast<BenchViewModel::Sensor>(state), QStringLiteral("Bar sensor"), 200);
+}
+
+BenchViewModel* Driver::emptyBench()
+{
+    BenchDay data;
+    data.emptyTitle = QStringLiteral("No season yet");
+    data.emptyText = QStringLiteral("Plan a season on Ladder.");
+    auto* view = owned(new BenchViewModel(&preferences_, this));
+    view->showDay(data);
+    return view;
+}
+
+LadderViewModel* Driver::ladder()
+{
+    LadderPageData data;
+    data.ladders = {squatLadder()};
+    data.week = 22;
+    data.weeks = 31;
+    data.phase = QStringLiteral("special preparation");
+    data.daysToMain = 68;
+    auto* view = owned(new LadderViewModel(&preferences_, this));
+    view->show(data);
+    return view;
+}
+
+LadderViewModel* Driver::emptyLadder()
+{
+    LadderPageData data;
+    data.canPlan = true;
+    data.emptyTitle = QStringLiteral("A season is planned backwards");
+    data.emptyText = QStringLiteral("Say when the main race is.");
+    auto* view = owned(new LadderViewModel(&preferences_, this));
+    view->show(data);
+    return view;
+}
+
+TrackViewModel* Driver::track(int runs)
+{
+    std::vector<RunShown> shown;
+    for (int i = 0; i < runs; ++i)
+        shown.push_back({.key = std::to_string(i),
+                         .day = first + std::chrono::days{i},
+                         .distance = 60,
+                         .time = 7.4 - 0.001 * i,
+                         .start = "block",
+                         .runIn = 0,
+                         .timing = "gates",
+                         .surface = "indoor",
+                         .windMps = 0.4,
+                         .competition = false});
+    auto* view = owned(new TrackViewModel(&preferences_, this));
+    view->show(QStringLiteral("Mira Example"), today, shown, {});
+    return view;
+}
+
+TrendsViewModel* Driver::trends()
+{
+    plot::TrendStay stay{.rung = "Half squat", .targetBand = plot::Span{0.24, 0.30}, .points = {}};
+    for (int i = 0; i < 8; ++i)
+        stay.points.push_back(
+            {.day = today - std::chrono::days{56 - 7 * i}, .seconds = 0.34 - 0.006 * i, .uncertainty = 0.006});
+    TrendsData data;
+    data.athlete = QStringLiteral("Mira Example");
+    data.season = QStringLiteral("Outdoor 2026");
+    data.ladders = {{.lift = "Squat", .stays = {stay}, .season = seasonSpan()}};
+    plot::SprintSeries test{.test = "flying 20 m", .points = {}};
+    for (int i = 0; i < 5; ++i)
+        test.points.push_back(
+            {.day = today - std::chrono::days{100 - 21 * i}, .seconds = 2.14 - 0.01 * i, .windMps = 0.3});
+    data.sprints = {.tests = {test}, .season = seasonSpan()};
+    auto* view = owned(new TrendsViewModel(&preferences_, this));
+    view->show(data);
+    return view;
+}
+
+TrendsViewModel* Driver::emptyTrends()
+{
+    return owned(new TrendsViewModel(&preferences_, this));
+}
+
+SquadViewModel* Driver::squad(int athletes)
+{
+    std::vector<AthleteShown> shown;
+    for (int i = 0; i < athletes; ++i) {
+        AthleteShown athlete;
+        athlete.key = std::to_string(i);
+        athlete.name = "Athlete Number" + std::to_string(i);
+        athlete.born = day("2001-04-01");
+        athlete.event = "200 m";
+        shown.push_back(athlete);
+    }
+    auto* view = owned(new SquadViewModel(&preferences_, this));
+    view->show(shown, athletes > 0 ? "0" : "", today);
+    return view;
+}
+
+AppViewModel* Driver::app()
+{
+    app_.reset();
+    log_.reset();
+    static int stores = 0;
+    const QString name = QStringLiteral("store%1").arg(++stores);
+    log_ = std::make_unique<LogThread>(
+        store::StorePaths{.rows = folder_.filePath(name + QStringLiteral(".fleetrung")).toStdString(),
+                          .captures = folder_.filePath(name + QStringLiteral(".captures")).toStdString()},
+        newIdentifier());
+    app_ = std::make_unique<AppViewModel>(&preferences_, log_.get(), DayClock(today));
+    app_->refresh();
+    settle();
+    return owned(app_.get());
+}
+
+void Driver::plantSeason()
+{
+    log_->run(
+        this,
+        [](logbook::Logbook& logbook) -> Expected<Identifier> {
+            store::Athlete athlete;
+            athlete.name = "Mira Example";
+            athlete.born = day("2001-04-01");
+            athlete.bodyMassKg = 66;
+            athlete.trainingYears = 6;
+            const auto id = logbook.addAthlete(athlete);
+            if (!id)
+                return id;
+            season::SeasonSetup setup;
+            setup.name = "Outdoor 2026";
+            setup.start = first;
+            setup.competitions = {
+                {.date = day("2026-06-06"), .name = "Championship", .priority = season::Priority::A, .main = true}};
+            setup.trainingDays = {1, 3, 5};
+            setup.sprintDays = {2, 6};
+            setup.equipment = {"bar", "rack", "pins", "blocks"};
+            setup.ladders = {"squat", "clean"};
+            return logbook.addSeason(*id, setup);
+        },
+        [](const Expected<Identifier>& added) {
+            if (!added)
+                qWarning("the season was refused: %s", describe(added.error()).c_str());
+        });
+    settle();
+    app_->refresh();
+    settle();
+}
+
+void Driver::settle()
+{
+    log_->settle();
+    log_->settle(); // an answer may ask again
+}
+
+void Driver::offerStillSensor()
+{
+    motion::Recording recording;
+    for (int i = 0; i < 400; ++i)
+        recording.samples.push_back({.time = i / 100.0, .specificForce = {0, 0, 9.81}, .angularRate = {0, 0, 0}});
+    app_->offerSensor({.name = QStringLiteral("Bar sensor"),
+                       .make = [recording] { return std::make_unique<ReplaySource>(recording, "Bar sensor", 1.0); }});
+}
+
+} // namespace fleetrung::tests

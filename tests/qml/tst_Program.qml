@@ -1,0 +1,114 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import QtTest
+import Fleetrung
+import Fleetrung.Views
+
+// The whole program over a store in a temporary folder.
+TestCase {
+    id: testCase
+    name: "Program"
+    when: windowShown
+    visible: true
+
+    Component { id: mainComponent; Main { width: 360; height: 640 } }
+
+    function makeMain(): Main {
+        const window = createTemporaryObject(mainComponent, null, { app: driver.app() })
+        verify(window)
+        tryCompare(window, "visible", true)
+        return window
+    }
+
+    function test_allFivePlacesAreReachedByTheBottomBar() {
+        const window = makeMain()
+        for (let i = 0; i < 5; ++i) {
+            mouseClick(findChild(window.footer, "place" + i))
+            compare(window.place, i)
+        }
+    }
+
+    function test_theCautionsStandBeforeTheFirstStart() {
+        driver.preferences().cautionsRead = false
+        const window = makeMain()
+        const sheet = findChild(window, "firstCautions")
+        tryCompare(sheet, "opened", true)
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        scroll.contentY = Math.max(0, scroll.contentHeight - scroll.height)
+        mouseClick(findChild(sheet.contentItem, "understood"))
+        tryCompare(sheet, "opened", false)
+        compare(driver.preferences().cautionsRead, true)
+    }
+
+    function test_anAthleteIsAddedDeletedAndBroughtBack() {
+        const window = makeMain()
+        const squad = window.app.squad
+        compare(squad.athletes.count, 0)
+        squad.save("", { name: "Ada Example", born: "1999-05-17", mass: "", stature: "", years: "", event: "", consent: false })
+        driver.settle()
+        compare(squad.athletes.count, 1)
+        const key = squad.athletes.data(squad.athletes.index(0, 0), 256)
+        squad.remove(key)
+        driver.settle()
+        compare(squad.athletes.count, 0)
+        verify(window.app.noticeCanUndo)
+        window.app.undo()
+        driver.settle()
+        compare(squad.athletes.count, 1)
+    }
+
+    function test_aTypedRunIsInTheStore() {
+        const window = makeMain()
+        driver.plantSeason()
+        compare(window.app.track.runs.count, 0)
+        window.app.track.addRun({ distance: "60", time: "7,12", start: 0, runIn: "", wind: "0,4", surface: 1, timing: 3,
+                                  day: "2026-03-28" })
+        driver.settle()
+        compare(window.app.track.runs.count, 1)
+        window.app.undo()
+        driver.settle()
+        compare(window.app.track.runs.count, 0)
+    }
+
+    function test_aTypedSetCountsOnTheDaysPlan() {
+        const window = makeMain()
+        driver.plantSeason()
+        const bench = window.app.bench
+        verify(bench.lifts.count > 0, window.app.notice)
+        const key = bench.lifts.data(bench.lifts.index(0, 0), 256)
+        bench.openLift(key)
+        verify(bench.setText.indexOf("set 1") === 0)
+        bench.typeSet({ kind: 0, load: "60", repetitions: "5", velocity: "", time: "", effort: "7" })
+        driver.settle()
+        verify(bench.setText.indexOf("set 2") === 0, bench.setText)
+        verify(bench.lastSetText !== "")
+        window.app.undo()
+        driver.settle()
+        verify(bench.setText.indexOf("set 1") === 0, bench.setText)
+    }
+
+    function test_theStairStandsOnLadderAndTheAnswerIsKept() {
+        const window = makeMain()
+        driver.plantSeason()
+        const ladder = window.app.ladder
+        verify(ladder.hasSeason, window.app.notice)
+        verify(ladder.canAnswer)
+        ladder.follow()
+        driver.settle()
+        verify(!ladder.canAnswer)
+        compare(ladder.answerText, "You follow this.")
+    }
+
+    function test_aSensorThatLiesStillGivesNoRepetition() {
+        const window = makeMain()
+        driver.plantSeason()
+        driver.offerStillSensor()
+        const bench = window.app.bench
+        bench.openLift(bench.lifts.data(bench.lifts.index(0, 0), 256))
+        compare(bench.sensor, BenchViewModel.Ready)
+        bench.begin()
+        tryCompare(bench, "sensor", BenchViewModel.Streaming)
+        tryCompare(bench, "sensor", BenchViewModel.Finished, 8000)
+        compare(bench.repetitionCount, 0)
+    }
+}
