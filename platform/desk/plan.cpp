@@ -2,6 +2,7 @@
 
 #include <memory>
 
+#include "engine/base/json_place.hpp"
 #include "engine/season/plan.hpp"
 #include "platform/desk/input_file.hpp"
 
@@ -15,6 +16,14 @@ struct PlanOptions {
     bool json = false;
 };
 
+/// Reading names a line, checking names a key ("competitions[1].date"): people get the line of the key as well.
+Failure inSetup(const std::string& file, const std::string& text, const Error& error)
+{
+    if (error.place.empty() || error.place.starts_with("line "))
+        return inFile(file, error);
+    return inFile(file, {error.code, jsonPlace(text, error.place), error.place + ": " + error.message});
+}
+
 Result<std::string> plan(const PlanOptions& options)
 {
     const auto bytes = readFile(options.file);
@@ -22,10 +31,10 @@ Result<std::string> plan(const PlanOptions& options)
         return tl::unexpected(bytes.error());
     const auto setup = season::parseSetup(*bytes);
     if (!setup)
-        return tl::unexpected(inFile(options.file, setup.error()));
+        return tl::unexpected(inSetup(options.file, *bytes, setup.error()));
     const auto plan = season::planSeason(*setup);
     if (!plan)
-        return tl::unexpected(inFile(options.file, plan.error()));
+        return tl::unexpected(inSetup(options.file, *bytes, plan.error()));
     return options.json ? jsonText(season::planJson(*plan), 2) + "\n" : season::planText(*plan);
 }
 

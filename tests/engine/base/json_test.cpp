@@ -5,6 +5,7 @@
 #include <clocale>
 #include <random>
 
+#include "engine/base/json_place.hpp"
 #include "engine/base/numbers.hpp"
 
 using namespace fleetrung;
@@ -35,6 +36,7 @@ TEST_CASE("a key that stands twice is refused at any depth", "[json]")
 {
     CHECK(refusal(R"({"start":1,"start":2})").message.find("\"start\"") != std::string::npos);
     CHECK(refusal(R"({"a":[{"b":{"c":1,"d":2,"c":3}}]})").message.find("\"c\"") != std::string::npos);
+    CHECK(refusal("{\"a\": 1,\n  \"b\": 2,\n  \"a\": 3}").place == "line 3, column 3");
     CHECK(parseJson(R"([{"a":1},{"a":2}])")); // the same key in two objects is no doubling
     CHECK(parseJson(R"({"a":{"a":{"a":1}}})"));
 }
@@ -49,11 +51,33 @@ TEST_CASE("nesting beyond reason is refused", "[json]")
 TEST_CASE("a syntax error is placed by line and column", "[json]")
 {
     CHECK(refusal("{\n  \"a\": 1,\n  \"b\": oops\n}").place.substr(0, 6) == "line 3");
-    CHECK(refusal("").place == "line 1, column 0");
+    CHECK(refusal("").place == "line 1, column 1");
+    CHECK(refusal("{\n  \"a\": oops}").place == "line 2, column 8");
     refusal("{\"a\":1} trailing");
     refusal("{\"a\":NaN}");
     refusal("{'a':1}");
     refusal("\"\xFF\xFE\"");
+}
+
+TEST_CASE("a key path is found as line and column", "[json]")
+{
+    const std::string text = "{\"name\": \"a \\\"quoted, [name]\",\n"
+                             " \"days\": [\"mon\", \"wed\" ,[1, -2.5e3]],\n"
+                             " \"competitions\": [{\"date\": 1}, {\"name\": {}, \"date\" : 2}],\n"
+                             " \"day\": true, \"empty\": [], \"last\": null}";
+    REQUIRE(parseJson(text));
+    CHECK(jsonPlace(text, "name") == "line 1, column 2");
+    CHECK(jsonPlace(text, "days") == "line 2, column 2");
+    CHECK(jsonPlace(text, "days[1]") == "line 2, column 18");
+    CHECK(jsonPlace(text, "days[2][1]") == "line 2, column 29");
+    CHECK(jsonPlace(text, "competitions[0].date") == "line 3, column 20");
+    CHECK(jsonPlace(text, "competitions[1].date") == "line 3, column 45");
+    CHECK(jsonPlace(text, "day") == "line 4, column 2");
+    CHECK(jsonPlace(text, "last") == "line 4, column 28");
+    CHECK(jsonPlace(text, "competitions[1].priority") == "line 3, column 32"); // the object that lacks it
+    CHECK(jsonPlace(text, "start") == "line 1, column 1");
+    CHECK(jsonPlace("", "a") == "line 1, column 1");
+    CHECK(jsonPlace("  7", "") == "line 1, column 3");
 }
 
 TEST_CASE("numbers in JSON read back as the same double", "[json][property]")
