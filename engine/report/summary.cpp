@@ -107,16 +107,16 @@ void sayPath(Sentences& out, const Ladder& ladder)
     out.push_back(text);
 }
 
-/// "full squat (634 to 549 ms, typical error 29), half squat (...)": the rungs with that verdict, empty for none.
+/// "full squat (634 to 549 ms, typical error 29 ms); half squat (...)": the rungs with that verdict, empty for none.
 template <class Verdict>
 std::string rungsWith(const Ladder& ladder, const std::vector<RungChange>& changes, Verdict verdict)
 {
     std::string text;
     for (const auto& change : changes)
         if (verdict(change))
-            text += (text.empty() ? "" : ", ") + rungName(ladder, change.rung) + std::string(sideWords(change.side)) +
+            text += (text.empty() ? "" : "; ") + rungName(ladder, change.rung) + std::string(sideWords(change.side)) +
                     " (" + millisecondsText(change.entry) + " to " + millisecondsText(change.latest) +
-                    " ms, typical error " + millisecondsText(change.typicalError) + ")";
+                    " ms, typical error " + millisecondsText(change.typicalError) + " ms)";
     return text;
 }
 
@@ -164,6 +164,24 @@ void saySprints(Sentences& out, const SeasonReport& report)
     }
 }
 
+/// "5 hold, 2 step", in the order in which the kinds first came up.
+std::string kindsText(const std::vector<Decision>& decisions)
+{
+    std::vector<std::pair<std::string, int>> kinds;
+    for (const auto& decision : decisions) {
+        const auto known =
+            std::find_if(kinds.begin(), kinds.end(), [&](const auto& kind) { return kind.first == decision.kind; });
+        if (known == kinds.end())
+            kinds.emplace_back(decision.kind, 1);
+        else
+            ++known->second;
+    }
+    std::string text;
+    for (const auto& [kind, count] : kinds)
+        text += (text.empty() ? "" : ", ") + integerText(count) + " " + kind;
+    return text;
+}
+
 void sayDecisions(Sentences& out, const SeasonReport& report)
 {
     if (report.decisions.empty())
@@ -172,9 +190,11 @@ void sayDecisions(Sentences& out, const SeasonReport& report)
         return static_cast<int>(std::count_if(report.decisions.begin(), report.decisions.end(),
                                               [&](const Decision& decision) { return decision.answer == answer; }));
     };
-    out.push_back(countText(static_cast<int>(report.decisions.size()), "decision was", "decisions were") + " taken; " +
-                  integerText(answered(Answer::Followed)) + " followed, " + integerText(answered(Answer::Changed)) +
-                  " changed by the athlete.");
+    out.push_back(
+        countText(static_cast<int>(report.decisions.size()), "decision was taken (", "decisions were taken (") +
+        kindsText(report.decisions) + "); " + integerText(answered(Answer::Followed)) + " followed, " +
+        integerText(answered(Answer::Changed)) + " changed by the athlete, " + integerText(answered(Answer::Open)) +
+        " open.");
 }
 
 void sayPain(Sentences& out, const SeasonReport& report)

@@ -1,3 +1,5 @@
+#include <map>
+
 #include "engine/report/words.hpp"
 #include "mobile/pdf/report_pages.hpp"
 
@@ -10,7 +12,7 @@ int decimalsOf(const std::string& unit)
 {
     if (unit == "m/s" || unit == "s")
         return unit == "s" ? 3 : 2;
-    return unit == "kg" ? 1 : 0;
+    return unit == "kg" || unit == "cm" ? 1 : 0;
 }
 
 QString valueText(const report::Evidence& number, Units units)
@@ -76,6 +78,46 @@ QString whatText(const report::Decision& decision)
            qtText(report::inSentence(decision.to));
 }
 
+/// Decisions that stand in one line: a single one, or holds in a row on one rung that were answered alike.
+struct Run {
+    const report::Decision* first;
+    const report::Decision* last;
+    int count = 1;
+};
+
+bool continues(const Run& run, const report::Decision& decision)
+{
+    return decision.kind == "hold" && run.last->kind == "hold" && run.last->from == decision.from &&
+           run.last->to == decision.to && run.last->answer == decision.answer &&
+           decision.answer != report::Answer::Changed;
+}
+
+/// In order of first days; a run belongs to its ladder, whatever other ladders did meanwhile.
+std::vector<Run> runsOf(const std::vector<report::Decision>& decisions)
+{
+    std::vector<Run> runs;
+    std::map<std::string, std::size_t> lastOfLadder;
+    for (const auto& decision : decisions) {
+        const auto known = lastOfLadder.find(decision.ladder);
+        if (known != lastOfLadder.end() && continues(runs[known->second], decision)) {
+            runs[known->second].last = &decision;
+            ++runs[known->second].count;
+            continue;
+        }
+        lastOfLadder[decision.ladder] = runs.size();
+        runs.push_back({&decision, &decision});
+    }
+    return runs;
+}
+
+QString daysText(const Run& run)
+{
+    const auto first = qtText(report::shortDayText(run.first->day));
+    return run.first->day == run.last->day
+               ? first
+               : first + QStringLiteral(" – ") + qtText(report::shortDayText(run.last->day));
+}
+
 } // namespace
 
 void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units units)
@@ -83,11 +125,20 @@ void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units unit
     if (report.decisions.empty())
         return;
     flow.section(QStringLiteral("Decisions and their reasons"));
+    const auto runs = runsOf(report.decisions);
+    if (runs.size() < report.decisions.size())
+        flow.lead(
+            QStringLiteral("Holds in a row stand in one line, with the reason and the evidence of the last of them. "
+                           "Every decision stands in the tables."));
     std::vector<QStringList> rows;
-    for (const auto& decision : report.decisions)
-        rows.push_back({qtText(report::shortDayText(decision.day)), qtText(decision.ladder), whatText(decision),
-                        reasonText(decision, units), answerText(decision)});
-    flow.table({{QStringLiteral("Day"), 0.75},
+    for (const auto& run : runs) {
+        auto what = whatText(*run.last);
+        if (run.count > 1)
+            what += QStringLiteral(" (%1 times)").arg(run.count);
+        rows.push_back(
+            {daysText(run), qtText(run.last->ladder), what, reasonText(*run.last, units), answerText(*run.last)});
+    }
+    flow.table({{QStringLiteral("Day"), 0.95},
                 {QStringLiteral("Ladder"), 0.85},
                 {QStringLiteral("Decision"), 1.8},
                 {QStringLiteral("Reason and evidence"), 4},

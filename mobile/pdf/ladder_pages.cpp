@@ -10,11 +10,11 @@ namespace fleetrung::pdf
 namespace
 {
 
-constexpr double trendHeight = 195; // points
+constexpr double trendHeight = 180; // points
 
 double stairHeight(const report::Ladder& ladder)
 {
-    return 75 + 21.0 * static_cast<double>(ladder.rungs.size() + 1);
+    return 72 + 18.5 * static_cast<double>(ladder.rungs.size() + 1);
 }
 
 QString staysText(const std::vector<report::Stay>& stays, std::size_t rung)
@@ -91,6 +91,9 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
     if (changes.empty())
         return;
     flow.subsection(QStringLiteral("Within each rung"));
+    flow.lead(QStringLiteral(
+        "Entry: median of the first three sessions; latest: mean of the last three; a change is called one from 1.35 "
+        "typical errors on."));
     std::vector<QStringList> rows;
     for (const auto& change : changes) {
         const auto& rung = ladder.rungs[change.rung];
@@ -113,9 +116,6 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
                 {QStringLiteral("Target band"), 1.35, true},
                 {QStringLiteral("Verdict"), 1.6}},
                rows);
-    flow.quiet(QStringLiteral(
-        "Entry: median of the first three sessions on the rung. Latest: mean of the last three. A change is called one "
-        "from 1.35 typical errors on."));
 }
 
 } // namespace

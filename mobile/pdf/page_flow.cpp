@@ -1,5 +1,6 @@
 #include "mobile/pdf/page_flow.hpp"
 
+#include <QRegularExpression>
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
@@ -22,7 +23,7 @@ constexpr double figureSize = 17;
 constexpr double pictureText = 8.2;
 constexpr double footerRoom = 26;
 constexpr double cellGap = 9;
-constexpr double rowGap = 3.2;
+constexpr double rowGap = 2.8;
 constexpr double shortTable = 0.35; // share of the page: shorter ones are kept whole
 
 constexpr double pixelsPerPoint = 96.0 / 72.0; // the layout pixels of plot::Look
@@ -68,7 +69,11 @@ QFont PageFlow::font(double size, bool strong) const
 
 QStringList PageFlow::lines(const QString& text, const QFont& font, double width) const
 {
-    QTextLayout layout(QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')), font, painter_.device());
+    // A number stays with its unit: the space between them does not break, and is plain again in what is written.
+    static const QRegularExpression unit(QStringLiteral("(\\d) (ms|s|m|cm|in|kg|lb|m/s|%)\\b"));
+    auto whole =
+        QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')).replace(unit, QStringLiteral("\\1\u00A0\\2"));
+    QTextLayout layout(whole, font, painter_.device());
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     layout.setTextOption(option);
@@ -76,7 +81,8 @@ QStringList PageFlow::lines(const QString& text, const QFont& font, double width
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(width);
-        out.append(layout.text().mid(line.textStart(), line.textLength()).trimmed());
+        const auto part = whole.mid(line.textStart(), line.textLength());
+        out.append(part.trimmed().replace(QChar(QChar::Nbsp), QLatin1Char(' ')));
     }
     layout.endLayout();
     return out;
@@ -249,12 +255,18 @@ std::vector<double> PageFlow::widthsOf(const std::vector<TableColumn>& columns) 
     return widths;
 }
 
+/// A cell keeps off its right neighbour.
+double PageFlow::roomOf(const std::vector<double>& widths, std::size_t column) const
+{
+    return column + 1 == widths.size() ? widths[column] : widths[column] - toDevice(cellGap);
+}
+
 void PageFlow::tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths)
 {
     const auto small = font(smallSize - 0.4, true);
     double x = left_;
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        const double room = widths[i] - toDevice(cellGap);
+        const double room = roomOf(widths, i);
         const auto text = metrics(small).elidedText(columns[i].title, Qt::ElideRight, room);
         const double width = metrics(small).horizontalAdvance(text);
         write(text, small, Ink::Quiet, columns[i].alignRight ? x + room - width : x, y_);
@@ -277,7 +289,7 @@ void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<
         auto& broken = cells.emplace_back();
         qsizetype most = 1;
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            broken.push_back(lines(row[static_cast<qsizetype>(i)], small, widths[i] - toDevice(cellGap)));
+            broken.push_back(lines(row[static_cast<qsizetype>(i)], small, roomOf(widths, i)));
             most = std::max(most, broken.back().size());
         }
         heights.push_back(static_cast<double>(most) * lineHeight(small) + toDevice(2 * rowGap));
@@ -306,7 +318,7 @@ void PageFlow::tableRow(const std::vector<TableColumn>& columns, const std::vect
     for (std::size_t i = 0; i < columns.size(); ++i) {
         double top = y_;
         for (const auto& line : cells[i]) {
-            const double spare = widths[i] - toDevice(cellGap) - metrics(small).horizontalAdvance(line);
+            const double spare = roomOf(widths, i) - metrics(small).horizontalAdvance(line);
             write(line, small, Ink::Body, columns[i].alignRight ? x + spare : x, top);
             top += lineHeight(small);
         }

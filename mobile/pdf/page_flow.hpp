@@ -81,6 +81,7 @@ private:
     void tableRow(const std::vector<TableColumn>& columns, const std::vector<double>& widths,
                   const std::vector<QStringList>& cells);
     void tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths);
+    [[nodiscard]] double roomOf(const std::vector<double>& widths, std::size_t column) const;
     [[nodiscard]] std::vector<double> widthsOf(const std::vector<TableColumn>& columns) const;
 
     QPdfWriter& writer_;

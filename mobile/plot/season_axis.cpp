@@ -68,7 +68,7 @@ Axis valueAxis(Extent extent, double least, int decimals)
 void addToday(Plot& plot, const SeasonSpan& season)
 {
     if (season.today && *season.today >= season.first && *season.today <= season.last)
-        plot.primitives.push_back(Rule{Role::Today, "today", weeksAt(season, *season.today)});
+        plot.primitives.push_back(Rule{Role::Today, "today", placeOf(season, *season.today)});
 }
 
 } // namespace fleetrung::plot

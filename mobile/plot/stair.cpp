@@ -35,7 +35,7 @@ void addRaces(Plot& plot, const SeasonSpan& season, double y)
         Mark mark;
         mark.role = race.main ? Role::MainRace : Role::Race;
         mark.shape = Shape::Flag;
-        mark.at = {weeksAt(season, race.day), y};
+        mark.at = {placeOf(season, race.day), y};
         mark.series = "race";
         mark.name = race.main ? race.name + " (main)" : race.name;
         plot.primitives.push_back(mark);
@@ -49,8 +49,7 @@ void addLatest(Plot& plot, const StairInput& input)
     Mark mark;
     mark.role = Role::Latest;
     mark.shape = Shape::Dot;
-    mark.at = {weeksAt(input.season, input.taken.back().last + std::chrono::days{1}),
-               static_cast<double>(input.taken.back().rung)};
+    mark.at = {placeOf(input.season, input.taken.back().last), static_cast<double>(input.taken.back().rung)};
     mark.series = "now";
     plot.primitives.push_back(mark);
 }

@@ -92,6 +92,11 @@ class SeasonPdf(unittest.TestCase):
         self.assertIn("gain in time to peak velocity 61 ± 9 ms (at least 38: met)", flat)
         self.assertIn("stepped to the quarter squat", flat)
 
+    def test_holds_in_a_row_stand_in_one_line(self):
+        self.assertRegex(self.text, r"11 May – +Squat +Hold at quarter squat +Soon enough[^\n]*\n *25 May +\(3 times\)")
+        self.assertNotIn("Too few sessions", self.text)
+        self.assertIn("Soon enough, but not yet steady.", self.text)
+
     def test_wind_and_surface_stand_beside_each_time(self):
         self.assertRegex(self.text, r"26 May 2026 +2\.05 s +−0\.2 m/s +track +spikes +gates")
 

@@ -154,6 +154,8 @@ std::vector<Decision> decisions(CivilDate start)
     changed.changedTo = "stepped to the quarter squat";
     changed.why = "-8 days to the first race, the coach wanted \"quick\" work, not more load";
     changed.evidence = {{"sessions on the rung", "", 5, {}, "at least 6", false}};
+    add(18, "hold", "hold", "Quarter squat", "Quarter squat", "Too few sessions on the rung yet.", Answer::Open);
+    add(19, "hold", "hold", "Quarter squat", "Quarter squat", "Too few sessions on the rung yet.", Answer::Open);
     add(20, "hold", "hold", "Quarter squat", "Quarter squat", "Soon enough, but not yet steady.", Answer::Open);
     return all;
 }

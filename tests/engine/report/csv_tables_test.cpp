@@ -103,7 +103,7 @@ TEST_CASE("a note that a spreadsheet would run is guarded, a negative number is 
     CHECK(cell(tableOf(tables, "sprints.csv"), 0, "note") == "'-1.25");
 }
 
-TEST_CASE("doubles are the shortest text that reads back the same; what was not measured is empty", "[csv]")
+TEST_CASE("doubles are the shortest text that reads back the same, and what was not measured is empty", "[csv]")
 {
     auto report = invented::season();
     auto& repetition = report.sessions.front().sets.front().repetitions.front();
