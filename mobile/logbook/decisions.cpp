@@ -1,3 +1,5 @@
+#include <tuple>
+
 #include "mobile/logbook/evidence.hpp"
 #include "mobile/logbook/failure.hpp"
 
@@ -40,6 +42,12 @@ Expected<DecisionRecord> recordOf(const store::Decision& row)
     if (!decision)
         return failure(decision);
     return DecisionRecord{std::move(*decision), row.made, row.answer, row.changedTo, row.why};
+}
+
+std::ptrdiff_t placeOf(const std::string& ladder)
+{
+    const auto& ladders = season::standardSeasonData().ladders;
+    return std::ranges::find(ladders, ladder, &season::Ladder::key) - ladders.begin();
 }
 
 std::optional<int> wholeOf(const std::optional<double>& value)
@@ -122,6 +130,10 @@ Expected<std::vector<DecisionRecord>> Logbook::decisions(const Identifier& seaso
             return failure(record);
         records.push_back(std::move(*record));
     }
+    // Those taken together in the order of the ladders; what was decided again stays behind what it replaces.
+    std::ranges::stable_sort(records, {}, [](const DecisionRecord& record) {
+        return std::tuple(record.decision.day, record.made.utcSeconds, placeOf(record.decision.ladder));
+    });
     return records;
 }
 
