@@ -9,6 +9,7 @@ namespace fleetrung
 inline void needGuiApplication()
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
     static int count = 1;
     static char name[] = "pictures_tests";
     static char* arguments[] = {name, nullptr};

@@ -5,7 +5,6 @@
 #include <catch2/catch.hpp>
 
 #include "mobile/pdf/report_pictures.hpp"
-#include "mobile/plot/plot_item.hpp"
 #include "tests/report/gui_application.hpp"
 #include "tests/report/invented_season.hpp"
 
@@ -104,18 +103,4 @@ TEST_CASE("a picture paints without a trace of transparency and not only its gro
             }
         CHECK(drawn > 2000);
     }
-}
-
-TEST_CASE("the item tells screen readers the summary of its picture", "[item]")
-{
-    needGuiApplication();
-    PlotItem item;
-    PlotValue value;
-    value.plot = strikeLine({});
-    int changes = 0;
-    QObject::connect(&item, &PlotItem::plotChanged, [&changes] { ++changes; });
-    item.setPlot(value);
-    CHECK(changes == 1);
-    CHECK(item.summary().startsWith(QStringLiteral("Strike line.")));
-    CHECK(item.property("summary").toString() == item.summary());
 }
