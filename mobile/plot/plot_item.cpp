@@ -1,5 +1,10 @@
 #include "mobile/plot/plot_item.hpp"
 
+#include <QAccessible>
+#include <QQmlContext>
+#include <QQmlEngine>
+#include <QQmlProperty>
+
 #include "mobile/plot/painter.hpp"
 
 namespace fleetrung::plot
@@ -9,6 +14,7 @@ PlotItem::PlotItem(QQuickItem* parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
     connect(this, &PlotItem::plotChanged, this, &PlotItem::refresh);
+    connect(this, &PlotItem::plotChanged, this, &PlotItem::tellScreenReaders);
     connect(this, &PlotItem::lookChanged, this, &PlotItem::refresh);
 }
 
@@ -53,6 +59,21 @@ void PlotItem::componentComplete()
 {
     QQuickPaintedItem::componentComplete();
     refresh();
+    tellScreenReaders();
+}
+
+/// Through the attached property, as a page would write it: its class is private to Qt Quick.
+void PlotItem::tellScreenReaders()
+{
+    auto* context = qmlContext(this);
+    if (!isComponentComplete() || context == nullptr)
+        return;
+    QQmlProperty name(this, QStringLiteral("Accessible.name"), context);
+    if (name.read().toString() != told_)
+        return;
+    told_ = summary();
+    name.write(told_);
+    QQmlProperty(this, QStringLiteral("Accessible.role"), context).write(QAccessible::Graphic);
 }
 
 void PlotItem::refresh()

@@ -1,10 +1,8 @@
 // A Plot as a Qt Quick item (module Fleetrung.Plot):
-//     PlotItem {
-//         plot: view.stairPlot; dark: Theme.dark; textSize: Theme.smallText; Layout.fillWidth: true
-//         Accessible.role: Accessible.Graphic; Accessible.name: summary
-//     }
+//     PlotItem { plot: view.stairPlot; dark: Theme.dark; textSize: Theme.smallText; Layout.fillWidth: true }
 // A view model hands it over as Q_PROPERTY(fleetrung::plot::PlotValue stairPlot ...). The implicit height follows from
-// the picture, the width and the text size. The ground is left to the page: a card of plot::groundColour.
+// the picture, the width and the text size. The ground is left to the page: a card of plot::groundColour. The item
+// names itself for screen readers by its summary, unless the page has named it.
 #pragma once
 
 #include <QQuickPaintedItem>
@@ -47,10 +45,12 @@ protected:
 
 private:
     void refresh();
+    void tellScreenReaders();
 
     PlotValue value_;
     bool dark_ = false;
     qreal textSize_ = 13.0;
+    QString told_; ///< the name last given to screen readers
 };
 
 } // namespace fleetrung::plot

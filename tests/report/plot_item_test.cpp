@@ -1,7 +1,10 @@
 #include "mobile/plot/plot_item.hpp"
 
+#include <QAccessible>
 #include <QQmlComponent>
+#include <QQmlContext>
 #include <QQmlEngine>
+#include <QQmlProperty>
 #include <QQuickView>
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -34,18 +37,13 @@ struct Page {
     QQuickView view;
     QScopedPointer<QQuickItem> root;
 
-    Page()
+    explicit Page(const QByteArray& more = {})
     {
         view.engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
         QQmlComponent component(view.engine());
-        component.setData(R"(
-            import QtQuick
-            import Fleetrung.Plot
-            PlotItem {
-                width: 360; height: implicitHeight; dark: true; textSize: 12
-                Accessible.role: Accessible.Graphic
-                Accessible.name: summary
-            })",
+        component.setData("import QtQuick\nimport Fleetrung.Plot\n"
+                          "PlotItem { width: 360; height: implicitHeight; dark: true; textSize: 12\n" +
+                              more + "}",
                           QUrl());
         root.reset(qobject_cast<QQuickItem*>(component.create()));
         INFO(component.errorString().toStdString());
@@ -65,6 +63,29 @@ TEST_CASE("a page may hold a picture, and is told its summary", "[item]")
     page.item().setPlot(someStrikeLine());
     CHECK(page.item().summary().contains(QStringLiteral("Latest: 286 milliseconds, inside the target band.")));
     CHECK(page.item().property("summary").toString() == page.item().summary());
+}
+
+TEST_CASE("the item names itself for screen readers, anew with each picture", "[item]")
+{
+    needGuiApplication();
+    const Page page;
+    const auto said = [&](const char* property) {
+        return QQmlProperty(page.root.data(), QLatin1String(property), qmlContext(page.root.data())).read();
+    };
+    page.item().setPlot(someStrikeLine());
+    CHECK(said("Accessible.name").toString() == page.item().summary());
+    CHECK(said("Accessible.role").toInt() == QAccessible::Graphic);
+    page.item().setPlot({});
+    CHECK(said("Accessible.name").toString() == page.item().summary());
+}
+
+TEST_CASE("a name given by the page is kept", "[item]")
+{
+    needGuiApplication();
+    const Page page("Accessible.name: \"mine\"");
+    page.item().setPlot(someStrikeLine());
+    CHECK(QQmlProperty(page.root.data(), QStringLiteral("Accessible.name"), qmlContext(page.root.data())).read() ==
+          "mine");
 }
 
 TEST_CASE("the item asks for more height as the text grows", "[item]")
