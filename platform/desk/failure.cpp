@@ -22,7 +22,9 @@ int exitCodeOf(Code code)
 
 Failure inFile(const std::string& file, const Error& error)
 {
-    return {exitCodeOf(error.code), file + ":" + (error.place.empty() ? " " : error.place + ": ") + error.message};
+    const bool placed =
+        !error.place.empty() && error.place != file; // the store's own errors name the file as their place
+    return {exitCodeOf(error.code), file + ":" + (placed ? error.place + ": " : " ") + error.message};
 }
 
 tl::unexpected<Failure> refuse(std::string text)

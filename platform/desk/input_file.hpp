@@ -12,6 +12,9 @@ namespace fleetrung::desk
 /// Larger files are refused unread: 256 MB are ten hours at 400 Hz.
 inline constexpr std::uintmax_t largestFile = 256U * 1024U * 1024U;
 
+/// Refuses what is missing, a folder, or closed to this user, with what to do about it.
+[[nodiscard]] Result<void> checkReadable(const std::string& path);
+
 [[nodiscard]] Result<std::string> readFile(const std::string& path);
 
 } // namespace fleetrung::desk

@@ -7,6 +7,7 @@
 #include "engine/base/numbers.hpp"
 #include "engine/report/csv_tables.hpp"
 #include "mobile/logbook/logbook.hpp"
+#include "platform/desk/input_file.hpp"
 #include "platform/desk/output_files.hpp"
 #include "platform/desk/pdf_output.hpp"
 #include "platform/desk/progress.hpp"
@@ -126,9 +127,12 @@ Result<std::string> makeReport(const ReportOptions& options)
         return tl::unexpected(day.error());
 
     Progress progress("reading " + options.store);
-    const auto book = logbook::Logbook::openReadOnly(pathsOf(options.store));
+    const auto paths = pathsOf(options.store);
+    if (auto readable = checkReadable(paths.rows); !readable)
+        return tl::unexpected(readable.error());
+    const auto book = logbook::Logbook::openReadOnly(paths);
     if (!book)
-        return tl::unexpected(inFile(options.store, book.error()));
+        return tl::unexpected(inFile(paths.rows, book.error()));
     const auto athlete = athleteOf(*book, options, *day);
     if (!athlete)
         return tl::unexpected(athlete.error());
@@ -142,15 +146,15 @@ Result<std::string> makeReport(const ReportOptions& options)
     progress.now("writing the report");
     std::string said =
         seasonReport->athlete.name + ", " + seasonReport->seasonName + ", up to " + dateText(seasonReport->upTo) + "\n";
-    if (!options.csv.empty())
-        if (auto written = writeTables(*seasonReport, options.csv, said); !written)
-            return tl::unexpected(written.error());
     if (!options.pdf.empty()) {
         const PdfStyle style{options.paper == "letter", options.units == "pounds"};
         if (auto written = writePdf(*seasonReport, options.pdf, style); !written)
             return tl::unexpected(written.error());
         said += options.pdf + ": the season report\n";
     }
+    if (!options.csv.empty())
+        if (auto written = writeTables(*seasonReport, options.csv, said); !written)
+            return tl::unexpected(written.error());
     return said;
 }
 

@@ -60,6 +60,18 @@ def squat_csv(repetitions=2, delimiter=",", decimal=".", comments="# lift: half-
     return comments + "\n".join(lines) + "\n"
 
 
+# An invented season of an invented athlete.
+SEASON = {
+    "name": "Outdoor season", "start": "2026-01-05",
+    "competitions": [{"date": "2026-06-14", "name": "Spring meeting", "priority": "C"},
+                     {"date": "2026-08-02", "name": "The main race", "priority": "A", "main": True}],
+    "training_days": ["mon", "wed", "fri"], "sprint_days": ["mon", "wed", "fri"],
+    "box_heights_cm": [45, 35, 25.5, 15, 10, 20], "equipment": ["bar", "rack", "pins", "blocks"],
+    "ladders": ["squat", "clean", "drop-jump"],
+    "athlete": {"name": "Ylva Test", "birth_date": "2001-04-12", "training_years": 6, "body_mass_kg": 72.5},
+}
+
+
 class DeskTest(unittest.TestCase):
     """Gives every test a folder of its own."""
 
