@@ -127,9 +127,7 @@ void sayChanges(Sentences& out, const Ladder& ladder)
         if (!rungs.empty())
             out.push_back(before + rungs + ".");
     };
-    auto quantity = ladder.evidenceName;
-    if (!quantity.empty() && quantity[0] >= 'a' && quantity[0] <= 'z')
-        quantity[0] = static_cast<char>(quantity[0] - 'a' + 'A');
+    const auto quantity = capitalised(ladder.evidenceName);
     say(quantity + " became shorter on ",
         rungsWith(ladder, changes, [](const auto& change) { return change.quicker(); }));
     say(quantity + " became longer on ",
@@ -157,8 +155,8 @@ void saySprints(Sentences& out, const SeasonReport& report)
             if (best == nullptr || run.timeS < best->timeS)
                 best = &run;
         }
-        out.push_back(test + ": " + countText(count, "run", "runs") + "; best " + numberText(best->timeS, 2) +
-                      " s on " + dayText(best->day) +
+        out.push_back(capitalised(test) + ": " + countText(count, "run", "runs") + "; best " +
+                      numberText(best->timeS, 2) + " s on " + dayText(best->day) +
                       (best->windMps ? " (wind " + signedText(*best->windMps, 1) + " m/s)" : std::string()) +
                       ", best of the first day " + numberText(first->timeS, 2) + " s.");
     }

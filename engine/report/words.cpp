@@ -80,6 +80,14 @@ std::string inSentence(std::string_view name)
     return text;
 }
 
+std::string capitalised(std::string_view name)
+{
+    std::string text(name);
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
 std::string_view sideWords(Side side)
 {
     switch (side) {

@@ -26,6 +26,8 @@ namespace fleetrung::report
 [[nodiscard]] std::string signedText(double value, int decimals);
 /// "half squat" of "Half squat"; names that begin with a figure or an abbreviation stay.
 [[nodiscard]] std::string inSentence(std::string_view name);
+/// "Flying 20 m" of "flying 20 m".
+[[nodiscard]] std::string capitalised(std::string_view text);
 /// "", ", left", ", right".
 [[nodiscard]] std::string_view sideWords(Side side);
 

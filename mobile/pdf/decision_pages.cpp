@@ -67,9 +67,7 @@ QString answerText(const report::Decision& decision)
 
 QString whatText(const report::Decision& decision)
 {
-    QString text = qtText(decision.kind);
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
+    const QString text = qtText(report::capitalised(decision.kind));
     if (decision.from.empty())
         return text;
     if (decision.to.empty() || decision.from == decision.to)

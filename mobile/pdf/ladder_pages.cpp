@@ -126,9 +126,7 @@ void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units)
         flow.section(qtText(ladder.name) + QStringLiteral(" ladder"));
         flow.picture(stairOf(report, ladder), stairHeight(ladder));
         setRungTable(flow, report, ladder, units);
-        auto quantity = qtText(ladder.evidenceName);
-        quantity[0] = quantity[0].toUpper();
-        flow.subsection(quantity + QStringLiteral(" against the target band"));
+        flow.subsection(qtText(report::capitalised(ladder.evidenceName)) + QStringLiteral(" against the target band"));
         flow.picture(trendOf(report, ladder), trendHeight);
         setChanges(flow, ladder);
     }

@@ -34,7 +34,7 @@ void setTest(PageFlow& flow, const report::SeasonReport& report, const std::stri
         if (run.test == test)
             rows.push_back(sprintRow(run));
     const bool pictured = rows.size() >= fewestForPicture;
-    flow.subsection(qtText(test));
+    flow.subsection(qtText(report::capitalised(test)));
     if (pictured)
         flow.picture(sprintTrendOf(report, test), sprintHeight);
     flow.table({{QStringLiteral("Day"), 1.7},

@@ -220,7 +220,7 @@ std::vector<Sprint> sprints(CivilDate start)
             sprint.day = start + days{21 + 24 * test};
             sprint.at = evening(sprint.day, 10 * run);
             sprint.id = idOf("sprint", test * 10 + run);
-            sprint.test = "Flying 20 m";
+            sprint.test = "flying 20 m";
             sprint.distanceM = 20;
             sprint.runInM = 30;
             sprint.timeS = std::round((2.16 - 0.022 * test + 0.012 * wobble(7 * test + run)) * 100) / 100;

@@ -37,7 +37,7 @@ std::vector<Plot> everyPicture()
             pdf::stairOf(report, report.ladders[1]),
             pdf::trendOf(report, report.ladders[0]),
             pdf::trendOf(report, report.ladders[1]),
-            pdf::sprintTrendOf(report, "Flying 20 m")};
+            pdf::sprintTrendOf(report, "flying 20 m")};
 }
 
 } // namespace
