@@ -80,11 +80,13 @@ void PageFlow::footer()
     const auto small = font(smallSize - 0.7);
     const double top = bottom_ + toDevice(footerRoom) - lineHeight(small);
     rule(top - toDevice(5), 0.5);
-    write(footer_, small, Ink::Quiet, left_, top);
     QString number = QStringLiteral("page %1").arg(page_);
     if (pageCount_ > 0)
         number += QStringLiteral(" of %1").arg(pageCount_);
-    write(number, small, Ink::Quiet, right_ - metrics(small).horizontalAdvance(number), top);
+    const double width = metrics(small).horizontalAdvance(number);
+    const double room = right_ - left_ - width - toDevice(20);
+    write(metrics(small).elidedText(footer_, Qt::ElideRight, room), small, Ink::Quiet, left_, top);
+    write(number, small, Ink::Quiet, right_ - width, top);
 }
 
 void PageFlow::write(const QString& text, const QFont& font, Ink ink, double x, double top)

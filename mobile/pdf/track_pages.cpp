@@ -90,7 +90,7 @@ void setTrack(PageFlow& flow, const report::SeasonReport& report, Units units)
 {
     if (!report.sprints.empty()) {
         flow.section(QStringLiteral("Sprint times"));
-        flow.quiet(
+        flow.lead(
             QStringLiteral("Only times of the same test are comparable; wind, surface and shoes stand beside each."));
         for (const auto& test : sprintTests(report))
             setTest(flow, report, test);

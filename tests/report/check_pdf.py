@@ -121,16 +121,37 @@ class SeasonPdf(unittest.TestCase):
         self.assertEqual(write(again).returncode, 0)
         self.assertEqual(output("pdftotext", "-layout", str(again), "-"), self.text)
 
-    def test_no_text_is_cut_at_the_edge_of_the_page(self):
-        boxes = output("pdftotext", "-bbox", str(self.a4), "-")
+    def assert_nothing_is_cut(self, path, least_words):
+        boxes = output("pdftotext", "-bbox", str(path), "-")
         words = re.findall(r'<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)"', boxes)
-        self.assertGreater(len(words), 500)
+        self.assertGreater(len(words), least_words)
         for word in words:
             left, top, right, bottom = map(float, word)
             self.assertGreater(left, 40)
             self.assertLess(right, 595 - 40)
             self.assertGreater(top, 30)
             self.assertLess(bottom, 842 - 25)
+
+    def test_no_text_is_cut_at_the_edge_of_the_page(self):
+        self.assert_nothing_is_cut(self.a4, 500)
+
+    def test_a_season_in_which_nothing_happened_is_a_report_too(self):
+        empty = self.root / "empty.pdf"
+        self.assertEqual(write(empty, "empty").returncode, 0)
+        text = output("pdftotext", "-layout", str(empty), "-")
+        self.assertIn("Week 1 of 29", text)
+        self.assertIn("Cautions", text)
+        self.assertNotIn("Decisions", text)
+        self.assert_nothing_is_cut(empty, 50)
+
+    def test_long_names_and_many_decisions_are_not_cut_and_every_page_has_its_table_head(self):
+        crowded = self.root / "crowded.pdf"
+        self.assertEqual(write(crowded, "crowded").returncode, 0)
+        self.assert_nothing_is_cut(crowded, 5000)
+        texts = [page for page in output("pdftotext", "-layout", str(crowded), "-").split("\f") if "followed" in page]
+        self.assertGreater(len(texts), 5)
+        for page in texts[1:]:
+            self.assertIn("Reason and evidence", page)
 
     def test_a_place_that_cannot_be_written_is_said_and_nothing_is_left(self):
         missing = self.root / "nowhere" / "season.pdf"
