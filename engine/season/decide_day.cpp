@@ -150,6 +150,7 @@ std::vector<Decision> decideDay(const DayInput& input, const SeasonData& data)
             if (auto day = lookAt(*ladder, input, data))
                 days.push_back(std::move(*day));
     std::vector<Decision> decisions;
+    decisions.reserve(days.size());
     for (const auto& day : days)
         decisions.push_back(decideLadder(day));
     keepHeavyStepsApart(days, decisions);

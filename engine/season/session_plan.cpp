@@ -49,13 +49,12 @@ std::optional<double> carriedLoad(const Ladder& ladder, const LadderState* state
     if (state == nullptr || !state->workLoadKg)
         return std::nullopt;
     double load = *state->workLoadKg;
-    const int from = ladder.indexOf(state->rung()).value_or(0), to = ladder.indexOf(rung.key).value_or(0);
-    for (int i = from; i < to; ++i)
-        load = firstLoadOn(ladder.rungs[static_cast<std::size_t>(i + 1)], load, std::nullopt, std::nullopt,
-                           setup.athlete, day, rules)
-                   .maximumKg;
-    for (int i = from; i > to; --i)
-        load /= std::max(1.0, ladder.rungs[static_cast<std::size_t>(i)].loadRatio); // never heavier on the way back
+    const auto from = static_cast<std::size_t>(ladder.indexOf(state->rung()).value_or(0));
+    const auto to = static_cast<std::size_t>(ladder.indexOf(rung.key).value_or(0));
+    for (auto i = from; i < to; ++i)
+        load = firstLoadOn(ladder.rungs[i + 1], load, std::nullopt, std::nullopt, setup.athlete, day, rules).maximumKg;
+    for (auto i = from; i > to; --i)
+        load /= std::max(1.0, ladder.rungs[i].loadRatio); // never heavier on the way back
     return load;
 }
 
