@@ -36,16 +36,19 @@ ApplicationWindow {
             anchors.fill: parent
             visible: window.place === 0
             viewModel: window.app.bench
+            onLadderAsked: window.place = 1
         }
         LadderPage {
             anchors.fill: parent
             visible: window.place === 1
             viewModel: window.app.ladder
+            onSquadAsked: window.place = 4
         }
         TrackPage {
             anchors.fill: parent
             visible: window.place === 2
             viewModel: window.app.track
+            onSquadAsked: window.place = 4
         }
         TrendsPage {
             anchors.fill: parent

@@ -19,11 +19,11 @@ QtObject {
     readonly property color ink: dark ? "#F3EFE8" : "#16191C"
     readonly property color muted: dark ? "#9BA5AD" : "#565E65"
     readonly property color accent: dark ? "#56B4E9" : "#005F96"
-    readonly property color onAccent: dark ? "#0B1216" : "#FFFFFF"
+    readonly property color wordOnAccent: dark ? "#0B1216" : "#FFFFFF"
     readonly property color good: dark ? "#2FB58E" : "#00684A"
     readonly property color caution: dark ? "#E69F00" : "#7F4F00"
     readonly property color stop: dark ? "#FF8A4C" : "#A33F00"
-    readonly property color onStop: dark ? "#160B04" : "#FFFFFF"
+    readonly property color wordOnStop: dark ? "#160B04" : "#FFFFFF"
     readonly property color band: dark ? "#24404F" : "#C6DFF0"
     readonly property color scrim: dark ? "#B0000000" : "#80000000"
 

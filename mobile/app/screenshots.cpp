@@ -183,7 +183,9 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     takeSetStates(photographer, app, log);
     photographer.place(1);
     photographer.take(QStringLiteral("ladder"));
-    photographer.takeSheet(QStringLiteral("decideSheet"), QStringLiteral("ladder-decide-otherwise"));
+    if (app.ladder()->canAnswer())
+        photographer.takeSheet(QStringLiteral("decideSheet"), QStringLiteral("ladder-decide-otherwise"));
+    photographer.takeSheet(QStringLiteral("seasonSheet"), QStringLiteral("ladder-plan-season"));
     photographer.place(2);
     photographer.take(QStringLiteral("track"));
     photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));

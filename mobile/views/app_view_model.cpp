@@ -229,6 +229,15 @@ void AppViewModel::connectLadder()
                     return [id](Logbook& logbook) { return logbook.answerDecision(id, store::Answer::None); };
                 });
         });
+    connect(&ladder_, &LadderViewModel::seasonPlanned, this, [this](const season::SeasonSetup& setup) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        write([id, setup](Logbook& logbook) { return logbook.addSeason(*id, setup); }, tr("The season is laid out."),
+              [](const Identifier& added) -> Undo {
+                  return [added](Logbook& logbook) { return logbook.deleteSeason(added); };
+              });
+    });
 }
 
 } // namespace fleetrung::views

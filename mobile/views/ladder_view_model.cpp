@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "mobile/views/season_form.hpp"
+
 namespace fleetrung::views
 {
 namespace
@@ -246,6 +248,28 @@ QString LadderViewModel::changedTo(season::DecisionKind kind) const
     const int moved = kind == season::DecisionKind::Step ? 1 : kind == season::DecisionKind::StepBack ? -1 : 0;
     const int last = static_cast<int>(ladder->rungs.size()) - 1;
     return QString::fromStdString(ladder->rungs[static_cast<std::size_t>(std::clamp(*index + moved, 0, last))].key);
+}
+
+QStringList LadderViewModel::weekdays() const
+{
+    return weekdayNames(preferences_->units());
+}
+
+QStringList LadderViewModel::allLadders() const
+{
+    QStringList names;
+    for (const auto& ladder : season::standardSeasonData().ladders)
+        names += QString::fromStdString(ladder.name);
+    return names;
+}
+
+QVariantMap LadderViewModel::planSeason(const QVariantMap& form)
+{
+    const auto setup = readSeasonForm(form, preferences_->units(), data_.athlete);
+    if (!setup)
+        return setup.error();
+    emit seasonPlanned(*setup);
+    return {};
 }
 
 } // namespace fleetrung::views

@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QStringList>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "engine/season/decision.hpp"
@@ -44,7 +45,9 @@ struct LadderPageData {
     int weeks = 0;
     QString phase;
     std::optional<int> daysToMain;
-    bool canPlan = false; ///< there is an athlete to plan a season for
+    bool canPlan = false;         ///< there is an athlete to plan a season for
+    season::AthleteFacts athlete; ///< whom it is planned for
+    CivilDate today{};
     QString emptyTitle;
     QString emptyText;
 };
@@ -70,6 +73,10 @@ class LadderViewModel : public QObject
     Q_PROPERTY(bool canAnswer READ canAnswer NOTIFY changed FINAL)
     Q_PROPERTY(QString answerText READ answerText NOTIFY changed FINAL)
     Q_PROPERTY(QStringList otherChoices READ otherChoices NOTIFY changed FINAL)
+    Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
+    Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList weekdays READ weekdays CONSTANT FINAL)
+    Q_PROPERTY(QStringList allLadders READ allLadders CONSTANT FINAL)
     Q_PROPERTY(bool canPlan READ canPlan NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
@@ -84,6 +91,13 @@ public:
     /// `choice` is an index into otherChoices. A sentence where the reason is missing; empty where it was taken.
     Q_INVOKABLE QString decideOtherwise(int choice, const QString& why);
 
+    /// Problems by field ("all": of the whole); empty where the season was taken.
+    Q_INVOKABLE QVariantMap planSeason(const QVariantMap& form);
+
+    QString today() const { return QString::fromStdString(dateText(data_.today)); }
+    QString lengthUnit() const { return preferences_->lengthUnit(); }
+    QStringList weekdays() const;   ///< Monday first
+    QStringList allLadders() const; ///< that a season can be made of
     bool hasSeason() const { return !data_.ladders.empty(); }
     QStringList names() const;
     int current() const { return static_cast<int>(current_); }
@@ -106,6 +120,7 @@ public:
 
 signals:
     void changed();
+    void seasonPlanned(const fleetrung::season::SeasonSetup& setup);
     /// `changedTo`: the key of the rung the athlete goes to instead, or "ease", "rest".
     void answered(const fleetrung::Identifier& decision, bool followed, const QString& changedTo, const QString& why);
 

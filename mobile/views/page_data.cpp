@@ -138,6 +138,17 @@ Expected<void> findReplays(const Logbook& logbook, const Identifier& athlete, Ci
     return {};
 }
 
+season::AthleteFacts factsOf(const store::Athlete& athlete)
+{
+    season::AthleteFacts facts;
+    facts.name = athlete.name;
+    facts.birthDate = athlete.born;
+    facts.trainingYears = athlete.trainingYears;
+    facts.bodyMassKg = athlete.bodyMassKg;
+    facts.guardianConsent = athlete.guardianConsent;
+    return facts;
+}
+
 BenchDay benchWithoutSeason(const std::string& athlete)
 {
     BenchDay day;
@@ -211,7 +222,6 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
     pages.runs = runsOf(*sprints);
     pages.jumps = jumpsOf(*jumps);
     pages.trends.athlete = pages.name;
-    pages.ladder.canPlan = true;
 
     const auto season = logbook.seasonOn(id, today);
     if (!season && season.error().code != Code::NotFound)
@@ -220,6 +230,8 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
         pages.bench = benchWithoutSeason(athlete->name);
         pages.ladder = ladderWithoutSeason();
         pages.ladder.canPlan = true;
+        pages.ladder.today = today;
+        pages.ladder.athlete = factsOf(*athlete);
         return pages;
     }
 

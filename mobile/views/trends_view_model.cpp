@@ -23,9 +23,8 @@ void TrendsViewModel::show(TrendsData data)
     const auto same = std::ranges::find(data_.ladders, before, &plot::TpvTrendInput::lift);
     current_ = same == data_.ladders.end() ? 0 : static_cast<std::size_t>(same - data_.ladders.begin());
     const auto sameTest = std::ranges::find(data_.sprints.tests, testBefore, &plot::SprintSeries::test);
-    currentTest_ = sameTest == data_.sprints.tests.end()
-                       ? 0
-                       : static_cast<std::size_t>(sameTest - data_.sprints.tests.begin());
+    currentTest_ =
+        sameTest == data_.sprints.tests.end() ? 0 : static_cast<std::size_t>(sameTest - data_.sprints.tests.begin());
     emit changed();
 }
 

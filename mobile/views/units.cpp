@@ -138,6 +138,11 @@ QString Units::dayWithWeekday(CivilDate date) const
            locale_.toString(day, QStringLiteral("d MMMM"));
 }
 
+QString Units::weekday(int isoWeekday) const
+{
+    return locale_.dayName(isoWeekday, QLocale::ShortFormat);
+}
+
 std::optional<double> Units::parse(const QString& text)
 {
     std::string plain;

@@ -43,6 +43,7 @@ public:
     [[nodiscard]] QString distance(double metres) const;                                ///< "60 m"
     [[nodiscard]] QString day(CivilDate date) const;                                    ///< in the locale's short form
     [[nodiscard]] QString dayWithWeekday(CivilDate date) const;
+    [[nodiscard]] QString weekday(int isoWeekday) const; ///< Monday 1 ... Sunday 7, short
 
     /// A typed number. Point or comma stands for the decimal mark, digits of any script; nothing where it is not one
     /// number: "1.234,5" has two marks and is refused rather than guessed.

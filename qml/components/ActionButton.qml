@@ -15,8 +15,8 @@ Button {
                                 : warning ? Theme.stop
                                 : main ? Theme.accent : Theme.raised
     readonly property color word: !enabled ? Theme.muted
-                                : warning ? Theme.onStop
-                                : main ? Theme.onAccent : Theme.ink
+                                : warning ? Theme.wordOnStop
+                                : main ? Theme.wordOnAccent : Theme.ink
 
     implicitHeight: Math.max(main || warning ? Theme.mainButton : Theme.touchTarget, implicitContentHeight + 2 * padding)
     padding: 12

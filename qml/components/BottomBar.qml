@@ -19,7 +19,10 @@ Rectangle {
         QtObject { readonly property string name: qsTr("Squad"); readonly property int sign: Glyph.Squad }
     ]
 
-    implicitHeight: 68
+    // Five words share the width: they grow by a third at most, the signs beside them by as much.
+    readonly property real growth: Math.min(Theme.textScale, 1.3)
+
+    implicitHeight: 68 + 16 * (growth - 1)
     color: Theme.card
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
@@ -69,16 +72,14 @@ Rectangle {
                         sign: place.sign
                         color: place.here ? Theme.accent : Theme.muted
                         Layout.alignment: Qt.AlignHCenter
-                        Layout.preferredWidth: 26
-                        Layout.preferredHeight: 26
+                        Layout.preferredWidth: 26 * bar.growth
+                        Layout.preferredHeight: 26 * bar.growth
                     }
                     BodyText {
                         text: place.name
                         color: place.here ? Theme.ink : Theme.muted
-                        font.pixelSize: Theme.smallSize
+                        font.pixelSize: 13 * bar.growth
                         font.weight: place.here ? Font.DemiBold : Font.Normal
-                        fontSizeMode: Text.HorizontalFit
-                        minimumPixelSize: 12
                         wrapMode: Text.NoWrap
                         horizontalAlignment: Text.AlignHCenter
                         Layout.fillWidth: true

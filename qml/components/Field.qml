@@ -30,7 +30,7 @@ ColumnLayout {
         color: Theme.ink
         placeholderTextColor: Theme.muted
         selectionColor: Theme.accent
-        selectedTextColor: Theme.onAccent
+        selectedTextColor: Theme.wordOnAccent
         font.family: Theme.family
         font.pixelSize: Theme.bodySize
         implicitHeight: Math.max(Theme.touchTarget, contentHeight + 20)

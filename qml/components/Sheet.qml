@@ -75,7 +75,7 @@ Popup {
 
             ColumnLayout {
                 id: column
-                width: scroll.width
+                width: scroll.width - (scroll.contentHeight > scroll.height + 1 ? 12 : 0)
                 spacing: Theme.gap
             }
         }

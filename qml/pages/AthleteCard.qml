@@ -49,7 +49,7 @@ AbstractButton {
                 BodyText {
                     anchors.centerIn: parent
                     text: card.initials
-                    color: card.here ? Theme.onAccent : Theme.ink
+                    color: card.here ? Theme.wordOnAccent : Theme.ink
                     font.pixelSize: 16
                     font.weight: Font.DemiBold
                     Accessible.ignored: true

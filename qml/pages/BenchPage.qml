@@ -8,11 +8,14 @@ Item {
 
     required property BenchViewModel viewModel
 
+    signal ladderAsked()
+
     SessionView {
         objectName: "session"
         anchors.fill: parent
         visible: !root.viewModel.liftOpen
         viewModel: root.viewModel
+        onLadderAsked: root.ladderAsked()
     }
     SetView {
         objectName: "set"

@@ -11,6 +11,8 @@ PageFrame {
     required property LadderViewModel viewModel
     readonly property LadderViewModel ladder: viewModel
 
+    signal squadAsked()
+
     title: ladder.hasSeason ? ladder.title : qsTr("Ladder")
     aside: ladder.weekText
     lead: ladder.phaseText
@@ -122,8 +124,15 @@ PageFrame {
         sign: Glyph.Ladder
         title: root.ladder.emptyTitle
         text: root.ladder.emptyText
+        action: root.ladder.canPlan ? qsTr("Plan a season") : qsTr("Go to Squad")
+        onAsked: root.ladder.canPlan ? season.open() : root.squadAsked()
     }
 
+    SeasonSheet {
+        id: season
+        objectName: "seasonSheet"
+        viewModel: root.ladder
+    }
     DecideSheet {
         id: decide
         objectName: "decideSheet"

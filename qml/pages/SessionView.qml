@@ -10,6 +10,8 @@ PageFrame {
 
     required property BenchViewModel viewModel
 
+    signal ladderAsked()
+
     title: viewModel.sessionTitle
     aside: viewModel.weekText
     lead: viewModel.phaseText
@@ -133,5 +135,7 @@ PageFrame {
         sign: Glyph.Bench
         title: root.viewModel.emptyTitle
         text: root.viewModel.emptyText
+        action: qsTr("Go to Ladder")
+        onAsked: root.ladderAsked()
     }
 }

@@ -23,50 +23,17 @@ PageFrame {
         viewModel: root.set
     }
 
-    Rectangle {
+    StopSign {
         objectName: "stopSign"
         visible: root.set.stopNow
-        color: Theme.stop
-        radius: Theme.cardRadius
-        implicitHeight: stopWords.implicitHeight + 24
-        Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
-        Accessible.name: stopHead.text + ". " + root.set.stopText
-
-        RowLayout {
-            id: stopWords
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.left: parent.left
-            anchors.right: parent.right
-            anchors.margins: Theme.cardPadding
-            spacing: Theme.gap
-
-            Glyph {
-                sign: Glyph.Stop
-                color: Theme.onStop
-                thickness: 2.4
-                Layout.preferredWidth: 40
-                Layout.preferredHeight: 40
-            }
-            ColumnLayout {
-                spacing: 0
-
-                HeadingText {
-                    id: stopHead
-                    text: qsTr("Stop the set")
-                    color: Theme.onStop
-                    Layout.fillWidth: true
-                    Accessible.ignored: true
-                }
-                BodyText {
-                    text: root.set.stopText
-                    color: Theme.onStop
-                    font.pixelSize: Theme.noteSize
-                    Layout.fillWidth: true
-                    Accessible.ignored: true
-                }
-            }
-        }
+        text: root.set.stopText
+    }
+    Choices {
+        objectName: "side"
+        visible: root.set.oneSided
+        options: [qsTr("Left"), qsTr("Right")]
+        current: root.set.rightSide ? 1 : 0
+        onChosen: index => root.set.rightSide = index === 1
     }
 
     ColumnLayout {

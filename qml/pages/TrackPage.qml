@@ -9,6 +9,8 @@ PageFrame {
 
     required property TrackViewModel viewModel
 
+    signal squadAsked()
+
     title: qsTr("Track")
     lead: viewModel.athleteName
 
@@ -67,6 +69,8 @@ PageFrame {
         sign: Glyph.Track
         title: root.viewModel.emptyTitle
         text: root.viewModel.emptyText
+        action: root.viewModel.hasAthlete ? "" : qsTr("Go to Squad")
+        onAsked: root.squadAsked()
     }
 
     RunSheet {

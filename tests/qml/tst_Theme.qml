@@ -34,8 +34,8 @@ TestCase {
                        text + " on " + ground + ": " + contrast(Theme[text], Theme[ground]))
         verify(contrast(Theme.ink, Theme.raised) >= 4.5)
         verify(contrast(Theme.ink, Theme.band) >= 4.5)
-        verify(contrast(Theme.onAccent, Theme.accent) >= 4.5)
-        verify(contrast(Theme.onStop, Theme.stop) >= 4.5)
+        verify(contrast(Theme.wordOnAccent, Theme.accent) >= 4.5)
+        verify(contrast(Theme.wordOnStop, Theme.stop) >= 4.5)
         verify(contrast(Theme.muted, Theme.card) >= 4.5)
         verify(contrast(Theme.outline, Theme.ground) >= 3, "outline: " + contrast(Theme.outline, Theme.ground))
         Theme.dark = true

@@ -1,0 +1,21 @@
+// The form of a new season, read and checked as a file would be.
+#pragma once
+
+#include <QStringList>
+#include <QVariantMap>
+
+#include "engine/season/setup.hpp"
+#include "mobile/views/units.hpp"
+
+namespace fleetrung::views
+{
+
+/// Monday first, short.
+[[nodiscard]] QStringList weekdayNames(const Units& units);
+
+/// Fields: race, raceDay, start, boxes (text); liftDays, sprintDays (0 = Monday), ladders, equipment (lists of
+/// indices). Problems by field; "all" is of the whole.
+[[nodiscard]] tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap& form, const Units& units,
+                                                                            const season::AthleteFacts& athlete);
+
+} // namespace fleetrung::views
