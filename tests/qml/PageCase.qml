@@ -1,5 +1,5 @@
 import QtQuick
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import QtTest
 import Fleetrung
 
@@ -23,7 +23,7 @@ TestCase {
     function checkTouch(page: Item) {
         let seen = 0
         visit(page, item => {
-            if (!(item instanceof AbstractButton || item instanceof TextField))
+            if (!(item instanceof T.AbstractButton || item instanceof T.TextField))
                 return
             ++seen
             verify(item.height >= 48, item + " " + item.objectName + " is " + item.height + " high")
@@ -34,7 +34,7 @@ TestCase {
 
     function checkNames(page: Item) {
         visit(page, item => {
-            if (item instanceof AbstractButton)
+            if (item instanceof T.AbstractButton)
                 verify(item.Accessible.name !== "", item + " " + item.objectName + " has no name")
         })
     }
@@ -53,7 +53,7 @@ TestCase {
         scroll.contentY = Math.max(0, scroll.contentHeight - scroll.height)
         let bottom = 0
         visit(scroll.contentItem, item => {
-            if (item instanceof AbstractButton || item instanceof Text)
+            if (item instanceof T.AbstractButton || item instanceof Text)
                 bottom = Math.max(bottom, item.mapToItem(scroll, 0, item.height).y)
         })
         verify(bottom <= scroll.height + 1, "the last item ends at " + bottom + " of " + scroll.height)
@@ -75,6 +75,7 @@ TestCase {
         verify(item, "the control is there")
         verify(item.visible, item.objectName + " is visible")
         verify(item.enabled, item.objectName + " is enabled")
+        wait(40) // layouts settle with the next frame
         mouseClick(item)
     }
 
@@ -86,6 +87,7 @@ TestCase {
 
     // Scrolls the control into view, as a thumb would.
     function tapIn(scroll: Item, item: Item) {
+        wait(40)
         const top = item.mapToItem(scroll.contentItem, 0, 0).y
         scroll.contentY = Math.max(0, Math.min(top - 60, scroll.contentHeight - scroll.height))
         tap(item)

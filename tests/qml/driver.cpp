@@ -273,7 +273,7 @@ void Driver::settle()
 void Driver::offerStillSensor()
 {
     motion::Recording recording;
-    for (int i = 0; i < 400; ++i)
+    for (int i = 0; i < 200; ++i)
         recording.samples.push_back({.time = i / 100.0, .specificForce = {0, 0, 9.81}, .angularRate = {0, 0, 0}});
     app_->offerSensor({.name = QStringLiteral("Bar sensor"),
                        .make = [recording] { return std::make_unique<ReplaySource>(recording, "Bar sensor", 1.0); }});

@@ -39,7 +39,7 @@ public:
     Q_INVOKABLE void plantSeason();
     /// Waits until the logbook has answered.
     Q_INVOKABLE void settle();
-    /// A bar sensor that lies still for four seconds: no repetition may be found in what it sends.
+    /// A bar sensor that lies still for two seconds: no repetition may be found in what it sends.
     Q_INVOKABLE void offerStillSensor();
 
 private:

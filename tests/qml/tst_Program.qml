@@ -34,7 +34,9 @@ TestCase {
         const sheet = findChild(window, "firstCautions")
         tryCompare(sheet, "opened", true)
         const scroll = findChild(sheet.contentItem, "sheetScroll")
+        wait(40)
         scroll.contentY = Math.max(0, scroll.contentHeight - scroll.height)
+        wait(40)
         mouseClick(findChild(sheet.contentItem, "understood"))
         tryCompare(sheet, "opened", false)
         compare(driver.preferences().cautionsRead, true)
@@ -108,7 +110,7 @@ TestCase {
         compare(bench.sensor, BenchViewModel.Ready)
         bench.begin()
         tryCompare(bench, "sensor", BenchViewModel.Streaming)
-        tryCompare(bench, "sensor", BenchViewModel.Finished, 8000)
+        tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)
         compare(bench.repetitionCount, 0)
     }
 }

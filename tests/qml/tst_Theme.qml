@@ -18,7 +18,7 @@ TestCase {
 
     // Published example: black on white is 21 : 1.
     function test_contrastOfBlackOnWhite() {
-        compare(contrast("#000000", "#ffffff"), 21)
+        fuzzyCompare(contrast(Qt.rgba(0, 0, 0, 1), Qt.rgba(1, 1, 1, 1)), 21, 1e-9)
     }
 
     function test_textIsReadableInBothPalettes_data() {
