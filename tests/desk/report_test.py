@@ -81,12 +81,10 @@ class Report(DeskTest):
 
     def test_a_store_that_is_none_is_refused_and_left_alone(self):
         self.refused("--csv", self.folder / "t", store=self.folder / "absent.fleetrung")
-        for content in (b"", b"not a store\n" * 500):
-            wrong = self.folder / "wrong" / "athletes.fleetrung"
-            wrong.parent.mkdir(exist_ok=True)
-            wrong.write_bytes(content)
-            self.assertIn(str(wrong), self.refused("--csv", self.folder / "t", store=wrong))
-            self.assertEqual(wrong.read_bytes(), content)
+        content = b"not a store\n" * 500
+        wrong = self.file("wrong.fleetrung", content)
+        self.assertIn(str(wrong), self.refused("--csv", self.folder / "t", store=wrong))
+        self.assertEqual(wrong.read_bytes(), content)
         self.assertFalse((self.folder / "t").exists())
         self.assertFalse((self.folder / "absent.fleetrung").exists())
 
