@@ -2,169 +2,16 @@
 
 #include <algorithm>
 #include <array>
-#include <numbers>
-#include <span>
 #include <utility>
-#include <vector>
 
 #include "engine/base/csv_table.hpp"
 #include "engine/base/numbers.hpp"
+#include "engine/motion/recording_columns.hpp"
 
 namespace fleetrung::motion
 {
 namespace
 {
-
-/// One of our column names and the factor from its unit to SI.
-struct Name {
-    std::string_view text;
-    double toSi;
-};
-
-/// The names one quantity may have, one for each unit we read.
-using Names = std::span<const Name>;
-
-constexpr double gravity =
-    9.80665; // m/s2 in one g, exact by definition: 3rd General Conference on Weights and Measures, 1901
-constexpr double degree = std::numbers::pi / 180;
-
-constexpr std::array<Name, 3> timeNames{{{"time_s", 1}, {"time_ms", 1e-3}, {"time_us", 1e-6}}};
-constexpr std::array<Name, 1> sampleNames{{{"sample", 1}}};
-constexpr std::array<std::array<Name, 2>, 3> accelerometerNames{{{{{"acc_x_mps2", 1}, {"acc_x_g", gravity}}},
-                                                                 {{{"acc_y_mps2", 1}, {"acc_y_g", gravity}}},
-                                                                 {{{"acc_z_mps2", 1}, {"acc_z_g", gravity}}}}};
-constexpr std::array<std::array<Name, 2>, 3> gyroscopeNames{{{{{"gyr_x_radps", 1}, {"gyr_x_dps", degree}}},
-                                                             {{{"gyr_y_radps", 1}, {"gyr_y_dps", degree}}},
-                                                             {{{"gyr_z_radps", 1}, {"gyr_z_dps", degree}}}}};
-
-std::vector<Names> allNames()
-{
-    std::vector<Names> all{timeNames, sampleNames};
-    all.insert(all.end(), accelerometerNames.begin(), accelerometerNames.end());
-    all.insert(all.end(), gyroscopeNames.begin(), gyroscopeNames.end());
-    return all;
-}
-
-bool isOurs(std::string_view name)
-{
-    const auto all = allNames();
-    return std::any_of(all.begin(), all.end(), [&](Names names) {
-        return std::any_of(names.begin(), names.end(), [&](const Name& one) { return one.text == name; });
-    });
-}
-
-std::string listed(Names names)
-{
-    std::string text;
-    for (const auto& name : names)
-        text += (text.empty() ? "" : " or ") + std::string(name.text);
-    return text;
-}
-
-/// Text out of a file for a message: short, and without bytes that would upset a terminal.
-std::string printable(std::string_view text, std::size_t longest)
-{
-    const auto continues = [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; };
-    std::size_t size = std::min(text.size(), longest);
-    while (size > 0 && size < text.size() && continues(text[size]))
-        --size;
-    std::string shown(text.substr(0, size));
-    std::replace_if(
-        shown.begin(), shown.end(), [](char c) { return (c >= '\0' && c < ' ') || c == '\x7F'; }, '?');
-    return size < text.size() ? shown + "..." : shown;
-}
-
-std::string quoted(std::string_view cell)
-{
-    return '"' + printable(cell, 40) + '"';
-}
-
-std::string place(int line, std::string_view column = {})
-{
-    return "line " + integerText(line) + (column.empty() ? "" : ", column " + printable(column, 80));
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto first = text.find_first_not_of(" \t");
-    return first == std::string_view::npos ? std::string_view()
-                                           : text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-/// Where a quantity stands in each row, and how to bring it to SI.
-struct Column {
-    std::size_t index = 0;
-    double toSi = 1;
-    std::string name; ///< as in the file: that is where the reader will look
-};
-
-/// Finds the columns of the quantities in one header.
-class ColumnFinder
-{
-public:
-    ColumnFinder(const CsvRow& header, const ColumnMap& map) : header_(header), map_(map) {}
-
-    /// The one column that carries the quantity; nothing where there is none; a failure where two do.
-    [[nodiscard]] Expected<std::optional<Column>> find(Names names) const
-    {
-        std::optional<Column> found;
-        for (const auto& [ours, toSi] : names) {
-            const auto theirs = nameInFile(ours, names);
-            for (std::size_t i = 0; i < header_.cells.size(); ++i) {
-                if (theirs.empty() || trimmed(header_.cells[i]) != theirs)
-                    continue;
-                if (found)
-                    return fail(Code::InvalidInput, place(header_.line, theirs),
-                                "the same quantity stands here and in column " + printable(found->name, 80) +
-                                    "; keep one, or name the one to read in the column map");
-                found = Column{i, toSi, std::string(theirs)};
-            }
-        }
-        if (const auto mapped = mappedName(names); !found && !mapped.empty())
-            return fail(Code::InvalidInput, place(header_.line, mapped),
-                        "the column map names this column and the header does not; the header has: " + headerText());
-        return found;
-    }
-
-    [[nodiscard]] Expected<Column> require(Names names, std::string_view advice) const
-    {
-        auto found = find(names);
-        if (!found)
-            return tl::unexpected(std::move(found.error()));
-        if (!*found)
-            return fail(Code::InvalidInput, place(header_.line, names.front().text),
-                        "this column is missing; name it " + listed(names) + std::string(advice) +
-                            ". The header has: " + headerText());
-        return std::move(**found);
-    }
-
-private:
-    [[nodiscard]] std::string_view mappedName(Names names) const
-    {
-        for (const auto& name : names)
-            if (const auto entry = map_.find(std::string(name.text)); entry != map_.end())
-                return entry->second;
-        return {};
-    }
-    /// Where the map speaks of a quantity, only the map decides on it.
-    [[nodiscard]] std::string_view nameInFile(std::string_view ours, Names names) const
-    {
-        if (mappedName(names).empty())
-            return ours;
-        const auto entry = map_.find(std::string(ours));
-        return entry == map_.end() ? std::string_view() : entry->second;
-    }
-    [[nodiscard]] std::string headerText() const
-    {
-        std::string text;
-        for (const auto& cell : header_.cells)
-            text += (text.empty() ? "" : ", ") + std::string(trimmed(cell));
-        return printable(text, 200);
-    }
-
-    const CsvRow& header_;
-    const ColumnMap& map_;
-};
 
 /// Turns rows into samples.
 class RecordingReader
@@ -183,7 +30,7 @@ public:
         if (auto found = findTime(finder); !found)
             return found;
         for (std::size_t axis = 0; axis < 3; ++axis) {
-            auto column = finder.require(accelerometerNames[axis], ", or map it with a column map");
+            auto column = finder.require(accelerometerNames(axis), ", or map it with a column map");
             if (!column)
                 return tl::unexpected(std::move(column.error()));
             accelerometer_[axis] = std::move(*column);
@@ -212,7 +59,7 @@ public:
     Expected<ImportedRecording> finish()
     {
         if (result_.recording.samples.empty())
-            return fail(Code::InvalidInput, place(headerLine_), "there are no samples below the header row");
+            return fail(Code::InvalidInput, placeOf(headerLine_), "there are no samples below the header row");
         return std::move(result_);
     }
 
@@ -244,7 +91,7 @@ private:
         const bool comma = canHaveDecimalComma_ && text.find(',') != std::string_view::npos;
         const auto number = parseNumber(text, comma ? ',' : '.');
         if (!number || *number < least || *number > 1e6)
-            return fail(Code::InvalidInput, place(line),
+            return fail(Code::InvalidInput, placeOf(line),
                         std::string(key) + " needs a number from " + shortestText(least) + " to 1000000, and " +
                             quoted(text) + " is none");
         value = number;
@@ -253,17 +100,17 @@ private:
 
     Expected<void> findTime(const ColumnFinder& finder)
     {
-        auto time = finder.find(timeNames);
+        auto time = finder.find(timeNames());
         if (!time)
             return tl::unexpected(std::move(time.error()));
         time_ = std::move(*time);
         if (time_)
             return {};
         if (!rate_) {
-            auto required = finder.require(timeNames, ", or put a line \"# rate_hz: 200\" above the header");
+            auto required = finder.require(timeNames(), ", or put a line \"# rate_hz: 200\" above the header");
             return tl::unexpected(std::move(required.error()));
         }
-        auto counter = finder.find(sampleNames);
+        auto counter = finder.find(sampleNames());
         if (!counter)
             return tl::unexpected(std::move(counter.error()));
         time_ = std::move(*counter);
@@ -276,7 +123,7 @@ private:
     {
         std::array<std::optional<Column>, 3> found;
         for (std::size_t axis = 0; axis < 3; ++axis) {
-            auto column = finder.find(gyroscopeNames[axis]);
+            auto column = finder.find(gyroscopeNames(axis));
             if (!column)
                 return tl::unexpected(std::move(column.error()));
             found[axis] = std::move(*column);
@@ -284,9 +131,9 @@ private:
         result_.recording.hasGyroscope = found[0] || found[1] || found[2];
         for (std::size_t axis = 0; result_.recording.hasGyroscope && axis < 3; ++axis) {
             if (!found[axis])
-                return fail(Code::InvalidInput, place(headerLine_, gyroscopeNames[axis].front().text),
+                return fail(Code::InvalidInput, placeOf(headerLine_, gyroscopeNames(axis).front().text),
                             "this column is missing while other gyroscope columns are there; name it " +
-                                listed(gyroscopeNames[axis]) + ", or leave all three out");
+                                listed(gyroscopeNames(axis)) + ", or leave all three out");
             gyroscope_[axis] = std::move(*found[axis]);
         }
         return {};
@@ -302,7 +149,7 @@ private:
         if (auto read = readCell(row, *time_, time); !read)
             return read;
         if (!samples.empty() && !(time > samples.back().time))
-            return fail(Code::InvalidInput, place(row.line, time_->name),
+            return fail(Code::InvalidInput, placeOf(row.line, time_->name),
                         "time does not increase: " + quoted(row.cells[time_->index]) +
                             " comes after a row that is as late or later; remove doubled rows and sort by time");
         return {};
@@ -313,7 +160,7 @@ private:
         const auto& cell = row.cells[column.index];
         const auto number = parseNumber(cell, decimalMarkFor(cell));
         if (!number)
-            return fail(Code::InvalidInput, place(row.line, column.name),
+            return fail(Code::InvalidInput, placeOf(row.line, column.name),
                         trimmed(cell).empty() ? "the cell is empty; every sample needs a number here, so remove the row"
                                               : quoted(cell) + " is no finite number; correct it, or remove the row");
         value = *number * column.toSi;
@@ -353,7 +200,7 @@ Expected<ColumnMap> parseColumnMap(std::string_view text)
         if (theirs.empty())
             return fail(Code::InvalidInput, "column map",
                         quoted(entry) + " is no pair; write ours=theirs, for example acc_x_mps2=ax");
-        if (!isOurs(ours))
+        if (!isColumnName(ours))
             return fail(Code::InvalidInput, "column map",
                         quoted(ours) + " is none of our column names: time_s, time_ms, time_us, sample, acc_x_mps2 or "
                                        "acc_x_g, gyr_x_radps or gyr_x_dps, and the same with y and z");
