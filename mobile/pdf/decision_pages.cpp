@@ -8,11 +8,12 @@ namespace fleetrung::pdf
 namespace
 {
 
+/// As the rules print their numbers.
 int decimalsOf(const std::string& unit)
 {
     if (unit == "m/s" || unit == "s")
-        return unit == "s" ? 3 : 2;
-    return unit == "kg" || unit == "cm" ? 1 : 0;
+        return 3;
+    return unit == "kg" || unit == "cm" || unit == "h" ? 1 : 0;
 }
 
 QString valueText(const report::Evidence& number, Units units)
@@ -23,7 +24,8 @@ QString valueText(const report::Evidence& number, Units units)
     auto text = qtText(report::numberText(number.value, decimals));
     if (number.uncertainty && *number.uncertainty > 0)
         text += QStringLiteral(" ± ") + qtText(report::numberText(*number.uncertainty, decimals));
-    return number.unit.empty() ? text : text + QLatin1Char(' ') + qtText(number.unit);
+    const bool isCount = number.unit.empty() || number.name.starts_with(number.unit); // "sessions on this rung 5"
+    return isCount ? text : text + QLatin1Char(' ') + qtText(number.unit);
 }
 
 /// "gain in time to peak velocity 61 ± 9 ms (at least 38: met)".
@@ -76,7 +78,8 @@ QString whatText(const report::Decision& decision)
            qtText(report::inSentence(decision.to));
 }
 
-/// Decisions that stand in one line: a single one, or holds in a row on one rung that were answered alike.
+/// Decisions that stand in one line: a single one, or holds (or rests) in a row on one rung by one rule that were
+/// answered alike.
 struct Run {
     const report::Decision* first;
     const report::Decision* last;
@@ -85,8 +88,9 @@ struct Run {
 
 bool continues(const Run& run, const report::Decision& decision)
 {
-    return decision.kind == "hold" && run.last->kind == "hold" && run.last->from == decision.from &&
-           run.last->to == decision.to && run.last->answer == decision.answer &&
+    const bool isQuiet = decision.kind == "hold" || decision.kind == "rest";
+    return isQuiet && run.last->kind == decision.kind && run.last->rule == decision.rule &&
+           run.last->from == decision.from && run.last->to == decision.to && run.last->answer == decision.answer &&
            decision.answer != report::Answer::Changed;
 }
 
@@ -125,9 +129,9 @@ void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units unit
     flow.section(QStringLiteral("Decisions and their reasons"));
     const auto runs = runsOf(report.decisions);
     if (runs.size() < report.decisions.size())
-        flow.lead(
-            QStringLiteral("Holds in a row stand in one line, with the reason and the evidence of the last of them. "
-                           "Every decision stands in the tables."));
+        flow.lead(QStringLiteral(
+            "Holds and rests in a row stand in one line, with the reason and the evidence of the last of them. "
+            "Every decision stands in the tables."));
     std::vector<QStringList> rows;
     for (const auto& run : runs) {
         auto what = whatText(*run.last);

@@ -90,6 +90,7 @@ class SeasonPdf(unittest.TestCase):
     def test_a_decision_stands_with_its_evidence_and_its_answer(self):
         flat = " ".join(output("pdftotext", str(self.a4), "-").split())
         self.assertIn("gain in time to peak velocity 61 ± 9 ms (at least 38: met)", flat)
+        self.assertIn("sessions on the rung 10 (at least 6: met)", flat)
         self.assertIn("stepped to the quarter squat", flat)
 
     def test_holds_in_a_row_stand_in_one_line(self):

@@ -136,7 +136,7 @@ std::vector<Decision> decisions(CivilDate start)
     add(5, "hold", "hold", "Full squat", "Full squat",
         "Time to peak is quicker, but by less than its day-to-day error.", Answer::Followed)
         .evidence = {{"gain in time to peak velocity", "ms", 14, 9, "at least 38", false},
-                     {"sessions on the rung", "", 10, {}, "at least 6", true}};
+                     {"sessions on the rung", "sessions", 10, {}, "at least 6", true}};
     add(7, "step", "step for evidence", "Full squat", "Parallel squat",
         "Time to peak has truly come down, and probe velocity was kept.", Answer::Followed)
         .evidence = {{"gain in time to peak velocity", "ms", 61, 9, "at least 38", true},
