@@ -102,7 +102,7 @@ Upward Choreographer::upward(const Intent& wanted, double duration, double share
 template <class Attempt> auto mildest(const Attempt& attempt)
 {
     constexpr int softer = 8;
-    constexpr int earlierPeaks = 3;
+    constexpr int earlierPeaks = 5;
     constexpr int durations = 60;
     for (int k = 0; k < durations; ++k) {
         const double slower = std::max(0.4, 1 + 0.04 * ((k + 1) / 2) * (k % 2 == 1 ? 1 : -1));
@@ -124,7 +124,7 @@ Strokes Choreographer::touchAndGo(const Intent& wanted, double fall, double star
         const double duration = wanted.duration * slower;
         const double share = wanted.peakShare - earlier;
         const double reversal = soft * 2.2 * wanted.range / (share * duration * duration);
-        const auto up = upwardStroke(upward(wanted, duration, share, reversal, 1 - 8 * earlier), greatestBrake);
+        const auto up = upwardStroke(upward(wanted, duration, share, reversal, 1 - 6 * earlier), greatestBrake);
         const auto down = downwardStroke({fall, wanted.lowering * slower, startAcceleration, reversal}, greatestFall);
         return up && down ? std::optional<Strokes>({*down, *up}) : std::nullopt;
     });

@@ -43,6 +43,7 @@ int main(int argc, char** argv)
     app.add_option("--load-share", plan.loadShare, "of the one-repetition maximum, 0-1");
     app.add_option("--load", loadKg, "kg, written into the file");
     app.add_option("--mean-velocity", plan.meanVelocity, "m/s; 0 = from the load");
+    app.add_option("--time-to-peak-share", plan.timeToPeakShare, "of the concentric duration; 0 = usual");
     app.add_option("--top-pause", plan.topPause, "s");
     app.add_option("--bottom-pause", plan.bottomPause, "s; 0 = touch-and-go");
     app.add_option("--tempo", plan.tempo, "eccentric duration, relative to usual");
