@@ -4,6 +4,7 @@
 #include <QMetaType>
 #include <QObject>
 #include <QString>
+#include <QtQml/qqmlregistration.h>
 
 #include "mobile/plot/plot.hpp"
 
@@ -12,6 +13,7 @@ namespace fleetrung::plot
 
 struct PlotValue {
     Q_GADGET
+    QML_VALUE_TYPE(plotValue)
     Q_PROPERTY(QString summary READ summary)
     Q_PROPERTY(bool empty READ isEmpty)
 

@@ -42,16 +42,16 @@ Rectangle {
                 required property int index
                 required property string name
                 required property int sign
-                readonly property bool here: index === bar.current
+                readonly property bool here: place.index === bar.current // qmllint disable unqualified
 
-                objectName: "place" + index
+                objectName: "place" + place.index
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
                 Accessible.role: Accessible.PageTab
-                Accessible.name: name
-                Accessible.selected: here
-                onClicked: bar.chosen(index)
+                Accessible.name: place.name
+                Accessible.selected: place.here
+                onClicked: bar.chosen(place.index) // qmllint disable unqualified
 
                 background: Rectangle {
                     color: place.visualFocus || place.down ? Theme.raised : "transparent"
@@ -72,13 +72,13 @@ Rectangle {
                         sign: place.sign
                         color: place.here ? Theme.accent : Theme.muted
                         Layout.alignment: Qt.AlignHCenter
-                        Layout.preferredWidth: 26 * bar.growth
-                        Layout.preferredHeight: 26 * bar.growth
+                        Layout.preferredWidth: 26 * bar.growth // qmllint disable unqualified
+                        Layout.preferredHeight: 26 * bar.growth // qmllint disable unqualified
                     }
                     BodyText {
                         text: place.name
                         color: place.here ? Theme.ink : Theme.muted
-                        font.pixelSize: 13 * bar.growth
+                        font.pixelSize: 13 * bar.growth // qmllint disable unqualified
                         font.weight: place.here ? Font.DemiBold : Font.Normal
                         wrapMode: Text.NoWrap
                         horizontalAlignment: Text.AlignHCenter

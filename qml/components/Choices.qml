@@ -8,7 +8,7 @@ ColumnLayout {
     id: choices
 
     property string label
-    required property list<string> options
+    required property var options // list of strings
     property int current: 0
 
     signal chosen(int index)
@@ -34,17 +34,17 @@ ColumnLayout {
 
                 required property int index
                 required property string modelData
-                readonly property bool here: index === choices.current
+                readonly property bool here: option.index === choices.current // qmllint disable unqualified
 
-                objectName: "option" + index
-                text: modelData
+                objectName: "option" + option.index
+                text: option.modelData
                 implicitHeight: Math.max(Theme.touchTarget, word.implicitHeight + 16)
                 implicitWidth: Math.max(Theme.touchTarget, word.implicitWidth + 32)
-                width: Math.min(implicitWidth, choices.width)
+                width: Math.min(option.implicitWidth, choices.width) // qmllint disable unqualified
                 Accessible.role: Accessible.RadioButton
-                Accessible.name: text
-                Accessible.checked: here
-                onClicked: choices.chosen(index)
+                Accessible.name: option.text
+                Accessible.checked: option.here
+                onClicked: choices.chosen(option.index) // qmllint disable unqualified
 
                 background: Rectangle {
                     radius: 16

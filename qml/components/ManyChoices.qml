@@ -8,9 +8,14 @@ ColumnLayout {
     id: choices
 
     required property string label
-    required property list<string> options
+    required property var options // list of strings
     property var chosen: [] // indices, ascending
     property string problem
+
+    function toggle(index: int) {
+        choices.chosen = choices.chosen.indexOf(index) >= 0 ? choices.chosen.filter(i => i !== index)
+                                                            : choices.chosen.concat([index]).sort((a, b) => a - b)
+    }
 
     spacing: 4
     Layout.fillWidth: true
@@ -32,18 +37,17 @@ ColumnLayout {
 
                 required property int index
                 required property string modelData
-                readonly property bool here: choices.chosen.indexOf(index) >= 0
+                readonly property bool here: choices.chosen.indexOf(option.index) >= 0 // qmllint disable unqualified
 
-                objectName: "option" + index
-                text: modelData
+                objectName: "option" + option.index
+                text: option.modelData
                 implicitHeight: Math.max(Theme.touchTarget, row.implicitHeight + 16)
                 implicitWidth: Math.max(Theme.touchTarget, row.implicitWidth + 28)
-                width: Math.min(implicitWidth, choices.width)
+                width: Math.min(option.implicitWidth, choices.width) // qmllint disable unqualified
                 Accessible.role: Accessible.CheckBox
-                Accessible.name: text
-                Accessible.checked: here
-                onClicked: choices.chosen = here ? choices.chosen.filter(i => i !== index)
-                                                 : choices.chosen.concat([index]).sort((a, b) => a - b)
+                Accessible.name: option.text
+                Accessible.checked: option.here
+                onClicked: choices.toggle(option.index) // qmllint disable unqualified
 
                 background: Rectangle {
                     radius: 16

