@@ -377,14 +377,6 @@ Expected<CaptureSamples> Store::samples(const std::string& contentHash) const
     return state_->captures->get(contentHash);
 }
 
-Expected<std::int64_t> Store::capturedBytes() const
-{
-    auto& captures = state_->captures->connection();
-    return guarded(captures.path(), [&]() -> Expected<std::int64_t> {
-        return captures.number("SELECT coalesce(sum(length(bytes)), 0) FROM samples");
-    });
-}
-
 Expected<void> Store::putPiece(const Identifier& recording, int ordinal, const CaptureSamples& samples)
 {
     return state_->captures->putPiece(recording, ordinal, samples);

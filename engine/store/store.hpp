@@ -104,9 +104,6 @@ public:
     /// NotFound where there is none, StoreCorrupt where the bytes no longer have the hash they are kept under.
     [[nodiscard]] Expected<CaptureSamples> samples(const std::string& contentHash) const;
 
-    /// What all recordings take as they are kept [bytes].
-    [[nodiscard]] Expected<std::int64_t> capturedBytes() const;
-
     /// A recording under way: pieces are on the disk as they come (once a second), and go when the whole was put.
     [[nodiscard]] Expected<void> putPiece(const Identifier& recording, int ordinal, const CaptureSamples& samples);
     [[nodiscard]] Expected<std::vector<CaptureSamples>> pieces(const Identifier& recording) const;

@@ -1,3 +1,4 @@
+#include <map>
 #include <tuple>
 
 #include "mobile/logbook/evidence.hpp"
@@ -7,6 +8,13 @@ namespace fleetrung::logbook
 {
 namespace
 {
+
+/// The same words, numbers and move, whatever it was made from.
+bool sameDecision(const season::Decision& stored, season::Decision fresh)
+{
+    fresh.id = stored.id;
+    return season::decisionJson(stored) == season::decisionJson(fresh);
+}
 
 /// Two athletes may be given the same decision on the same facts: the season tells them apart.
 Identifier storedId(const Identifier& season, const season::Decision& decision)
@@ -42,6 +50,19 @@ Expected<DecisionRecord> recordOf(const store::Decision& row)
     if (!decision)
         return failure(decision);
     return DecisionRecord{std::move(*decision), row.made, row.answer, row.changedTo, row.why};
+}
+
+/// Of several decisions on one ladder and day (the athlete entered pain after the first one) the last counts.
+std::vector<DecisionRecord> lastOfEachDay(std::vector<DecisionRecord> all)
+{
+    std::map<std::pair<CivilDate, std::string>, std::size_t> last;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        last[{all[i].decision.day, all[i].decision.ladder}] = i;
+    std::vector<DecisionRecord> kept;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (last[{all[i].decision.day, all[i].decision.ladder}] == i)
+            kept.push_back(std::move(all[i]));
+    return kept;
 }
 
 std::ptrdiff_t placeOf(const std::string& ladder)
@@ -104,9 +125,19 @@ Expected<std::vector<season::Decision>> Logbook::decide(const Identifier& season
     input.today = today;
     input.stepByExposure = stepByExposure;
 
+    const auto earlier = this->decisions(season);
+    if (!earlier)
+        return failure(earlier);
     auto decisions = season::decideDay(input);
     const auto stored = inTransaction([&]() -> Expected<void> {
         for (auto& decision : decisions) {
+            const auto standing = std::ranges::find_if(*earlier, [&](const DecisionRecord& record) {
+                return record.decision.day == today && record.decision.ladder == decision.ladder;
+            });
+            if (standing != earlier->end() && sameDecision(standing->decision, decision)) {
+                decision.id = standing->decision.id; // it stands, with the answer it was given
+                continue;
+            }
             decision.id = storedId(season, decision);
             if (auto added = store_->insert(rowOf(walk->record().row, decision, now)); !added)
                 return failure(added);
@@ -134,7 +165,7 @@ Expected<std::vector<DecisionRecord>> Logbook::decisions(const Identifier& seaso
     std::ranges::stable_sort(records, {}, [](const DecisionRecord& record) {
         return std::tuple(record.decision.day, record.made.utcSeconds, placeOf(record.decision.ladder));
     });
-    return records;
+    return lastOfEachDay(std::move(records));
 }
 
 Expected<void> Logbook::answerDecision(const Identifier& decision, store::Answer answer, const std::string& changedTo,

@@ -10,19 +10,6 @@ namespace fleetrung::logbook
 namespace
 {
 
-/// Of several decisions on one ladder and day (the athlete entered pain after the first one) the last counts.
-std::vector<DecisionRecord> lastOfEachDay(std::vector<DecisionRecord> all)
-{
-    std::map<std::pair<CivilDate, std::string>, std::size_t> last;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        last[{all[i].decision.day, all[i].decision.ladder}] = i;
-    std::vector<DecisionRecord> kept;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        if (last[{all[i].decision.day, all[i].decision.ladder}] == i)
-            kept.push_back(std::move(all[i]));
-    return kept;
-}
-
 /// The decision as it was lived: where the athlete chose another rung it leads there; where something else, nowhere.
 season::Decision asFollowed(const DecisionRecord& record, const std::string& rung)
 {
@@ -55,7 +42,7 @@ Expected<LadderWalk> LadderWalk::read(const Logbook& logbook, const Identifier& 
     auto decisions = logbook.decisions(season);
     if (!decisions)
         return failure(decisions);
-    walk.decisions_ = lastOfEachDay(std::move(*decisions));
+    walk.decisions_ = std::move(*decisions);
     const auto sessions = logbook.sessions(walk.record_.row.athlete, walk.record_.row.start, walk.record_.row.finish);
     if (!sessions)
         return failure(sessions);

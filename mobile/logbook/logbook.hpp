@@ -131,9 +131,12 @@ public:
     [[nodiscard]] Expected<std::vector<season::SessionEvidence>> evidence(const Identifier& season, CivilDate before,
                                                                           const std::string& ladder = {}) const;
     /// Takes the decisions of now.trainingDay from what was done before it and how the athlete is today, and stores
-    /// those that are new, evidence by value. Deciding again on the same evidence changes nothing.
+    /// those that are new, evidence by value. Deciding again with the same outcome changes nothing,
+    /// and leaves the answer that was given.
     [[nodiscard]] Expected<std::vector<season::Decision>> decide(const Identifier& season, const Moment& now,
                                                                  const std::vector<std::string>& stepByExposure = {});
+    /// By day and ladder; of several on one ladder and day (pain was entered after the first) the last, which counts.
+    /// The others stay in the store.
     [[nodiscard]] Expected<std::vector<DecisionRecord>> decisions(const Identifier& season) const;
     /// `changedTo` may be a rung key: the athlete then stands on that rung.
     [[nodiscard]] Expected<void> answerDecision(const Identifier& decision, store::Answer answer,

@@ -71,10 +71,10 @@ struct RecordingSource {
 /// What a set without a sensor may say of its repetitions; one value stands for all of them.
 struct TypedRepetitions {
     int count = 0;
-    std::optional<double> meanVelocity; ///< m/s
-    std::optional<double> peakVelocity; ///< m/s
-    std::optional<double> timeToPeak;   ///< s
-    std::optional<double> range;        ///< m
+    std::optional<double> meanVelocity = {}; ///< m/s
+    std::optional<double> peakVelocity = {}; ///< m/s
+    std::optional<double> timeToPeak = {};   ///< s
+    std::optional<double> range = {};        ///< m
 };
 
 struct DecisionRecord {

@@ -3,7 +3,6 @@
 
 #include <bit>
 
-#include "engine/base/numbers.hpp"
 #include "engine/reps/lift.hpp"
 
 using namespace fleetrung;
@@ -210,24 +209,4 @@ TEST_CASE("a set without a sensor keeps what was typed; a deleted set comes back
     CHECK(codeOf(logbook.set(sets[1].row.id)) == Code::NotFound);
     good(logbook.restoreSet(sets[1].row.id));
     CHECK(good(logbook.sets(session)).size() == 4);
-}
-
-TEST_CASE("recordings of the simulated sensor take less than 45 % of their 16-bit size in the captures file")
-{
-    const Folder folder;
-    auto logbook = openLogbook(folder);
-    const auto [athlete, season] = fill(logbook);
-    const auto session = good(logbook.openSession(athlete, "strength", at(date("2025-12-01"))));
-    std::size_t samples = 0;
-    for (std::uint64_t seed = 1; seed <= 12; ++seed) {
-        const auto recording = simulated(seed % 2 == 0 ? "full-squat" : "hang-power-clean", 8, seed).recording;
-        samples += recording.samples.size();
-        auto set = squat(session, store::SetKind::Work, 90);
-        set.lift = seed % 2 == 0 ? "full-squat" : "hang-power-clean";
-        good(logbook.recordSet(set, recording, {}, at(date("2025-12-01"))));
-    }
-    const auto kept = good(logbook.rows().capturedBytes());
-    const double share = static_cast<double>(kept) / (12.0 * static_cast<double>(samples));
-    INFO("recordings take " << fixedText(100 * share, 1) << " % of their 16-bit size");
-    CHECK(share <= 0.45);
 }

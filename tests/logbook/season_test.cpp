@@ -105,7 +105,15 @@ TEST_CASE("deciding twice on the same evidence stores the decisions once; new fa
     const auto next = improvingSessions(logbook, athlete, firstDayOn(logbook, season), 2, 0);
     const auto first = good(logbook.decide(season, at(next)));
     CHECK(first.size() == 2); // squat and hinge
-    good(logbook.decide(season, at(next, 70000)));
+    good(logbook.answerDecision(squatOf(first).id, store::Answer::Followed));
+    store::Wellness slept;
+    slept.athlete = athlete;
+    slept.asked = at(next, 69000);
+    slept.sleepHours = 9;
+    good(logbook.addWellness(slept)); // changes what is known, not what is decided
+    CHECK(squatOf(good(logbook.decide(season, at(next, 70000)))).id == squatOf(first).id);
+    CHECK(std::ranges::any_of(good(logbook.decisions(season)),
+                              [](const auto& one) { return one.answer == store::Answer::Followed; }));
     CHECK(good(logbook.decisions(season)).size() == 2);
     CHECK(squatOf(first).kind == season::DecisionKind::Hold);
     CHECK_FALSE(squatOf(first).reason.empty());
@@ -117,7 +125,10 @@ TEST_CASE("deciding twice on the same evidence stores the decisions once; new fa
     hurt.painWhere = "knee";
     good(logbook.addWellness(hurt));
     CHECK(squatOf(good(logbook.decide(season, at(next, 72000)))).kind == season::DecisionKind::Rest);
-    CHECK(squatOf(good(logbook.day(season, next)).decisions).kind == season::DecisionKind::Rest); // the last one counts
+    const auto day = good(logbook.day(season, next));
+    CHECK(squatOf(day.decisions).kind == season::DecisionKind::Rest); // the last one counts
+    CHECK(good(logbook.decisions(season)).size() == 2);
+    CHECK(good(logbook.rows().list<store::Decision>({.season = season})).size() > 2); // and none is lost
 }
 
 TEST_CASE("a true gain leads to a step with its evidence by value, and the athlete then stands on the next rung")
