@@ -10,7 +10,7 @@ namespace fleetrung::desk
 {
 
 /// Larger files are refused unread: 256 MB are ten hours at 400 Hz.
-inline constexpr std::uintmax_t largestFile = 256U * 1024U * 1024U;
+inline constexpr std::uintmax_t largestFile = std::uintmax_t{256} * 1024 * 1024;
 
 /// Refuses what is missing, a folder, or closed to this user, with what to do about it.
 [[nodiscard]] Result<void> checkReadable(const std::string& path);
