@@ -1,6 +1,7 @@
 #include "platform/desk/pdf_output.hpp"
 
 #include <array>
+#include <iostream>
 
 #include <QGuiApplication>
 
@@ -9,6 +10,18 @@
 namespace fleetrung::desk
 {
 
+namespace
+{
+
+/// Qt also speaks of desktops that a program without a window does not need; only what is broken is passed on.
+void passOn(QtMsgType type, const QMessageLogContext&, const QString& message)
+{
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::cerr << message.toStdString() << '\n';
+}
+
+} // namespace
+
 bool canWritePdf()
 {
     return true;
@@ -16,6 +29,7 @@ bool canWritePdf()
 
 Result<void> writePdf(const report::SeasonReport& report, const std::string& path, PdfStyle style)
 {
+    qInstallMessageHandler(passOn);
     qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed, a screen is not
     std::string name = "fleetrung-desk";
     std::array<char*, 2> arguments{name.data(), nullptr};

@@ -105,7 +105,7 @@ class Report(DeskTest):
             self.assertFalse(path.exists())
             return
         result = self.report("--pdf", path)
-        self.assertEqual(result.returncode, 0, result.stderr.decode())
+        self.assertEqual((result.returncode, result.stderr), (0, b""))
         self.assertTrue(path.read_bytes().startswith(b"%PDF-1.4"))
         self.assertEqual(self.report("--pdf", "/dev/null/report.pdf").returncode, 1)
         if shutil.which("pdftotext"):
