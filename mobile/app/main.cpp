@@ -48,13 +48,24 @@ Expected<views::SensorOffer> replayOf(const QString& path, double speed)
                               }};
 }
 
+/// Pictures and the self-test work on a copy: what is the user's stays as it is.
+QString copyOf(const QString& store, const QDir& folder)
+{
+    const QFileInfo file(store);
+    for (const QString& name : {file.fileName(), QStringLiteral("captures.fleetrung")})
+        for (const QString& end : {QString(), QStringLiteral("-wal")})
+            QFile::copy(file.dir().filePath(name + end), folder.filePath(name + end));
+    return folder.filePath(file.fileName());
+}
+
 int run(QGuiApplication& application)
 {
     const Options options = readOptions(application.arguments());
     QTemporaryDir scratch; // where nothing of the user's is to be touched
     const bool forShow = options.selfTest || !options.screenshots.isEmpty();
-    const QString store =
-        options.store.isEmpty() ? scratch.filePath(QStringLiteral("athletes.fleetrung")) : options.store;
+    QString store = options.store.isEmpty() ? scratch.filePath(QStringLiteral("athletes.fleetrung")) : options.store;
+    if (forShow && !options.store.isEmpty())
+        store = copyOf(options.store, QDir(scratch.path()));
     const QString settingsFile =
         forShow ? scratch.filePath(QStringLiteral("settings.ini")) : store + QStringLiteral(".settings");
 
@@ -70,7 +81,7 @@ int run(QGuiApplication& application)
     views::DayClock clock(options.today);
     if (forShow && !options.today) {
         log.run(
-            &application, [](logbook::Logbook& logbook) { return busiestDay(logbook); },
+            &application, [](logbook::Logbook& logbook) { return rehearseDay(logbook); },
             [&clock](const Expected<std::optional<CivilDate>>& day) {
                 if (day && *day)
                     clock.fix(**day);
@@ -123,6 +134,8 @@ int run(QGuiApplication& application)
 int main(int argc, char* argv[])
 {
     QGuiApplication application(argc, argv);
+    if (QFontDatabase::families().contains(QStringLiteral("Inter")))
+        QGuiApplication::setFont(QFont(QStringLiteral("Inter"))); // also of the pictures
     QGuiApplication::setApplicationName(QStringLiteral("Fleetrung"));
     QGuiApplication::setApplicationVersion(QStringLiteral(FLEETRUNG_VERSION));
     return fleetrung::app::run(application);

@@ -98,19 +98,29 @@ reps::Repetition withTimeToPeak(reps::Repetition repetition, double seconds)
     return repetition;
 }
 
+/// The lift of the day that can be shown best: recorded before, and not done yet; a squat where there is one.
+QString liftToShow(views::BenchViewModel& bench)
+{
+    QString best;
+    for (const auto& row : bench.lifts()->all()) {
+        const QString key = row.value(QStringLiteral("key")).toString();
+        bench.openLift(key);
+        const bool open = bench.openedLift()->replay && !row.value(QStringLiteral("done")).toBool();
+        if (open && (best.isEmpty() || key == QStringLiteral("squat")))
+            best = key;
+    }
+    return best;
+}
+
 void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::LogThread& log)
 {
     using views::BenchViewModel;
     BenchViewModel& bench = *app.bench();
-    const auto lifts = bench.lifts()->all();
-    if (lifts.isEmpty())
+    if (bench.lifts()->count() == 0)
         return;
-    bench.openLift(lifts.constFirst().value(QStringLiteral("key")).toString());
-    for (const auto& lift : lifts) {
-        if (bench.openedLift()->replay)
-            break;
-        bench.openLift(lift.value(QStringLiteral("key")).toString());
-    }
+    const QString shown = liftToShow(bench);
+    if (!shown.isEmpty())
+        bench.openLift(shown);
     photographer.take(QStringLiteral("bench-no-sensor"));
     photographer.takeSheet(QStringLiteral("typedSheet"), QStringLiteral("bench-typed-set"));
     if (!bench.openedLift()->replay)
@@ -150,9 +160,24 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
     bench.leaveLift();
 }
 
+/// Keeps the sets of the first ladder of the session, and of the others the probe set alone.
+Expected<void> leaveHalfDone(logbook::Logbook& logbook, const Identifier& session)
+{
+    const auto sets = logbook.sets(session);
+    if (!sets)
+        return tl::unexpected(sets.error());
+    for (const auto& set : *sets) {
+        if (set.row.ladder == sets->front().row.ladder || set.row.kind != store::SetKind::Work)
+            continue;
+        if (const auto gone = logbook.deleteSet(set.row.id); !gone)
+            return gone;
+    }
+    return {};
+}
+
 } // namespace
 
-Expected<std::optional<CivilDate>> busiestDay(const logbook::Logbook& logbook)
+Expected<std::optional<CivilDate>> rehearseDay(logbook::Logbook& logbook)
 {
     const auto squad = logbook.squad(CivilDate{});
     if (!squad)
@@ -160,13 +185,16 @@ Expected<std::optional<CivilDate>> busiestDay(const logbook::Logbook& logbook)
     for (const auto& summary : *squad) {
         if (!summary.season)
             continue;
-        const auto sessions = logbook.sessions(summary.athlete.id);
+        auto sessions = logbook.sessions(summary.athlete.id);
         if (!sessions)
             return tl::unexpected(sessions.error());
-        const auto latest = std::find_if(sessions->rbegin(), sessions->rend(),
-                                         [](const store::Session& session) { return session.kind == "strength"; });
-        if (latest != sessions->rend())
-            return std::optional(latest->begun.trainingDay);
+        std::erase_if(*sessions, [](const store::Session& session) { return session.kind != "strength"; });
+        if (sessions->empty())
+            continue;
+        const store::Session& session = (*sessions)[sessions->size() * 9 / 20];
+        if (const auto left = leaveHalfDone(logbook, session.id); !left)
+            return tl::unexpected(left.error());
+        return std::optional(session.begun.trainingDay);
     }
     return std::optional<CivilDate>();
 }

@@ -9,9 +9,10 @@
 namespace fleetrung::app
 {
 
-/// The day on which pages of this store show most: the latest day with lifts of the first athlete who has a season.
-/// None for an empty store.
-[[nodiscard]] Expected<std::optional<CivilDate>> busiestDay(const logbook::Logbook& logbook);
+/// Gives the day on which the pages of this store show most - in the middle of the season of the first athlete who has
+/// one - and leaves its lifts half done, so that Bench has something to do. None for an empty store. Deletes sets: for
+/// a copy of a store only.
+[[nodiscard]] Expected<std::optional<CivilDate>> rehearseDay(logbook::Logbook& logbook);
 
 /// Saves NAME-dark.png, NAME-light.png and NAME-large.png (200 % text) into the folder; gives how many,
 /// 0 where the folder cannot be written.

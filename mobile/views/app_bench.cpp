@@ -14,19 +14,6 @@ using logbook::Logbook;
 namespace
 {
 
-store::SetKind kindOf(TypedSet::Kind kind)
-{
-    switch (kind) {
-    case TypedSet::Probe:
-        return store::SetKind::Probe;
-    case TypedSet::WarmUp:
-        return store::SetKind::WarmUp;
-    case TypedSet::Work:
-        break;
-    }
-    return store::SetKind::Work;
-}
-
 /// What is said of a set that is over.
 SetDone summaryOf(const std::vector<reps::Repetition>& repetitions, double loadKg)
 {
@@ -176,7 +163,7 @@ void AppViewModel::finishSet(const motion::Recording& recording)
     const auto who = athlete();
     if (!who || !bench_.openedLift() || !setUnderWay_)
         return;
-    store::LiftSet set = openedSet(store::SetKind::Work, bench_.plannedLoadKg());
+    store::LiftSet set = openedSet(bench_.storedKind(), bench_.plannedLoadKg());
     set.id = *setUnderWay_;
     const auto kept = bench_.repetitions();
     const auto undone = bench_.undone();
@@ -217,7 +204,7 @@ void AppViewModel::keepTypedSet(const TypedSet& typed)
     repetitions.count = typed.repetitions;
     (byPeak ? repetitions.peakVelocity : repetitions.meanVelocity) = typed.meanVelocity;
     repetitions.timeToPeak = typed.timeToPeak;
-    store::LiftSet set = openedSet(kindOf(typed.kind), typed.loadKg);
+    store::LiftSet set = openedSet(typed.kind, typed.loadKg);
     set.effort = typed.effort;
     bench_.showLastSet({.repetitions = typed.repetitions,
                         .timeToPeak = typed.timeToPeak,

@@ -26,22 +26,41 @@ QString BenchViewModel::repetitionsText(int count)
 
 QString BenchViewModel::number() const
 {
-    return repetitions_.empty() ? QStringLiteral("–") : units().number(latest().timeToPeakVelocity.value * 1000, 0);
+    return repetitions_.empty() ? QStringLiteral("–") : units().number(judgedTime(latest()).value * 1000, 0);
+}
+
+bool BenchViewModel::byDropTime() const
+{
+    return openedLift() && openedLift()->plan.metric == season::Metric::DropTime;
+}
+
+/// The time by which the rung is judged: a short drop squat by the time from its quickest descent to rest.
+reps::Measured BenchViewModel::judgedTime(const reps::Repetition& repetition) const
+{
+    return byDropTime() && repetition.reversalTime ? *repetition.reversalTime : repetition.timeToPeakVelocity;
+}
+
+QString BenchViewModel::timeName() const
+{
+    if (byDropTime())
+        return tr("Drop time");
+    return openedLift() && openedLift()->plan.metric == season::Metric::ContactTime ? tr("Contact time")
+                                                                                    : tr("Time to peak velocity");
 }
 
 QString BenchViewModel::numberUnit() const
 {
-    return tr("ms to peak velocity");
+    return byDropTime() ? tr("ms from the quickest descent to rest") : tr("ms to peak velocity");
 }
 
 BenchViewModel::Verdict BenchViewModel::verdict() const
 {
     if (repetitions_.empty() || !openedLift())
         return None;
-    if (reps::has(latest().flags, reps::Flag::TwoPeaked))
+    if (reps::has(latest().flags, reps::Flag::TwoPeaked) && !byDropTime())
         return NoEvidence;
     const auto& band = openedLift()->plan.targetBand;
-    const double time = inMilliseconds(latest().timeToPeakVelocity.value);
+    const double time = inMilliseconds(judgedTime(latest()).value);
     return time < inMilliseconds(band.low) ? Sooner : time > inMilliseconds(band.high) ? Later : Inside;
 }
 
@@ -50,8 +69,8 @@ QString BenchViewModel::verdictText() const
     if (repetitions_.empty() || !openedLift())
         return {};
     const auto& band = openedLift()->plan.targetBand;
-    const double time = inMilliseconds(latest().timeToPeakVelocity.value);
-    const QString plusMinus = tr("± %1").arg(units().number(latest().timeToPeakVelocity.uncertainty * 1000, 0));
+    const double time = inMilliseconds(judgedTime(latest()).value);
+    const QString plusMinus = tr("± %1").arg(units().number(judgedTime(latest()).uncertainty * 1000, 0));
     switch (verdict()) {
     case Inside:
         return tr("inside the band  %1").arg(plusMinus);
@@ -73,13 +92,18 @@ plot::PlotValue BenchViewModel::strikeLine() const
     int number = 0;
     for (const auto& repetition : repetitions_)
         input.repetitions.push_back({.number = ++number,
-                                     .timeToPeak = repetition.timeToPeakVelocity.value,
-                                     .uncertainty = repetition.timeToPeakVelocity.uncertainty,
+                                     .timeToPeak = judgedTime(repetition).value,
+                                     .uncertainty = judgedTime(repetition).uncertainty,
                                      .counts = !reps::has(repetition.flags, reps::Flag::TwoPeaked) &&
                                                !reps::has(repetition.flags, reps::Flag::ShortRange)});
     if (const BenchLift* lift = openedLift())
         input.targetBand = plot::Span{lift->plan.targetBand.low, lift->plan.targetBand.high};
-    return {plot::strikeLine(input)};
+    plot::PlotValue picture{plot::strikeLine(input)};
+    if (byDropTime()) {
+        picture.plot.x.title = "time from the quickest descent to rest";
+        picture.plot.note = "each mark is a repetition, from its quickest descent";
+    }
+    return picture;
 }
 
 bool BenchViewModel::byPeakVelocity() const
@@ -151,6 +175,51 @@ QString BenchViewModel::stopText() const
         return {};
     return tr("Velocity has fallen by %1; this set ends at %2.")
         .arg(loss(), units().percent(openedLift()->plan.setStop));
+}
+
+QStringList BenchViewModel::planLines() const
+{
+    const BenchLift* lift = openedLift();
+    if (!lift)
+        return {};
+    const auto setLine = [this](const season::PlannedSet& set) {
+        if (!set.loadKg)
+            return tr("%1 at a load to be found").arg(set.repetitions);
+        return *set.loadKg == 0 ? tr("%1 at body mass").arg(set.repetitions)
+                                : tr("%1 × %2").arg(set.repetitions).arg(units().mass(*set.loadKg));
+    };
+    QStringList lines;
+    QStringList warmUp;
+    for (const auto& set : lift->plan.warmUp)
+        warmUp += setLine(set);
+    if (!warmUp.isEmpty())
+        lines += tr("Warm-up: %1").arg(warmUp.join(QStringLiteral(", ")));
+    if (lift->plan.probe)
+        lines += tr("Probe: %1, full intent").arg(setLine(*lift->plan.probe));
+    if (!lift->plan.work.empty())
+        lines += tr("Work: %1 sets of %2").arg(lift->plan.work.size()).arg(setLine(lift->plan.work.front()));
+    if (!lift->plan.note.empty())
+        lines += QString::fromStdString(lift->plan.note);
+    return lines;
+}
+
+QString BenchViewModel::caution() const
+{
+    QStringList texts;
+    if (const BenchLift* lift = openedLift())
+        for (const auto& key : lift->plan.cautions)
+            if (const auto* caution = season::findCaution(season::standardSeasonData(), key))
+                texts += QString::fromStdString(caution->text);
+    return texts.join(QStringLiteral("\n"));
+}
+
+QString BenchViewModel::restText() const
+{
+    if (!lastSet_ || !openedLift() || openedLift()->plan.restSeconds <= 0)
+        return {};
+    const auto left =
+        static_cast<int>(openedLift()->plan.restSeconds) - static_cast<int>(sinceLastSet_.elapsed() / 1000);
+    return left <= 0 ? tr("rested") : tr("rest %1:%2").arg(left / 60).arg(left % 60, 2, 10, QLatin1Char('0'));
 }
 
 QString BenchViewModel::lastSetText() const

@@ -22,6 +22,8 @@ BenchViewModel::BenchViewModel(const Preferences* preferences, QObject* parent)
         emit sessionChanged();
         emit setChanged();
     });
+    restTick_.setInterval(1000);
+    connect(&restTick_, &QTimer::timeout, this, &BenchViewModel::restChanged);
 }
 
 // --- The day
@@ -34,6 +36,8 @@ void BenchViewModel::showDay(const BenchDay& day)
     for (std::size_t i = 0; i < day_.lifts.size(); ++i)
         if (!opened.isEmpty() && QString::fromStdString(day_.lifts[i].plan.ladder) == opened)
             open_ = i;
+    if (open_ && repetitions_.empty())
+        chooseKind();
     showLifts();
     emit sessionChanged();
     emit setChanged();
@@ -90,7 +94,13 @@ const BenchLift* BenchViewModel::openedLift() const
 std::optional<season::PlannedSet> BenchViewModel::plannedSet() const
 {
     const BenchLift* lift = openedLift();
-    if (!lift || lift->plan.work.empty())
+    if (!lift)
+        return std::nullopt;
+    if (kind_ == Probe && lift->plan.probe)
+        return lift->plan.probe;
+    if (kind_ == WarmUp && !lift->plan.warmUp.empty())
+        return lift->plan.warmUp.front();
+    if (lift->plan.work.empty())
         return std::nullopt;
     const auto index = std::min(static_cast<std::size_t>(lift->setsDone), lift->plan.work.size() - 1);
     return lift->plan.work[index];
@@ -106,9 +116,13 @@ QString BenchViewModel::setText() const
     const BenchLift* lift = openedLift();
     if (!lift)
         return {};
+    if (kind_ == Probe)
+        return tr("probe set");
+    if (kind_ == WarmUp)
+        return tr("warm-up");
     const int planned = static_cast<int>(lift->plan.work.size());
     return lift->setsDone < planned ? tr("set %1 of %2").arg(lift->setsDone + 1).arg(planned)
-                                    : tr("set %1, beyond the plan").arg(lift->setsDone + 1);
+                                    : tr("extra set %1").arg(lift->setsDone + 1);
 }
 
 QString BenchViewModel::loadText() const
@@ -157,6 +171,8 @@ void BenchViewModel::openLift(const QString& key)
             open_ = i;
     clearSet();
     lastSet_.reset();
+    restTick_.stop();
+    chooseKind();
     emit setChanged();
     emit liftOpened();
 }
@@ -166,8 +182,29 @@ void BenchViewModel::leaveLift()
     open_.reset();
     clearSet();
     lastSet_.reset();
+    restTick_.stop();
     emit setChanged();
     emit liftLeft();
+}
+
+/// The probe set comes first; it is what the evidence rests on.
+void BenchViewModel::chooseKind()
+{
+    const BenchLift* lift = openedLift();
+    kind_ = lift && lift->plan.probe && !lift->probeDone ? Probe : Work;
+}
+
+void BenchViewModel::setKind(Kind kind)
+{
+    if (kind == kind_)
+        return;
+    kind_ = kind;
+    emit setChanged();
+}
+
+store::SetKind BenchViewModel::storedKind() const
+{
+    return kind_ == Probe ? store::SetKind::Probe : kind_ == WarmUp ? store::SetKind::WarmUp : store::SetKind::Work;
 }
 
 void BenchViewModel::setRightSide(bool right)
@@ -282,6 +319,9 @@ void BenchViewModel::showRepetitions(const std::vector<reps::Repetition>& repeti
 void BenchViewModel::showLastSet(const SetDone& set)
 {
     lastSet_ = set;
+    sinceLastSet_.start();
+    restTick_.start();
+    emit restChanged();
     clearSet();
     emit setChanged();
 }
@@ -312,7 +352,8 @@ QVariantMap BenchViewModel::typeSet(const QVariantMap& form)
     set.meanVelocity = reader.number(QStringLiteral("velocity"), 0.05, 5, false);
     set.timeToPeak = reader.milliseconds(QStringLiteral("time"), 20, 3000, false);
     set.effort = reader.number(QStringLiteral("effort"), 1, 10, false);
-    set.kind = static_cast<TypedSet::Kind>(std::clamp(reader.choice(QStringLiteral("kind")), 0, 2));
+    setKind(static_cast<Kind>(std::clamp(reader.choice(QStringLiteral("kind")), 0, 2)));
+    set.kind = storedKind();
     if (!reader.sound())
         return reader.problems();
     set.loadKg = load.value_or(0);

@@ -5,13 +5,17 @@
 #include <optional>
 #include <vector>
 
+#include <QElapsedTimer>
 #include <QObject>
+#include <QStringList>
+#include <QTimer>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "engine/base/identifier.hpp"
 #include "engine/reps/repetition.hpp"
 #include "engine/season/session_plan.hpp"
+#include "engine/store/records.hpp"
 #include "mobile/plot/plot_value.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
@@ -26,7 +30,8 @@ struct BenchLift {
     std::string ladder; ///< "Squat"
     int rungNumber = 0; ///< 1 = longest range
     int rungCount = 0;
-    int setsDone = 0;
+    int setsDone = 0; ///< work sets
+    bool probeDone = false;
     bool oneSided = false;
     std::optional<Identifier> replay; ///< the latest recorded set of this rung: it can be watched again
 };
@@ -52,8 +57,7 @@ struct SetDone {
 
 /// What a form of a set without a sensor held.
 struct TypedSet {
-    enum Kind { Work, Probe, WarmUp };
-    Kind kind = Work;
+    store::SetKind kind = store::SetKind::Work;
     double loadKg = 0;
     int repetitions = 0;
     std::optional<double> meanVelocity; ///< m/s
@@ -84,6 +88,9 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
 
+    Q_PROPERTY(QStringList planLines READ planLines NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString caution READ caution NOTIFY setChanged FINAL)
+    Q_PROPERTY(Kind kind READ kind WRITE setKind NOTIFY setChanged FINAL)
     Q_PROPERTY(bool oneSided READ oneSided NOTIFY setChanged FINAL)
     Q_PROPERTY(bool rightSide READ rightSide WRITE setRightSide NOTIFY setChanged FINAL)
 
@@ -99,6 +106,7 @@ class BenchViewModel : public QObject
     Q_PROPERTY(int repetitionCount READ repetitionCount NOTIFY setChanged FINAL)
     Q_PROPERTY(QString number READ number NOTIFY setChanged FINAL)
     Q_PROPERTY(QString numberUnit READ numberUnit NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString timeName READ timeName NOTIFY setChanged FINAL)
     Q_PROPERTY(Verdict verdict READ verdict NOTIFY setChanged FINAL)
     Q_PROPERTY(QString verdictText READ verdictText NOTIFY setChanged FINAL)
     Q_PROPERTY(fleetrung::plot::PlotValue strikeLine READ strikeLine NOTIFY setChanged FINAL)
@@ -112,12 +120,15 @@ class BenchViewModel : public QObject
     Q_PROPERTY(bool stopNow READ stopNow NOTIFY setChanged FINAL)
     Q_PROPERTY(QString stopText READ stopText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString lastSetText READ lastSetText NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString restText READ restText NOTIFY restChanged FINAL)
 
 public:
     enum Sensor { NoSensor, Ready, Streaming, Lost, Finished };
     Q_ENUM(Sensor)
     enum Verdict { None, Inside, Sooner, Later, NoEvidence };
     Q_ENUM(Verdict)
+    enum Kind { Work, Probe, WarmUp };
+    Q_ENUM(Kind)
 
     explicit BenchViewModel(const Preferences* preferences, QObject* parent = nullptr);
 
@@ -162,6 +173,11 @@ public:
     QString plannedRepetitions() const;
     QString massUnit() const { return preferences_->massUnit(); }
 
+    QStringList planLines() const;
+    QString caution() const;
+    Kind kind() const { return kind_; }
+    void setKind(Kind kind);
+    [[nodiscard]] store::SetKind storedKind() const;
     bool oneSided() const { return openedLift() && openedLift()->oneSided; }
     bool rightSide() const { return rightSide_; }
     void setRightSide(bool right);
@@ -178,6 +194,7 @@ public:
     int repetitionCount() const { return static_cast<int>(repetitions_.size()); }
     QString number() const;
     QString numberUnit() const;
+    QString timeName() const; ///< of the time by which the rung is judged
     Verdict verdict() const;
     QString verdictText() const;
     plot::PlotValue strikeLine() const;
@@ -191,12 +208,14 @@ public:
     bool stopNow() const;
     QString stopText() const;
     QString lastSetText() const;
+    QString restText() const;
 
 signals:
     void sessionChanged();
     void setChanged();
     /// The latest repetition said it: for the sound.
     void stopReached();
+    void restChanged();
 
     void liftOpened();
     void liftLeft();
@@ -212,12 +231,16 @@ private:
     const reps::Repetition& latest() const { return repetitions_.back(); }
     std::optional<season::PlannedSet> plannedSet() const;
     bool byPeakVelocity() const;
+    bool byDropTime() const;
+    reps::Measured judgedTime(const reps::Repetition& repetition) const;
+    void chooseKind();
     std::vector<double> velocities() const;
 
     const Preferences* preferences_;
     BenchDay day_;
     Rows lifts_;
     std::optional<std::size_t> open_;
+    Kind kind_ = Work;
     bool rightSide_ = false;
     Sensor sensor_ = NoSensor;
     QString sensorName_;
@@ -225,6 +248,8 @@ private:
     std::vector<reps::Repetition> repetitions_;
     std::vector<reps::Repetition> undone_;
     std::optional<SetDone> lastSet_;
+    QElapsedTimer sinceLastSet_;
+    QTimer restTick_;
 };
 
 } // namespace fleetrung::views

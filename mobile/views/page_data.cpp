@@ -54,6 +54,7 @@ std::vector<JumpShown> jumpsOf(const std::vector<store::Jump>& jumps)
 /// Work sets of the day by ladder, and whether a recording of the lift can be watched again.
 struct DaySets {
     std::vector<store::LiftSet> work;
+    std::vector<store::LiftSet> probes;
 
     [[nodiscard]] int count(const std::string& ladder) const
     {
@@ -74,6 +75,8 @@ Expected<DaySets> setsOn(const Logbook& logbook, const Identifier& athlete, Civi
         for (const auto& set : *sets)
             if (set.row.kind == store::SetKind::Work || set.row.kind == store::SetKind::Maintenance)
                 done.work.push_back(set.row);
+            else if (set.row.kind == store::SetKind::Probe)
+                done.probes.push_back(set.row);
     }
     return done;
 }
@@ -110,6 +113,7 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
                 lift.name = rung->name;
         }
         lift.setsDone = done.count(planned.ladder);
+        lift.probeDone = std::ranges::find(done.probes, planned.ladder, &store::LiftSet::ladder) != done.probes.end();
         day.lifts.push_back(std::move(lift));
     }
     return day;

@@ -39,10 +39,20 @@ QString wordOf(const std::string& key)
         {"counter-movement", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Counter-movement jump")},
         {"squat-jump", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Squat jump")},
         {"standing-long", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Standing long jump")},
+        {"long-jump", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Long jump")},
         {"bounds", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Bounds")},
     };
     const auto found = std::ranges::find(words, key, &std::pair<std::string, const char*>::first);
-    return found == words.end() ? QString::fromStdString(key) : TrackViewModel::tr(found->second);
+    if (found != words.end())
+        return TrackViewModel::tr(found->second);
+    QString word = QString::fromStdString(key).replace(QLatin1Char('-'), QLatin1Char(' '));
+    return word.left(1).toUpper() + word.mid(1);
+}
+
+QString twoLines(const QStringList& first, const QStringList& second)
+{
+    const QString dot = QStringLiteral(" · ");
+    return second.isEmpty() ? first.join(dot) : first.join(dot) + QLatin1Char('\n') + second.join(dot);
 }
 
 template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std::size_t most, auto rowOf)
@@ -85,43 +95,45 @@ void TrackViewModel::showRows()
 QVariantMap TrackViewModel::runRow(const RunShown& run) const
 {
     const Units units = preferences_->units();
-    QStringList detail{units.day(run.day)};
+    QStringList first{units.day(run.day)};
     if (run.competition)
-        detail += tr("competition");
-    if (!run.start.empty() && run.start != "flying")
-        detail += wordOf(run.start);
-    if (run.start == "flying" && run.runIn > 0)
-        detail += tr("run-in %1").arg(units.distance(run.runIn));
+        first += tr("competition");
     if (run.windMps)
-        detail += tr("wind %1").arg(units.signedNumber(*run.windMps, 1));
+        first += tr("wind %1").arg(units.signedNumber(*run.windMps, 1));
+    QStringList second;
+    if (run.start == "flying" && run.runIn > 0)
+        second += tr("run-in %1").arg(units.distance(run.runIn));
+    else if (!run.start.empty() && run.start != "flying")
+        second += wordOf(run.start);
     if (!run.surface.empty())
-        detail += wordOf(run.surface);
+        second += wordOf(run.surface);
     if (!run.timing.empty())
-        detail += wordOf(run.timing);
+        second += wordOf(run.timing);
     const QString distance = units.distance(run.distance);
     return {{QStringLiteral("key"), QString::fromStdString(run.key)},
             {QStringLiteral("title"), run.start == "flying" ? tr("Flying %1").arg(distance) : distance},
             {QStringLiteral("value"), units.sprintTime(run.time)},
-            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))}};
+            {QStringLiteral("detail"), twoLines(first, second)}};
 }
 
 QVariantMap TrackViewModel::jumpRow(const JumpShown& jump) const
 {
     const Units units = preferences_->units();
-    QStringList detail{units.day(jump.day)};
+    QStringList first{units.day(jump.day)};
+    QStringList second;
     if (jump.boxHeight)
-        detail += tr("box %1").arg(units.length(*jump.boxHeight));
+        first += tr("box %1").arg(units.length(*jump.boxHeight));
     if (jump.contact)
-        detail += tr("contact %1").arg(units.milliseconds(*jump.contact));
+        second += tr("contact %1").arg(units.milliseconds(*jump.contact));
     if (jump.flight)
-        detail += tr("flight %1").arg(units.milliseconds(*jump.flight));
+        second += tr("flight %1").arg(units.milliseconds(*jump.flight));
     const QString value = jump.distance ? units.number(*jump.distance, 2) + QStringLiteral(" ") + tr("m")
                           : jump.height ? units.length(*jump.height)
                                         : QString();
     return {{QStringLiteral("key"), QString::fromStdString(jump.key)},
             {QStringLiteral("title"), wordOf(jump.kind)},
             {QStringLiteral("value"), value},
-            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))}};
+            {QStringLiteral("detail"), twoLines(first, second)}};
 }
 
 void TrackViewModel::setJumpsShown(bool shown)

@@ -9,11 +9,12 @@ ColumnLayout {
     required property string value
     required property string unit
 
-    spacing: 0
+    spacing: -Math.round(number.font.pixelSize * 0.06)
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1 %2").arg(value).arg(unit)
 
     BodyText {
+        id: number
         objectName: "bigNumber"
         text: big.value
         font.pixelSize: Math.min(big.width * 0.38, 220)

@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Fleetrung
-import Fleetrung.Plot
 import Fleetrung.Views
 
 // The stair of one lift, planned against taken, and what the evidence says today.
@@ -29,12 +28,10 @@ PageFrame {
         visible: root.ladder.hasSeason
         padding: 12
 
-        PlotItem {
+        Picture {
             objectName: "stair"
             plot: root.ladder.stair
-            dark: Theme.dark
             textSize: Theme.scaled(13)
-            Layout.fillWidth: true
         }
     }
     Card {

@@ -9,7 +9,7 @@ GridLayout {
 
     required property BenchViewModel viewModel
 
-    columns: Theme.large ? 1 : 2
+    columns: 2
     columnSpacing: 12
     rowSpacing: Theme.smallGap
 
@@ -18,11 +18,11 @@ GridLayout {
         visible: root.viewModel.repetitionCount > 0 || root.viewModel.running
         enabled: root.viewModel.repetitionCount > 0
         text: qsTr("Undo")
-        sign: Glyph.Undo
+        sign: Theme.large ? -1 : Glyph.Undo
         implicitHeight: Math.max(Theme.mainButton, implicitContentHeight + 2 * padding)
         Accessible.name: qsTr("Undo the last repetition")
-        Layout.fillWidth: Theme.large
-        Layout.preferredWidth: Theme.large ? -1 : 112
+        Layout.fillWidth: false
+        Layout.preferredWidth: Theme.large ? 132 : 112
         onClicked: root.viewModel.undoRepetition()
     }
     ActionButton {

@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Fleetrung
-import Fleetrung.Plot
 import Fleetrung.Views
 
 // The live set: one number to read from two metres, and what stands around it.
@@ -27,6 +26,13 @@ PageFrame {
         objectName: "stopSign"
         visible: root.set.stopNow
         text: root.set.stopText
+    }
+    Choices {
+        objectName: "kind"
+        visible: root.set.repetitionCount === 0 && !root.set.running
+        options: [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up")]
+        current: root.set.kind
+        onChosen: index => root.set.kind = index
     }
     Choices {
         objectName: "side"
@@ -64,30 +70,25 @@ PageFrame {
                 text: root.set.verdictText
                 color: root.set.verdict === BenchViewModel.Inside ? Theme.good : Theme.caution
                 font.weight: Font.Medium
-                Layout.fillWidth: true
+                Layout.maximumWidth: root.width - 2 * Theme.margin - Theme.scaled(18) - Theme.smallGap
             }
         }
     }
 
-    EmptyState {
+    WaitingForSet {
         objectName: "waiting"
         visible: root.set.repetitionCount === 0
-        sign: root.set.sensor === BenchViewModel.NoSensor ? Glyph.Sensor : Glyph.Bench
-        title: root.set.waitingTitle
-        text: root.set.waitingText
-        Layout.topMargin: 12
+        viewModel: root.set
     }
 
     Card {
         visible: root.set.repetitionCount > 0
         padding: 10
 
-        PlotItem {
+        Picture {
             objectName: "strikeLine"
             plot: root.set.strikeLine
-            dark: Theme.dark
             textSize: Theme.scaled(12)
-            Layout.fillWidth: true
         }
     }
 
@@ -125,6 +126,7 @@ PageFrame {
             objectName: "lastSet"
             title: qsTr("Last set")
             detail: root.set.lastSetText
+            value: root.set.restText
         }
     }
 

@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Fleetrung
-import Fleetrung.Plot
 import Fleetrung.Views
 
 // The evidence over the season: time to peak velocity by week against the target band, and sprint times.
@@ -30,12 +29,10 @@ PageFrame {
             font.pixelSize: Theme.valueSize
             Layout.fillWidth: true
         }
-        PlotItem {
+        Picture {
             objectName: "tpvTrend"
             plot: root.viewModel.liftPlot
-            dark: Theme.dark
             textSize: Theme.scaled(12)
-            Layout.fillWidth: true
         }
         NoteText {
             objectName: "liftWords"
@@ -60,12 +57,10 @@ PageFrame {
             current: root.viewModel.currentTest
             onChosen: index => root.viewModel.chooseTest(index)
         }
-        PlotItem {
+        Picture {
             objectName: "sprintTrend"
             plot: root.viewModel.sprintPlot
-            dark: Theme.dark
             textSize: Theme.scaled(12)
-            Layout.fillWidth: true
         }
         NoteText {
             text: root.viewModel.sprintWords

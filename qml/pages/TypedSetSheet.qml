@@ -13,6 +13,7 @@ Sheet {
     title: qsTr("A set without a sensor")
     onAboutToShow: {
         problems = {}
+        kind.current = viewModel.kind
         load.text = viewModel.plannedLoad
         repetitions.text = viewModel.plannedRepetitions
         velocity.text = ""
@@ -21,7 +22,7 @@ Sheet {
     }
 
     NoteText {
-        text: qsTr("Load and repetitions are enough. Velocity and time to peak velocity count only if you measured them.")
+        text: qsTr("Load and repetitions are enough. Velocity and time count only if you measured them.")
         Layout.fillWidth: true
     }
     Choices {
@@ -55,7 +56,7 @@ Sheet {
     Field {
         id: time
         objectName: "time"
-        label: qsTr("Time to peak velocity, ms (if measured)")
+        label: qsTr("%1, ms (if measured)").arg(root.viewModel.timeName)
         number: true
         problem: root.problems.time ?? ""
     }

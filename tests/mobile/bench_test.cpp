@@ -133,7 +133,7 @@ TEST_CASE("A typed set takes a decimal comma and comes out in kilograms and seco
                      {QStringLiteral("effort"), QString()}};
     CHECK(bench.view.typeSet(form).isEmpty());
     REQUIRE(typed.has_value());
-    CHECK(typed->kind == TypedSet::Probe);
+    CHECK(typed->kind == store::SetKind::Probe);
     CHECK(typed->loadKg == 142.5);
     CHECK(typed->repetitions == 3);
     CHECK(*typed->meanVelocity == 0.61);

@@ -1,0 +1,52 @@
+import QtQuick
+import QtQuick.Layouts
+import Fleetrung
+import Fleetrung.Views
+
+// Before the first repetition: what the plan wants of this lift, and how it begins.
+ColumnLayout {
+    id: root
+
+    required property BenchViewModel viewModel
+
+    spacing: Theme.gap
+    Layout.fillWidth: true
+
+    Card {
+        visible: root.viewModel.planLines.length > 0 && !root.viewModel.running
+
+        Repeater {
+            model: root.viewModel.planLines
+
+            BodyText {
+                required property string modelData
+                text: modelData
+                font.pixelSize: Theme.scaled(15)
+                Layout.fillWidth: true
+            }
+        }
+        RowLayout {
+            visible: root.viewModel.caution !== ""
+            spacing: 10
+
+            Glyph {
+                sign: Glyph.Caution
+                color: Theme.caution
+                Layout.preferredWidth: Theme.scaled(18)
+                Layout.preferredHeight: Theme.scaled(18)
+                Layout.alignment: Qt.AlignTop
+            }
+            NoteText {
+                text: root.viewModel.caution
+                color: Theme.caution
+                Layout.fillWidth: true
+            }
+        }
+    }
+    EmptyState {
+        sign: root.viewModel.sensor === BenchViewModel.NoSensor ? Glyph.Sensor : Glyph.Bench
+        title: root.viewModel.waitingTitle
+        text: root.viewModel.waitingText
+        Layout.topMargin: 8
+    }
+}
