@@ -76,7 +76,7 @@ Intent Choreographer::intent(int index)
     // At equal acceleration speed goes with the root of the range.
     const double loaded = std::max(0.8 * gesture.slowest, gesture.slowest + gesture.gain * (1 - plan.loadShare));
     const double fresh = plan.meanVelocity > 0 ? plan.meanVelocity : loaded * std::sqrt(usual / gesture.range);
-    const double speed = fresh * (1 - plan.velocityLoss * std::pow(fatigue, 1.2)) * speedScatter;
+    const double speed = plan.speed * fresh * (1 - plan.velocityLoss * std::pow(fatigue, 1.2)) * speedScatter;
     const double share = plan.timeToPeakShare > 0 ? plan.timeToPeakShare : gesture.peakShare;
     const double range = (usual + scatter) * (partial ? 0.6 : 1.0);
     return {range, range / (speed * (partial ? 0.8 : 1.0)), share + 0.1 * plan.velocityLoss * fatigue,
@@ -125,8 +125,17 @@ Strokes Choreographer::touchAndGo(const Intent& wanted, double fall, double star
         const double share = wanted.peakShare - earlier;
         const double reversal = soft * 2.2 * wanted.range / (share * duration * duration);
         const auto up = upwardStroke(upward(wanted, duration, share, reversal, 1 - 6 * earlier), greatestBrake);
-        const auto down = downwardStroke({fall, wanted.lowering * slower, startAcceleration, reversal}, greatestFall);
-        return up && down ? std::optional<Strokes>({*down, *up}) : std::nullopt;
+        if (!up) {
+            return std::nullopt;
+        }
+        // The way down gives in before the way up does.
+        for (const double stretch : {1.0, 1.12, 0.9, 1.25, 0.8, 1.4}) {
+            const double lowering = wanted.lowering * slower * stretch;
+            if (const auto down = downwardStroke({fall, lowering, startAcceleration, reversal}, greatestFall)) {
+                return Strokes{*down, *up};
+            }
+        }
+        return std::nullopt;
     });
 }
 

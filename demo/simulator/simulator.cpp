@@ -25,6 +25,7 @@ Expected<void> check(const SetPlan& plan, const SensorPlan& sensor)
         {"repetitions", static_cast<double>(plan.repetitions), 0, 30},
         {"loadShare", plan.loadShare, 0, 1.05},
         {"meanVelocity", plan.meanVelocity, 0, 5},
+        {"speed", plan.speed, 0.3, 3},
         {"timeToPeakShare", plan.timeToPeakShare, 0, 0.9},
         {"topPause", plan.topPause, 0, 5},
         {"bottomPause", plan.bottomPause, 0, 5},

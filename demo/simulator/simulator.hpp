@@ -29,6 +29,7 @@ struct SetPlan {
     int repetitions = 5;     ///< 0-30
     double loadShare = 0.70; ///< of the rung's one-repetition maximum; sets the speed, and sticking above 0.80
     double meanVelocity = 0; ///< m/s of the first repetition, instead of the load's
+    double speed = 1;        ///< relative to what the load (or meanVelocity) says, 0.3-3
     double timeToPeakShare = 0;   ///< time to peak velocity / concentric duration of the first repetition
     double topPause = 1.0;        ///< s between repetitions, 0-5; 0 = the bar turns round at once
     double bottomPause = 0;       ///< s, 0-5; 0 = touch-and-go. Lifts from a dead stop rest at least 0.3 s

@@ -56,9 +56,16 @@ simulator::SetPlan Body::set(const season::Ladder& ladder, const season::Rung& r
 
     const auto found = sessions.find({ladder.key, rung.key});
     const int done = found == sessions.end() ? 0 : found->second;
-    const double learned = 1 - std::exp(-done / 6.0);
+    const double learned = 1 - std::exp(-done / 8.0);
     const double later = (1.06 - who.response * learned) * quicknessToday * (fullIntent ? 1.0 : 1.02);
-    plan.timeToPeakShare = std::min(0.85, simulator::findGesture(rung.lift)->peakShare * later);
+    const bool quick = rung.metric == season::Metric::PeakVelocity;
+    // In quick lifts a peak comes sooner because the whole pull is faster; in slow ones the push only begins sooner.
+    plan.speed = quick ? 1 / std::sqrt(later) : 1;
+    plan.timeToPeakShare =
+        std::min(0.85, simulator::findGesture(rung.lift)->peakShare * (quick ? std::sqrt(later) : later));
+    if (rung.metric == season::Metric::DropTime) {
+        plan.tempo = later; // what is trained here is how soon the fall is stopped
+    }
 
     const bool sloppy = random.chance(0.06);
     plan.rangeScatter = sloppy ? 0.03 : 0.007;

@@ -82,7 +82,7 @@ Performer youngRunner()
     noor.setup.sessionMinutes = 75;
     noor.setup.ladders = {"squat", "step-up"};
     noor.setup.competitions = {
-        {on(2026, 6, 13), "Schools meeting, Kalmere", Priority::C, false},
+        {on(2026, 6, 6), "Schools meeting, Kalmere", Priority::C, false},
         {on(2026, 8, 15), "Youth regionals, Tarnholt", Priority::B, false},
         {on(2026, 9, 19), "Youth championships, Veldmar", Priority::A, true},
     };

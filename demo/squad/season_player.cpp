@@ -42,6 +42,7 @@ private:
     Diary diary;
     season::SeasonPlan plan;
     bool saidNoOnce = false;
+    std::vector<std::string> exposure; // ladders to step on without evidence of a gain
 };
 
 const season::Competition* SeasonPlayer::competitionOn(CivilDate day) const
@@ -112,26 +113,15 @@ void SeasonPlayer::answer(const season::Decision& decision)
     }
 }
 
+/// Where no response was told the coach chooses, by the next session, to step by exposure.
 void SeasonPlayer::decide(CivilDate day)
 {
-    const auto now = Diary::at(day, 15 * 60 + 45);
-    auto decisions = must(diary.logbook.decide(diary.season, now));
-    std::vector<std::string> exposure;
-    for (const auto& decision : decisions) {
+    for (const auto& decision : must(diary.logbook.decide(diary.season, Diary::at(day, 15 * 60 + 45), exposure))) {
         if (decision.asks) {
             exposure.push_back(decision.ladder);
+        } else if (decision.from != decision.to) {
+            std::erase(exposure, decision.ladder);
         }
-    }
-    if (!exposure.empty()) { // asked, the coach chooses to step by exposure
-        for (const auto& again : must(diary.logbook.decide(diary.season, now, exposure))) {
-            for (auto& decision : decisions) {
-                if (decision.ladder == again.ladder) {
-                    decision = again;
-                }
-            }
-        }
-    }
-    for (const auto& decision : decisions) {
         answer(decision);
     }
 }
