@@ -213,7 +213,8 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.take(QStringLiteral("ladder"));
     if (app.ladder()->canAnswer())
         photographer.takeSheet(QStringLiteral("decideSheet"), QStringLiteral("ladder-decide-otherwise"));
-    photographer.takeSheet(QStringLiteral("seasonSheet"), QStringLiteral("ladder-plan-season"));
+    if (app.ladder()->canPlan())
+        photographer.takeSheet(QStringLiteral("seasonSheet"), QStringLiteral("ladder-plan-season"));
     photographer.place(2);
     photographer.take(QStringLiteral("track"));
     photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));

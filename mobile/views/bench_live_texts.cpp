@@ -147,7 +147,7 @@ QString BenchViewModel::rangeNote() const
     if (!openedLift())
         return {};
     const auto& band = openedLift()->plan.range;
-    return tr("rung %1").arg(units().lengthRange(band.low, band.high));
+    return tr("rung %1").arg(units().lengthNumber(band.low) + QStringLiteral("–") + units().lengthNumber(band.high));
 }
 
 QString BenchViewModel::loss() const

@@ -81,14 +81,20 @@ void LadderViewModel::choose(int index)
 void LadderViewModel::showEvidence()
 {
     QList<QVariantMap> rows;
+    const QString forShow = QStringLiteral(", for show");
     if (shown() && shown()->decision)
-        for (const auto& line : shown()->decision->evidence)
-            rows.append({{QStringLiteral("mark"), line.allowed.empty() ? 2
-                                                  : line.met           ? 0
-                                                                       : 1},
+        for (const auto& line : shown()->decision->evidence) {
+            QString allowed = QString::fromStdString(line.allowed);
+            const bool gates = !allowed.isEmpty() && !allowed.endsWith(forShow);
+            if (allowed.endsWith(forShow))
+                allowed.chop(forShow.size());
+            rows.append({{QStringLiteral("mark"), !gates     ? 2
+                                                  : line.met ? 0
+                                                             : 1},
                          {QStringLiteral("name"), QString::fromStdString(line.name)},
                          {QStringLiteral("value"), valueText(line, preferences_->units())},
-                         {QStringLiteral("allowed"), QString::fromStdString(line.allowed)}});
+                         {QStringLiteral("allowed"), allowed}});
+        }
     evidence_.show(rows);
 }
 

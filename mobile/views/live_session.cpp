@@ -78,7 +78,8 @@ LiveSession::LiveSession(QObject* parent)
 
 LiveSession::~LiveSession()
 {
-    post([](std::unique_ptr<Running>& running) { running.reset(); });
+    // Blocking: the source has timers, which must end on their own thread.
+    QMetaObject::invokeMethod(there_, [this] { running_->reset(); }, Qt::BlockingQueuedConnection);
     thread_.quit();
     thread_.wait();
 }

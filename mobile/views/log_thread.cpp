@@ -25,7 +25,8 @@ LogThread::LogThread(const store::StorePaths& paths, const Identifier& device, Q
 
 LogThread::~LogThread()
 {
-    post([this] { logbook_.reset(); });
+    // Blocking: what was asked for before is done first, then the files are closed, then the thread ends.
+    QMetaObject::invokeMethod(there_, [this] { logbook_.reset(); }, Qt::BlockingQueuedConnection);
     thread_.quit();
     thread_.wait();
 }

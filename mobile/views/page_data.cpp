@@ -216,8 +216,8 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
     const auto athlete = logbook.athlete(id);
     if (!athlete)
         return tl::unexpected(athlete.error());
-    const auto sprints = logbook.sprints(id);
-    const auto jumps = logbook.jumps(id);
+    const auto sprints = logbook.sprints(id, {}, today);
+    const auto jumps = logbook.jumps(id, {}, today);
     if (!sprints || !jumps)
         return tl::unexpected(!sprints ? sprints.error() : jumps.error());
 

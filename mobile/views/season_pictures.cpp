@@ -124,6 +124,7 @@ LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonRepo
                           const std::vector<logbook::DecisionRecord>& decisions, CivilDate today)
 {
     LadderPageData data;
+    data.today = today;
     data.week = season::weekOf(view.plan, today);
     data.weeks = season::weekCount(view.plan);
     if (const auto* phase = season::phaseOn(view.plan.phases, today))

@@ -175,6 +175,14 @@ QString TrackViewModel::emptyText() const
                             "same run-in, same shoes, and write the wind beside it.");
 }
 
+CivilDate TrackViewModel::readDay(FormReader& reader) const
+{
+    const auto day = reader.day(QStringLiteral("day"), true);
+    if (day && *day > today_)
+        reader.problem(QStringLiteral("day"), tr("That day has not come yet."));
+    return day.value_or(today_);
+}
+
 QVariantMap TrackViewModel::addRun(const QVariantMap& form)
 {
     const Units units = preferences_->units();
@@ -189,7 +197,7 @@ QVariantMap TrackViewModel::addRun(const QVariantMap& form)
     run.timing = chosen(timingKeys, reader.choice(QStringLiteral("timing")));
     if (run.start == "flying")
         run.runIn = reader.number(QStringLiteral("runIn"), 5, 100, true).value_or(0);
-    run.day = reader.day(QStringLiteral("day"), true).value_or(today_);
+    run.day = readDay(reader);
     if (reader.sound() && run.distance / run.time > 13) // m/s; nobody has run faster (from memory: 12.4 m/s)
         reader.problem(QStringLiteral("time"), tr("That is faster than anyone has run. Check distance and time."));
     if (!reader.sound())
@@ -204,7 +212,7 @@ QVariantMap TrackViewModel::addJump(const QVariantMap& form)
     FormReader reader(form, units);
     JumpShown jump;
     jump.kind = chosen(jumpKeys, reader.choice(QStringLiteral("kind")));
-    jump.day = reader.day(QStringLiteral("day"), true).value_or(today_);
+    jump.day = readDay(reader);
     if (jump.kind == "standing-long" || jump.kind == "bounds") {
         jump.distance = reader.number(QStringLiteral("distance"), 0.5, 30, true);
     } else {

@@ -16,6 +16,8 @@
 namespace fleetrung::views
 {
 
+class FormReader;
+
 struct RunShown {
     std::string key;
     CivilDate day{};
@@ -89,6 +91,7 @@ signals:
 
 private:
     void showRows();
+    CivilDate readDay(FormReader& reader) const;
     QVariantMap runRow(const RunShown& run) const;
     QVariantMap jumpRow(const JumpShown& jump) const;
 

@@ -106,7 +106,7 @@ Item {
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
-        height: actionColumn.children.length > 0 ? actionColumn.implicitHeight + 2 * Theme.smallGap : 0
+        height: actionColumn.implicitHeight > 0 ? actionColumn.implicitHeight + 2 * Theme.smallGap : 0
         color: Theme.ground
 
         ColumnLayout {

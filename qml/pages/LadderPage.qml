@@ -94,7 +94,17 @@ PageFrame {
         font.pixelSize: Theme.noteSize
         Layout.fillWidth: true
     }
-    GridLayout {
+    EmptyState {
+        objectName: "emptyLadder"
+        visible: !root.ladder.hasSeason
+        sign: Glyph.Ladder
+        title: root.ladder.emptyTitle
+        text: root.ladder.emptyText
+        action: root.ladder.canPlan ? qsTr("Plan a season") : qsTr("Go to Squad")
+        onAsked: root.ladder.canPlan ? season.open() : root.squadAsked()
+    }
+
+    actions: GridLayout {
         visible: root.ladder.canAnswer
         columns: Theme.large ? 1 : 2
         columnSpacing: 12
@@ -114,15 +124,6 @@ PageFrame {
             Layout.preferredWidth: 1
             onClicked: decide.open()
         }
-    }
-    EmptyState {
-        objectName: "emptyLadder"
-        visible: !root.ladder.hasSeason
-        sign: Glyph.Ladder
-        title: root.ladder.emptyTitle
-        text: root.ladder.emptyText
-        action: root.ladder.canPlan ? qsTr("Plan a season") : qsTr("Go to Squad")
-        onAsked: root.ladder.canPlan ? season.open() : root.squadAsked()
     }
 
     SeasonSheet {

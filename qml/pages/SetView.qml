@@ -13,12 +13,16 @@ PageFrame {
     title: set.liftName
     aside: set.setText
     lead: set.loadText
-    leadNote: set.planText
+    leadNote: terse ? "" : set.planText
     canGoBack: true
     onBack: set.leaveLift()
 
+    // In large text the number comes before what is as it should be.
+    readonly property bool terse: Theme.large && set.repetitionCount > 0
+
     SensorPill {
         objectName: "sensor"
+        visible: !root.terse || root.set.sensor === BenchViewModel.Lost
         viewModel: root.set
     }
 
@@ -27,6 +31,17 @@ PageFrame {
         visible: root.set.stopNow
         text: root.set.stopText
     }
+    Card {
+        visible: root.set.lastSetText !== ""
+
+        ListRow {
+            objectName: "lastSet"
+            title: qsTr("Last set")
+            detail: root.set.lastSetText
+            value: root.set.restText
+        }
+    }
+
     Choices {
         objectName: "kind"
         visible: root.set.repetitionCount === 0 && !root.set.running
@@ -116,17 +131,6 @@ PageFrame {
             value: root.set.loss
             name: qsTr("velocity loss")
             note: root.set.lossNote
-        }
-    }
-
-    Card {
-        visible: root.set.lastSetText !== ""
-
-        ListRow {
-            objectName: "lastSet"
-            title: qsTr("Last set")
-            detail: root.set.lastSetText
-            value: root.set.restText
         }
     }
 

@@ -68,11 +68,6 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    NoteText {
-        visible: root.viewModel.hasLifts
-        text: qsTr("Times of different rungs are never joined: a shorter range is quicker anyway.")
-        Layout.fillWidth: true
-    }
     EmptyState {
         objectName: "emptyTrends"
         visible: !root.viewModel.hasLifts && !root.viewModel.hasSprints

@@ -66,7 +66,7 @@ TEST_CASE("The big number is the latest time to peak velocity in whole milliseco
     CHECK(bench.view.number() == QStringLiteral("286"));
     CHECK(bench.view.velocity() == QStringLiteral("0.62 m/s"));
     CHECK(bench.view.range() == QStringLiteral("34 cm"));
-    CHECK(bench.view.rangeNote() == QStringLiteral("rung 32–38 cm"));
+    CHECK(bench.view.rangeNote() == QStringLiteral("rung 32–38"));
 }
 
 TEST_CASE("A repetition is inside, sooner or later than the band as both are printed", "[bench]")

@@ -1,7 +1,10 @@
 #include "driver.hpp"
 
+#include <algorithm>
+
 #include <QQmlEngine>
 
+#include "demo/simulator/simulator.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
 
@@ -277,6 +280,49 @@ void Driver::offerStillSensor()
         recording.samples.push_back({.time = i / 100.0, .specificForce = {0, 0, 9.81}, .angularRate = {0, 0, 0}});
     app_->offerSensor({.name = QStringLiteral("Bar sensor"),
                        .make = [recording] { return std::make_unique<ReplaySource>(recording, "Bar sensor", 1.0); }});
+}
+
+void Driver::offerSimulatedSet(int repetitions)
+{
+    simulator::SetPlan plan;
+    plan.lift = app_->bench()->openedLift()->plan.lift;
+    plan.repetitions = repetitions;
+    plan.stillBefore = 1; // short: builds without optimisation are slow
+    plan.topPause = 0.5;
+    plan.stillAfter = 1;
+    simulator::SensorPlan sensor;
+    sensor.rate = 100;
+    const auto set = simulator::simulateSet(plan, sensor, 20260330);
+    if (!set) {
+        qWarning("%s", describe(set.error()).c_str());
+        return;
+    }
+    app_->offerSensor({.name = QStringLiteral("Bar sensor"), .make = [recording = set->recording] {
+                           return std::make_unique<ReplaySource>(recording, "Bar sensor", 0.0);
+                       }});
+}
+
+int Driver::storedRepetitions()
+{
+    int count = -1;
+    log_->run(
+        this,
+        [](logbook::Logbook& logbook) -> Expected<int> {
+            const auto squad = logbook.squad(today);
+            if (!squad || squad->empty())
+                return -1;
+            const auto sessions = logbook.sessions(squad->front().athlete.id);
+            if (!sessions || sessions->empty())
+                return -1;
+            const auto sets = logbook.sets(sessions->back().id);
+            if (!sets || sets->empty())
+                return -1;
+            return static_cast<int>(
+                std::ranges::count(sets->back().repetitions, false, &logbook::RepetitionView::deleted));
+        },
+        [&count](const Expected<int>& counted) { count = counted.value_or(-1); });
+    settle();
+    return count;
 }
 
 } // namespace fleetrung::tests

@@ -41,6 +41,10 @@ public:
     Q_INVOKABLE void settle();
     /// A bar sensor that lies still for two seconds: no repetition may be found in what it sends.
     Q_INVOKABLE void offerStillSensor();
+    /// A bar sensor on a simulated set of the lift that is open; played at once.
+    Q_INVOKABLE void offerSimulatedSet(int repetitions);
+    /// Repetitions of the athlete's latest stored set that are not struck out; -1 where there is none.
+    Q_INVOKABLE int storedRepetitions();
 
 private:
     views::Preferences preferences_;

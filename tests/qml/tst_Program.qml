@@ -78,15 +78,20 @@ TestCase {
         const bench = window.app.bench
         verify(bench.lifts.count > 0, window.app.notice)
         const key = bench.lifts.data(bench.lifts.index(0, 0), 256)
+        const progress = () => bench.lifts.data(bench.lifts.index(0, 0), 256 + 6)
         bench.openLift(key)
-        verify(bench.setText.indexOf("set 1") === 0)
+        compare(bench.setText, "probe set")
+        compare(progress(), "not begun")
         bench.typeSet({ kind: 0, load: "60", repetitions: "5", velocity: "", time: "", effort: "7" })
         driver.settle()
-        verify(bench.setText.indexOf("set 2") === 0, bench.setText)
+        verify(progress().indexOf("1 of") === 0, progress())
         verify(bench.lastSetText !== "")
+        bench.typeSet({ kind: 1, load: "60", repetitions: "3", velocity: "", time: "", effort: "" })
+        driver.settle()
+        verify(bench.setText.indexOf("set 2") === 0, bench.setText)
         window.app.undo()
         driver.settle()
-        verify(bench.setText.indexOf("set 1") === 0, bench.setText)
+        compare(bench.setText, "probe set")
     }
 
     function test_theStairStandsOnLadderAndTheAnswerIsKept() {
@@ -112,5 +117,54 @@ TestCase {
         tryCompare(bench, "sensor", BenchViewModel.Streaming)
         tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)
         compare(bench.repetitionCount, 0)
+    }
+
+    function openSquat(window: Main): BenchViewModel {
+        const bench = window.app.bench
+        bench.openLift("squat")
+        return bench
+    }
+
+    function test_aSimulatedSetIsSeenLiveUndoneAndStored() {
+        const window = makeMain()
+        driver.plantSeason()
+        const bench = openSquat(window)
+        verify(bench.liftOpen)
+        driver.offerSimulatedSet(2)
+        bench.begin()
+        tryCompare(bench, "repetitionCount", 2, 120000)
+        tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)
+        bench.undoRepetition()
+        compare(bench.repetitionCount, 1)
+        bench.endSet()
+        tryVerify(() => bench.lastSetText !== "", 60000)
+        driver.settle()
+        compare(driver.storedRepetitions(), 1)
+        bench.leaveLift()
+    }
+
+    function test_aTypedRunThatHasNotComeYetIsRefused() {
+        const window = makeMain()
+        driver.plantSeason()
+        const problems = window.app.track.addRun({ distance: "60", time: "7,12", start: 0, runIn: "", wind: "", surface: 1,
+                                                   timing: 3, day: "2026-04-30" })
+        verify(problems.day !== undefined)
+    }
+
+    function test_aSeasonIsPlannedOnThePhone() {
+        const window = makeMain()
+        window.app.squad.save("", { name: "Ada Example", born: "1999-05-17", mass: "61", stature: "", years: "3", event: "",
+                                    consent: false })
+        driver.settle()
+        const ladder = window.app.ladder
+        verify(ladder.canPlan)
+        const form = { race: "Club championship", raceDay: "2026-02-30", start: "2026-03-02", liftDays: [0, 2, 4], sprintDays: [1],
+                       ladders: [0], equipment: [0, 1], boxes: "20 30" }
+        verify(ladder.planSeason(form).raceDay !== undefined)
+        form.raceDay = "2026-08-29"
+        compare(Object.keys(ladder.planSeason(form)).length, 0)
+        driver.settle()
+        verify(ladder.hasSeason, window.app.notice)
+        compare(window.app.bench.lifts.count, 1)
     }
 }
