@@ -50,17 +50,28 @@ void summarise(const squad::Performer& performer, const squad::Tally& tally)
     }
 }
 
-/// "Imani Vesterholt" -> "imani-vesterholt.season.json": what `fleetrung-desk plan` reads.
-std::filesystem::path seasonFile(const squad::Performer& performer)
+/// "Imani Vesterholt" -> "imani-vesterholt"
+std::string fileName(const squad::Performer& performer)
 {
     std::string name;
     for (const char letter : performer.athlete.name) {
         name += letter == ' ' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
     }
-    return name + ".season.json";
+    return name;
 }
 
-void writeSeason(const squad::Performer& performer, const std::filesystem::path& path)
+void write(const std::filesystem::path& path, const std::string& bytes)
+{
+    std::ofstream file(path, std::ios::binary);
+    file << bytes;
+    file.close();
+    if (!file) {
+        throw std::runtime_error("cannot write " + path.string());
+    }
+}
+
+/// What `fleetrung-desk plan` reads.
+std::string seasonText(const squad::Performer& performer)
 {
     auto setup = performer.setup;
     setup.athlete.name = performer.athlete.name;
@@ -68,12 +79,7 @@ void writeSeason(const squad::Performer& performer, const std::filesystem::path&
     setup.athlete.trainingYears = performer.athlete.trainingYears;
     setup.athlete.bodyMassKg = performer.athlete.bodyMassKg;
     setup.athlete.guardianConsent = performer.athlete.guardianConsent;
-    std::ofstream file(path, std::ios::binary);
-    file << jsonText(season::setupJson(setup), 2) << "\n";
-    file.close();
-    if (!file) {
-        throw std::runtime_error("cannot write " + path.string());
-    }
+    return jsonText(season::setupJson(setup), 2) + "\n";
 }
 
 void play(const std::filesystem::path& folder, int mostDays)
@@ -91,12 +97,17 @@ void play(const std::filesystem::path& folder, int mostDays)
         if (mostDays > 0) {
             performer.playedTo = std::min(performer.playedTo, performer.setup.start + std::chrono::days{mostDays - 1});
         }
-        writeSeason(performer, folder / seasonFile(performer));
+        const auto name = fileName(performer);
+        write(folder / (name + ".season.json"), seasonText(performer));
         std::cout << performer.athlete.name << ":" << std::flush;
-        const auto tally = squad::playSeason(logbook, performer,
-                                             [](const std::string& day) { std::cout << " " << day << std::flush; });
+        const auto played = squad::playSeason(logbook, performer,
+                                              [](const std::string& day) { std::cout << " " << day << std::flush; });
         std::cout << "\n";
-        summarise(performer, tally);
+        summarise(performer, played.tally);
+        if (!played.nextLift.empty()) {
+            write(folder / (name + ".replay.csv"), played.nextRecording);
+            std::cout << "  next: " << played.nextLift << ", to be replayed from " << name << ".replay.csv\n";
+        }
         std::cout << "\n";
     }
     std::cout << "store: " << rows.string() << " (rows), " << captures.string() << " (raw recordings)\n";

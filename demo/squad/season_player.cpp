@@ -27,7 +27,7 @@ public:
     }
 
     void play(const std::function<void(const std::string&)>& progress);
-    [[nodiscard]] Tally tally() const { return diary.tally; }
+    [[nodiscard]] Played played();
 
 private:
     void live(CivilDate day);
@@ -180,14 +180,38 @@ void SeasonPlayer::play(const std::function<void(const std::string&)>& progress)
     }
 }
 
+Played SeasonPlayer::played()
+{
+    Played all{diary.tally, {}, {}};
+    const auto day = diary.who.playedTo + std::chrono::days{1};
+    diary.body.wake(day);
+    const auto session = must(diary.logbook.day(diary.season, day)).session;
+    const auto bar = std::find_if(session.lifts.begin(), session.lifts.end(), [](const season::PlannedLift& lift) {
+        return lift.metric != season::Metric::ContactTime && !lift.work.empty() && lift.work.front().loadKg;
+    });
+    if (bar == session.lifts.end()) {
+        return all;
+    }
+    const auto& ladder = *season::findLadder(season::standardSeasonData().ladders, bar->ladder);
+    const auto& set = bar->work.front();
+    const auto motion = diary.body.set(ladder, *ladder.find(bar->rung), *set.loadKg, set.repetitions, false);
+    simulator::SensorPlan sensor;
+    sensor.part = "C";
+    sensor.randomMounting = true;
+    const auto simulated = must(simulator::simulateSet(motion, sensor, diary.body.random.seed()));
+    all.nextLift = bar->lift;
+    all.nextRecording = simulator::recordingCsv(simulated.recording, bar->lift, *set.loadKg);
+    return all;
+}
+
 } // namespace
 
-Tally playSeason(logbook::Logbook& logbook, const Performer& performer,
-                 const std::function<void(const std::string&)>& progress)
+Played playSeason(logbook::Logbook& logbook, const Performer& performer,
+                  const std::function<void(const std::string&)>& progress)
 {
     SeasonPlayer player(logbook, performer);
     player.play(progress);
-    return player.tally();
+    return player.played();
 }
 
 } // namespace fleetrung::squad

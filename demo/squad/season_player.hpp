@@ -9,8 +9,14 @@
 namespace fleetrung::squad
 {
 
+struct Played {
+    Tally tally;
+    std::string nextLift;      ///< lift key of the first bar lift planned for the day after; empty where there is none
+    std::string nextRecording; ///< recording CSV of its first work set, so that Bench has a sensor to listen to
+};
+
 /// Throws std::runtime_error with the logbook's own words where anything fails. `progress` is told each month.
-[[nodiscard]] Tally playSeason(logbook::Logbook& logbook, const Performer& performer,
-                               const std::function<void(const std::string&)>& progress);
+[[nodiscard]] Played playSeason(logbook::Logbook& logbook, const Performer& performer,
+                                const std::function<void(const std::string&)>& progress);
 
 } // namespace fleetrung::squad
