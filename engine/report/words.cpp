@@ -25,6 +25,8 @@ std::string dayNumber(const std::chrono::year_month_day& date)
     return integerText(static_cast<unsigned>(date.day()));
 }
 
+constexpr std::string_view properName = "Romanian"; // the one that lifts begin with
+
 bool isUpper(char c)
 {
     return c >= 'A' && c <= 'Z';
@@ -75,7 +77,7 @@ std::string signedMillisecondsText(double seconds)
 std::string inSentence(std::string_view name)
 {
     std::string text(name);
-    if (text.size() > 1 && isUpper(text[0]) && !isUpper(text[1]))
+    if (text.size() > 1 && isUpper(text[0]) && !isUpper(text[1]) && !name.starts_with(properName))
         text[0] = static_cast<char>(text[0] - 'A' + 'a');
     return text;
 }

@@ -24,7 +24,7 @@ namespace fleetrung::report
 [[nodiscard]] std::string numberText(double value, int decimals);
 /// Numbers above zero get a plus: wind "+1.2", "−0.4", "0.0".
 [[nodiscard]] std::string signedText(double value, int decimals);
-/// "half squat" of "Half squat"; names that begin with a figure or an abbreviation stay.
+/// "half squat" of "Half squat"; names that begin with a figure, an abbreviation or a proper name stay.
 [[nodiscard]] std::string inSentence(std::string_view name);
 /// "Flying 20 m" of "flying 20 m".
 [[nodiscard]] std::string capitalised(std::string_view text);

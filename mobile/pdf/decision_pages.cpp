@@ -1,3 +1,4 @@
+#include <QRegularExpression>
 #include <map>
 
 #include "engine/report/words.hpp"
@@ -28,16 +29,29 @@ QString valueText(const report::Evidence& number, Units units)
     return isCount ? text : text + QLatin1Char(' ') + qtText(number.unit);
 }
 
+/// Limits come from the rules with a hyphen for a minus.
+QString allowedText(const std::string& allowed)
+{
+    static const QRegularExpression minus(QStringLiteral("(^| )-(?=\\d)"));
+    return qtText(allowed).replace(minus, QStringLiteral("\\1\u2212"));
+}
+
 /// "gain in time to peak velocity 61 ± 9 ms (at least 38: met)".
 QString evidenceText(const report::Evidence& number, Units units)
 {
     QString text = qtText(number.name) + QLatin1Char(' ') + valueText(number, units);
     if (number.allowed.empty())
         return text;
-    text += QStringLiteral(" (") + qtText(number.allowed);
+    text += QStringLiteral(" (") + allowedText(number.allowed);
     if (number.met)
         text += *number.met ? QStringLiteral(": met") : QStringLiteral(": not met");
     return text + QLatin1Char(')');
+}
+
+/// What a decision hung on: of a hold what was not met, of any other all that was asked. The rest stands in the tables.
+bool isTold(const report::Decision& decision, const report::Evidence& number)
+{
+    return number.met && (decision.kind != "hold" || !*number.met);
 }
 
 QString reasonText(const report::Decision& decision, Units units)
@@ -45,7 +59,8 @@ QString reasonText(const report::Decision& decision, Units units)
     QString text = qtText(decision.reason);
     QStringList numbers;
     for (const auto& number : decision.evidence)
-        numbers << evidenceText(number, units);
+        if (isTold(decision, number))
+            numbers << evidenceText(number, units);
     if (!numbers.isEmpty())
         text += QStringLiteral(" Evidence: ") + numbers.join(QStringLiteral("; ")) + QLatin1Char('.');
     return text;
@@ -78,20 +93,28 @@ QString whatText(const report::Decision& decision)
            qtText(report::inSentence(decision.to));
 }
 
-/// Decisions that stand in one line: a single one, or holds (or rests) in a row on one rung by one rule that were
-/// answered alike.
+/// Decisions that stand in one line: a single one, or holds (or rests by one rule) in a row on one rung. One that the
+/// athlete changed stands alone.
 struct Run {
     const report::Decision* first;
     const report::Decision* last;
-    int count = 1;
+    int followed = 0;
+    int count = 0;
+
+    void add(const report::Decision& decision)
+    {
+        last = &decision;
+        followed += decision.answer == report::Answer::Followed ? 1 : 0;
+        ++count;
+    }
 };
 
 bool continues(const Run& run, const report::Decision& decision)
 {
-    const bool isQuiet = decision.kind == "hold" || decision.kind == "rest";
-    return isQuiet && run.last->kind == decision.kind && run.last->rule == decision.rule &&
-           run.last->from == decision.from && run.last->to == decision.to && run.last->answer == decision.answer &&
-           decision.answer != report::Answer::Changed;
+    const auto& last = *run.last;
+    const bool isQuiet = decision.kind == "hold" || (decision.kind == "rest" && decision.rule == last.rule);
+    return isQuiet && last.kind == decision.kind && last.from == decision.from && last.to == decision.to &&
+           last.answer != report::Answer::Changed && decision.answer != report::Answer::Changed;
 }
 
 /// In order of first days; a run belongs to its ladder, whatever other ladders did meanwhile.
@@ -102,12 +125,12 @@ std::vector<Run> runsOf(const std::vector<report::Decision>& decisions)
     for (const auto& decision : decisions) {
         const auto known = lastOfLadder.find(decision.ladder);
         if (known != lastOfLadder.end() && continues(runs[known->second], decision)) {
-            runs[known->second].last = &decision;
-            ++runs[known->second].count;
+            runs[known->second].add(decision);
             continue;
         }
         lastOfLadder[decision.ladder] = runs.size();
         runs.push_back({&decision, &decision});
+        runs.back().add(decision);
     }
     return runs;
 }
@@ -120,6 +143,15 @@ QString daysText(const Run& run)
                : first + QStringLiteral(" – ") + qtText(report::shortDayText(run.last->day));
 }
 
+QString answersText(const Run& run)
+{
+    if (run.count == 1)
+        return answerText(*run.last);
+    if (run.followed == 0 || run.followed == run.count)
+        return run.followed == 0 ? QStringLiteral("open") : QStringLiteral("followed");
+    return QStringLiteral("%1 followed, %2 open").arg(run.followed).arg(run.count - run.followed);
+}
+
 } // namespace
 
 void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units units)
@@ -128,23 +160,21 @@ void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units unit
         return;
     flow.section(QStringLiteral("Decisions and their reasons"));
     const auto runs = runsOf(report.decisions);
-    if (runs.size() < report.decisions.size())
-        flow.lead(QStringLiteral(
-            "Holds and rests in a row stand in one line, with the reason and the evidence of the last of them. "
-            "Every decision stands in the tables."));
+    flow.lead(QStringLiteral(
+        "Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was "
+        "not met is shown. Every decision with all its numbers stands in the tables."));
     std::vector<QStringList> rows;
     for (const auto& run : runs) {
         auto what = whatText(*run.last);
         if (run.count > 1)
             what += QStringLiteral(" (%1 times)").arg(run.count);
-        rows.push_back(
-            {daysText(run), qtText(run.last->ladder), what, reasonText(*run.last, units), answerText(*run.last)});
+        rows.push_back({daysText(run), qtText(run.last->ladder), what, reasonText(*run.last, units), answersText(run)});
     }
     flow.table({{QStringLiteral("Day"), 0.95},
-                {QStringLiteral("Ladder"), 0.85},
-                {QStringLiteral("Decision"), 1.8},
-                {QStringLiteral("Reason and evidence"), 4},
-                {QStringLiteral("What the athlete did"), 1.8}},
+                {QStringLiteral("Ladder"), 0.75},
+                {QStringLiteral("Decision"), 1.75},
+                {QStringLiteral("Reason and evidence"), 4.9},
+                {QStringLiteral("Answer"), 1.35}},
                rows);
 }
 

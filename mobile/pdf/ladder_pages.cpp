@@ -55,6 +55,8 @@ QString loadsText(const RungWork& work, Units units)
 {
     if (!work.lightest)
         return notKnown();
+    if (*work.heaviest <= 0)
+        return QStringLiteral("body mass");
     const auto heaviest = massText(*work.heaviest, units);
     return *work.lightest == *work.heaviest
                ? heaviest

@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "engine/report/words.hpp"
+#include "mobile/pdf/by_time.hpp"
 #include "mobile/pdf/report_pages.hpp"
 #include "mobile/pdf/report_pictures.hpp"
 
@@ -10,78 +13,69 @@ namespace
 constexpr double sprintHeight = 165; // points
 constexpr std::size_t fewestForPicture = 3;
 
+using Runs = std::vector<const report::Sprint*>;
+
 QString orNotKnown(const std::string& text)
 {
     return text.empty() ? notKnown() : qtText(text);
 }
 
-QStringList sprintRow(const report::Sprint& run)
+QString timeText(const report::Sprint& run)
 {
-    return {qtText(report::dayText(run.day)),
-            qtText(report::numberText(run.timeS, 2)) + QStringLiteral(" s"),
-            run.windMps ? qtText(report::signedText(*run.windMps, 1)) + QStringLiteral(" m/s") : notKnown(),
-            orNotKnown(run.surface),
-            orNotKnown(run.shoes),
-            orNotKnown(run.timing),
-            run.runInM ? qtText(report::numberText(*run.runInM, 0)) + QStringLiteral(" m") : notKnown(),
-            run.competition ? QStringLiteral("competition") : QStringLiteral("training")};
+    return qtText(report::numberText(run.timeS, 2));
+}
+
+/// "2.06 (+1.4)": with its wind, and its surface where that is not the best one's.
+QString besideText(const report::Sprint& run, const report::Sprint& best)
+{
+    QStringList notes;
+    if (run.windMps)
+        notes << qtText(report::signedText(*run.windMps, 1));
+    if (run.surface != best.surface)
+        notes << qtText(run.surface);
+    return notes.isEmpty() ? timeText(run)
+                           : timeText(run) + QStringLiteral(" (") + notes.join(QStringLiteral(", ")) + QLatin1Char(')');
+}
+
+QStringList sprintRow(const QString& when, const Runs& runs)
+{
+    const auto& best =
+        **std::min_element(runs.begin(), runs.end(), [](const auto* a, const auto* b) { return a->timeS < b->timeS; });
+    QStringList others;
+    for (const auto* run : runs)
+        if (run != &best)
+            others << besideText(*run, best);
+    return {best.competition ? when + QStringLiteral(", race") : when,
+            timeText(best) + QStringLiteral(" s"),
+            best.windMps ? qtText(report::signedText(*best.windMps, 1)) + QStringLiteral(" m/s") : notKnown(),
+            orNotKnown(best.surface),
+            orNotKnown(best.shoes),
+            orNotKnown(best.timing),
+            best.runInM ? qtText(report::numberText(*best.runInM, 0)) + QStringLiteral(" m") : notKnown(),
+            others.isEmpty() ? notKnown() : others.join(QStringLiteral(", "))};
 }
 
 void setTest(PageFlow& flow, const report::SeasonReport& report, const std::string& test)
 {
-    std::vector<QStringList> rows;
+    Runs runs;
     for (const auto& run : report.sprints)
         if (run.test == test)
-            rows.push_back(sprintRow(run));
-    const bool pictured = rows.size() >= fewestForPicture;
+            runs.push_back(&run);
+    std::vector<QStringList> rows;
+    for (const auto& [when, group] : byTime(report, runs))
+        rows.push_back(sprintRow(when, group));
     flow.subsection(qtText(report::capitalised(test)));
-    if (pictured)
+    if (runs.size() >= fewestForPicture)
         flow.picture(sprintTrendOf(report, test), sprintHeight);
-    flow.table({{QStringLiteral("Day"), 1.7},
-                {QStringLiteral("Time"), 0.9, true},
+    flow.table({{QStringLiteral("When"), 2.55},
+                {QStringLiteral("Best"), 0.8, true},
                 {QStringLiteral("Wind"), 1, true},
-                {QStringLiteral("Surface"), 1},
-                {QStringLiteral("Shoes"), 1},
+                {QStringLiteral("Surface"), 0.95},
+                {QStringLiteral("Shoes"), 0.9},
                 {QStringLiteral("Timing"), 1.1},
                 {QStringLiteral("Run-in"), 0.8, true},
-                {QStringLiteral("Where"), 1.2}},
+                {QStringLiteral("Other times (wind, m/s)"), 2.9}},
                rows);
-}
-
-QString measuredText(const report::Measurement& value, double scale, int decimals, const QString& unit)
-{
-    if (!value.value)
-        return notKnown();
-    QString text = qtText(report::numberText(*value.value * scale, decimals));
-    if (value.uncertainty)
-        text += QStringLiteral(" ± ") + qtText(report::numberText(*value.uncertainty * scale, decimals));
-    return text + QLatin1Char(' ') + unit;
-}
-
-void setJumps(PageFlow& flow, const report::SeasonReport& report, Units units)
-{
-    if (report.jumps.empty())
-        return;
-    flow.section(QStringLiteral("Jumps"));
-    std::vector<QStringList> rows;
-    for (const auto& jump : report.jumps) {
-        const bool metric = units == Units::Metric;
-        rows.push_back({qtText(report::dayText(jump.day)), qtText(jump.kind) + qtText(report::sideWords(jump.side)),
-                        jump.boxHeightM ? heightText(*jump.boxHeightM, units) : notKnown(),
-                        measuredText(jump.contactTime, 1000, 0, QStringLiteral("ms")),
-                        jump.distanceM ? qtText(report::numberText(*jump.distanceM, 2)) + QStringLiteral(" m")
-                                       : measuredText(jump.height, metric ? 100 : 1 / 0.0254, 1,
-                                                      metric ? QStringLiteral("cm") : QStringLiteral("in")),
-                        measuredText(jump.reactiveStrength, 1, 2, QStringLiteral("m/s"))});
-    }
-    flow.table({{QStringLiteral("Day"), 1.4},
-                {QStringLiteral("Jump"), 1.5},
-                {QStringLiteral("Box"), 0.8, true},
-                {QStringLiteral("Contact"), 1.2, true},
-                {QStringLiteral("Height or distance"), 1.5, true},
-                {QStringLiteral("Reactive strength"), 1.5, true}},
-               rows);
-    flow.quiet(QStringLiteral("± is the standard uncertainty. Reactive strength: jump height over contact time."));
 }
 
 } // namespace

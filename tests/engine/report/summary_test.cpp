@@ -133,6 +133,7 @@ TEST_CASE("numbers in words carry a true minus, and a plus where the sign is new
     CHECK(signedText(1.2, 1) == "+1.2");
     CHECK(signedText(0.04, 1) == "0.0");
     CHECK(inSentence("Half squat") == "half squat");
+    CHECK(inSentence("Romanian deadlift to the knee") == "Romanian deadlift to the knee");
     CHECK(inSentence("45 cm") == "45 cm");
     CHECK(inSentence("RDL to the knee") == "RDL to the knee");
     CHECK(dayText(*parseDate("2026-07-25")) == "25 July 2026");
