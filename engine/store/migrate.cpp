@@ -102,6 +102,9 @@ Expected<void> migrate(Connection& connection, const Schema& schema)
                 !ours)
                 return ours;
         const auto newest = std::ssize(schema.steps);
+        if (!connection.writable() && empty && found == 0)
+            return fail(Code::StoreCorrupt, connection.path(),
+                        "is empty; give a " + std::string(schema.what) + " that was written by the program");
         if (!connection.writable() && found != newest)
             return fail(Code::StoreFailed, connection.path(),
                         "is of an older form; open it once for writing to renew it");

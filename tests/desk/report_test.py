@@ -88,6 +88,10 @@ class Report(DeskTest):
         self.assertFalse((self.folder / "t").exists())
         self.assertFalse((self.folder / "absent.fleetrung").exists())
 
+    def test_an_empty_file_is_no_store(self):
+        empty = self.file("empty.fleetrung", "")
+        self.assertIn("is empty", self.refused("--csv", self.folder / "t", store=empty))
+
     def test_reading_leaves_the_store_as_it_was(self):
         before = {path.name: path.read_bytes() for path in self.store.iterdir() if path.suffix == ".fleetrung"}
         self.tables()
