@@ -68,13 +68,13 @@ void setTest(PageFlow& flow, const report::SeasonReport& report, const std::stri
     if (runs.size() >= fewestForPicture)
         flow.picture(sprintTrendOf(report, test), sprintHeight);
     flow.table({{QStringLiteral("When"), 2.55},
-                {QStringLiteral("Best"), 0.8, true},
+                {QStringLiteral("Best"), 1.1, true},
                 {QStringLiteral("Wind"), 1, true},
                 {QStringLiteral("Surface"), 0.95},
                 {QStringLiteral("Shoes"), 0.9},
                 {QStringLiteral("Timing"), 1.1},
                 {QStringLiteral("Run-in"), 0.8, true},
-                {QStringLiteral("Other times (wind, m/s)"), 2.9}},
+                {QStringLiteral("Other times (wind, m/s)"), 2.6}},
                rows);
 }
 
