@@ -188,7 +188,7 @@ TEST_CASE("a repetition the sensor missed is added by hand, and may be struck ou
     CHECK(good(logbook.set(recorded.set)).done == 2);
 }
 
-TEST_CASE("a set without a sensor keeps what was typed; a deleted set comes back")
+TEST_CASE("a set without a sensor keeps what was typed, a deleted set comes back")
 {
     const Folder folder;
     auto logbook = openLogbook(folder);

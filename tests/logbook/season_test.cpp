@@ -97,7 +97,7 @@ TEST_CASE("a struck-out repetition, a warm-up and a probe at another load are no
                                [&](const auto& one) { return one.day == first.begun.trainingDay && one.timeToPeak; }));
 }
 
-TEST_CASE("deciding twice on the same evidence stores the decisions once; new facts of the day are decided anew")
+TEST_CASE("deciding twice on the same evidence stores the decisions once, new facts of the day are decided anew")
 {
     const Folder folder;
     auto logbook = openLogbook(folder);

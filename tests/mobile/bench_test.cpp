@@ -82,6 +82,38 @@ TEST_CASE("A repetition is inside, sooner or later than the band as both are pri
     CHECK(bench.view.verdictText() == QStringLiteral("10 ms sooner than the band"));
 }
 
+TEST_CASE("Of a ballistic lift the range ends at peak velocity", "[bench]")
+{
+    Preferences preferences;
+    BenchViewModel view(&preferences);
+    BenchDay day = dayWithHalfSquat();
+    day.lifts.front().plan.lift = "hang-power-clean";
+    view.showDay(day);
+    view.openLift(QStringLiteral("squat"));
+    auto clean = repetition(0.25, 1.1);
+    clean.range = {0.69, 0.004};
+    clean.displacementToPeak = {0.42, 0.004};
+    view.addRepetition(clean);
+    CHECK(view.range() == QStringLiteral("42 cm"));
+    CHECK(view.rangeName() == QStringLiteral("range to peak"));
+}
+
+TEST_CASE("A short drop squat is judged by the time of its drop", "[bench]")
+{
+    Preferences preferences;
+    BenchViewModel view(&preferences);
+    BenchDay day = dayWithHalfSquat();
+    day.lifts.front().plan.metric = season::Metric::DropTime;
+    day.lifts.front().plan.targetBand = {0.110, 0.160};
+    view.showDay(day);
+    view.openLift(QStringLiteral("squat"));
+    auto drop = repetition(0.247, 0.26);
+    drop.reversalTime = reps::Measured{0.135, 0.003};
+    view.addRepetition(drop);
+    CHECK(view.number() == QStringLiteral("135"));
+    CHECK(view.verdict() == BenchViewModel::Inside);
+}
+
 TEST_CASE("A two-peaked repetition is said to be no evidence", "[bench]")
 {
     Bench bench;

@@ -200,7 +200,7 @@ TEST_CASE("A skewed clock stretches the recording and its truth alike")
     CHECK(skewed->truth[4].bar.peakTime - 100 == Approx(straight->truth[4].bar.peakTime * 1.0003).epsilon(1e-12));
 }
 
-TEST_CASE("A lossy radio loses, doubles and swaps packets; the recording keeps its order")
+TEST_CASE("A lossy radio loses, doubles and swaps packets, the recording keeps its order")
 {
     const SetPlan plan;
     SensorPlan sensor;

@@ -304,7 +304,7 @@ TEST_CASE("A step back after a layoff is taken once", "[season][decision]")
     CHECK(decideSquat(input).rule == "hold");
 }
 
-TEST_CASE("Nothing heavy within 48 hours of a competition; a primer is allowed the days before", "[season][decision]")
+TEST_CASE("Nothing heavy within 48 hours of a competition, a primer is allowed the days before", "[season][decision]")
 {
     auto input =
         squatDay("2026-06-12", "quarter", "2026-05-20", sessions(on("2026-06-01"), 3, "quarter", {180, 180, 180}));
@@ -333,7 +333,7 @@ TEST_CASE("A layoff that ends on the eve of a race steps the ladder back, and st
     CHECK(session.notes[0].find("Regional race") != std::string::npos);
 }
 
-TEST_CASE("At most one heavy ladder steps in seven days; the other waits", "[season][decision]")
+TEST_CASE("At most one heavy ladder steps in seven days, the other waits", "[season][decision]")
 {
     auto season = setup();
     season.ladders = {"squat", "clean"};

@@ -38,7 +38,7 @@ TEST_CASE("The smallest worthwhile change is a fifth of the spread between athle
     CHECK(smallestWorthwhileChange(3, 5) == 0);
 }
 
-TEST_CASE("Without sessions the typical error is the prior; sessions move it towards the athlete's own", "[statistics]")
+TEST_CASE("Without sessions the typical error is the prior, sessions move it towards the athlete's own", "[statistics]")
 {
     CHECK(typicalErrorWithPrior({}, 24) == 24);
     const std::array<double, 6> differences{10, -10, 10, -10, 10, -10};
