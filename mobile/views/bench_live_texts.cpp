@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "engine/reps/lift.hpp"
 #include "engine/strength/velocity_loss.hpp"
 #include "mobile/plot/pictures.hpp"
 
@@ -137,9 +138,23 @@ QString BenchViewModel::velocityNote() const
     return tr("± %1").arg(units().number(measured.uncertainty, measured.uncertainty < 0.01 ? 3 : 2));
 }
 
+bool BenchViewModel::isBallistic() const
+{
+    const reps::Lift* lift = openedLift() ? reps::findLift(openedLift()->plan.lift) : nullptr;
+    return lift && lift->ballistic;
+}
+
+/// Of a ballistic rung the range is the way from onset to peak velocity: what follows is flight.
 QString BenchViewModel::range() const
 {
-    return repetitions_.empty() ? QStringLiteral("–") : units().length(latest().range.value);
+    if (repetitions_.empty())
+        return QStringLiteral("–");
+    return units().length((isBallistic() ? latest().displacementToPeak : latest().range).value);
+}
+
+QString BenchViewModel::rangeName() const
+{
+    return isBallistic() ? tr("range to peak") : tr("range");
 }
 
 QString BenchViewModel::rangeNote() const

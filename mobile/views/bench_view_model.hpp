@@ -114,6 +114,7 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString velocityName READ velocityName NOTIFY setChanged FINAL)
     Q_PROPERTY(QString velocityNote READ velocityNote NOTIFY setChanged FINAL)
     Q_PROPERTY(QString range READ range NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString rangeName READ rangeName NOTIFY setChanged FINAL)
     Q_PROPERTY(QString rangeNote READ rangeNote NOTIFY setChanged FINAL)
     Q_PROPERTY(QString loss READ loss NOTIFY setChanged FINAL)
     Q_PROPERTY(QString lossNote READ lossNote NOTIFY setChanged FINAL)
@@ -202,6 +203,7 @@ public:
     QString velocityName() const;
     QString velocityNote() const;
     QString range() const;
+    QString rangeName() const;
     QString rangeNote() const;
     QString loss() const;
     QString lossNote() const;
@@ -232,6 +234,7 @@ private:
     std::optional<season::PlannedSet> plannedSet() const;
     bool byPeakVelocity() const;
     bool byDropTime() const;
+    bool isBallistic() const;
     reps::Measured judgedTime(const reps::Repetition& repetition) const;
     void chooseKind();
     std::vector<double> velocities() const;

@@ -79,7 +79,8 @@ LiveSession::LiveSession(QObject* parent)
 LiveSession::~LiveSession()
 {
     // Blocking: the source has timers, which must end on their own thread.
-    QMetaObject::invokeMethod(there_, [this] { running_->reset(); }, Qt::BlockingQueuedConnection);
+    QMetaObject::invokeMethod(
+        there_, [this] { running_->reset(); }, Qt::BlockingQueuedConnection);
     thread_.quit();
     thread_.wait();
 }

@@ -26,7 +26,8 @@ LogThread::LogThread(const store::StorePaths& paths, const Identifier& device, Q
 LogThread::~LogThread()
 {
     // Blocking: what was asked for before is done first, then the files are closed, then the thread ends.
-    QMetaObject::invokeMethod(there_, [this] { logbook_.reset(); }, Qt::BlockingQueuedConnection);
+    QMetaObject::invokeMethod(
+        there_, [this] { logbook_.reset(); }, Qt::BlockingQueuedConnection);
     thread_.quit();
     thread_.wait();
 }

@@ -123,7 +123,7 @@ PageFrame {
         Tile {
             objectName: "range"
             value: root.set.range
-            name: qsTr("range")
+            name: root.set.rangeName
             note: root.set.rangeNote
         }
         Tile {
