@@ -24,7 +24,7 @@ PageCase {
         checkPage(findChild(page, "session"))
     }
 
-    function test_anEmptyDaySaysWhatToDo() {
+    function test_anEmptyDayTeaches() {
         const page = makePage(driver.emptyBench())
         verify(findChild(page, "emptySession").visible)
         compare(findChild(page, "emptySession").title, "No season yet")
