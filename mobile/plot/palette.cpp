@@ -90,7 +90,7 @@ QColor textColour(Role role, Ground ground)
 
 double contrast(const QColor& a, const QColor& b)
 {
-    const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+    const auto [dark, light] = std::minmax({luminance(a), luminance(b)}); // of a list: by value, nothing dangles
     return (light + 0.05) / (dark + 0.05);
 }
 

@@ -11,7 +11,7 @@ import subprocess
 import sys
 import tempfile
 
-DAYS = 7
+DAYS = 5
 ATHLETES = 3
 
 
@@ -36,11 +36,11 @@ def play(player, desk, folder):
     assert len(seasons) == ATHLETES, seasons
     for season in seasons:
         files[f"{season.name} as a plan"] = run(desk, "plan", season, "--json")
-        name = season.name.removesuffix(".season.json").replace("-", " ").title()
-        start = datetime.date.fromisoformat(json.loads(season.read_text())["start"])
+        setup = json.loads(season.read_text(encoding="utf-8"))
+        start = datetime.date.fromisoformat(setup["start"])
         day = start + datetime.timedelta(days=DAYS - 1)
         tables = folder / f"tables of {season.name}"
-        run(desk, "report", "--store", folder / "athletes.fleetrung", "--athlete", name, "--day", day,
+        run(desk, "report", "--store", folder / "athletes.fleetrung", "--athlete", setup["athlete"]["name"], "--day", day,
             "--csv", tables)
         files |= {f"{tables.name}/{path.name}": path.read_bytes() for path in tables.iterdir()}
     return files
