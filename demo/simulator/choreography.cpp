@@ -105,7 +105,8 @@ template <class Attempt> auto mildest(const Attempt& attempt)
     constexpr int earlierPeaks = 5;
     constexpr int durations = 60;
     for (int k = 0; k < durations; ++k) {
-        const double slower = std::max(0.4, 1 + 0.04 * ((k + 1) / 2) * (k % 2 == 1 ? 1 : -1));
+        const int away = k % 2 == 1 ? (k + 1) / 2 : -(k / 2); // 0, 1, -1, 2, -2, ...
+        const double slower = std::max(0.4, 1 + 0.04 * away);
         for (int j = 0; j < earlierPeaks; ++j) {
             double soft = 1;
             for (int i = 0; i < softer; ++i, soft *= 0.8) {

@@ -1,5 +1,7 @@
 // fleetrung-simulate: one simulated set as a recording CSV, and its truth as CSV beside it.
 #include <cstdint>
+#include <cstdio>
+#include <exception>
 #include <fstream>
 #include <iostream>
 #include <string>
@@ -24,9 +26,7 @@ bool write(const std::string& path, const std::string& bytes)
     return static_cast<bool>(file);
 }
 
-} // namespace
-
-int main(int argc, char** argv)
+int run(int argc, char** argv)
 {
     CLI::App app{"Writes one simulated set as a recording CSV, and its truth as CSV beside it."};
     SetPlan plan;
@@ -84,4 +84,16 @@ int main(int argc, char** argv)
     std::cout << output << ": " << set->recording.samples.size() << " samples, " << set->truth.size()
               << " repetitions; truth in " << truthPath << "\n";
     return 0;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "fleetrung-simulate: %s\n", error.what());
+        return 1;
+    }
 }

@@ -34,20 +34,20 @@ struct Part {
 [[nodiscard]] const Part* findPart(std::string_view name);
 
 struct SensorPlan {
-    std::string_view part = "A";
-    double rate = 200;                                            ///< Hz, 25-2000
     Eigen::Quaterniond mounting = Eigen::Quaterniond::Identity(); ///< sensor axes -> bar axes
-    bool randomMounting = false;                                  ///< any mounting, drawn from the seed
     Eigen::Vector3d lever = Eigen::Vector3d::Zero(); ///< m, sensor from the bar's centre in bar axes (y along the bar)
-    double wobble = 0;                               ///< rad, rotation about the bar over one stroke (0.7 = 40 degrees)
-    bool hasGyroscope = true;
+    std::string_view part = "A";
+    double rate = 200;       ///< Hz, 25-2000
+    double wobble = 0;       ///< rad, rotation about the bar over one stroke (0.7 = 40 degrees)
     double clockSkew = 0;    ///< relative: 100e-6 = the sensor's clock runs 100 ppm fast
     double timingJitter = 0; ///< s, standard deviation of the true instant against the time stamp
     double startTime = 0;    ///< s, the first sample's time stamp
-    int samplesPerPacket = 10;
     double lossShare = 0;    ///< of packets that never arrive
     double doubledShare = 0; ///< of packets that arrive twice
     double swappedShare = 0; ///< of packets that arrive after the next one
+    int samplesPerPacket = 10;
+    bool randomMounting = false; ///< any mounting, drawn from the seed
+    bool hasGyroscope = true;
 };
 
 } // namespace fleetrung::simulator

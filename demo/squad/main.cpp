@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <cstdio>
+#include <exception>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
@@ -113,9 +115,7 @@ void play(const std::filesystem::path& folder, int mostDays)
     std::cout << "store: " << rows.string() << " (rows), " << captures.string() << " (raw recordings)\n";
 }
 
-} // namespace
-
-int main(int argc, char** argv)
+int run(int argc, char** argv)
 {
     CLI::App app{"Plays the invented squad's seasons through simulator, engine and logbook into a store."};
     std::string folder;
@@ -123,12 +123,19 @@ int main(int argc, char** argv)
     app.add_option("folder", folder, "empty or new folder for the store")->required();
     app.add_option("--days", mostDays, "play only the first days of each season; 0 = all");
     CLI11_PARSE(app, argc, argv);
+    play(folder, mostDays);
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
     try {
-        play(folder, mostDays);
+        return run(argc, argv);
     } catch (const std::exception& error) {
-        std::cout << "\n" << std::flush;
-        std::cerr << "fleetrung-demo-season: " << error.what() << "\n";
+        std::fflush(stdout);
+        std::fprintf(stderr, "fleetrung-demo-season: %s\n", error.what());
         return 1;
     }
-    return 0;
 }
