@@ -80,6 +80,10 @@ void flagPartials(std::vector<Repetition>& repetitions)
 
 Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift& lift)
 {
+    if (lift.metric == EvidenceMetric::ContactTime)
+        return fail(
+            Code::NotAvailable, std::string(lift.key),
+            "jumps are told by contact and flight, which a recording of repetitions does not give; type them in");
     if (const auto refused = refusal(recording))
         return tl::unexpected<Error>(*refused);
     auto knowledge = knowledgeOf(lift);

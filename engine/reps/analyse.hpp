@@ -30,9 +30,9 @@ struct SetAnalysis {
     VelocityTrace trace;
 };
 
-/// Fails with InvalidInput for fewer than 0.5 s of samples or times that do not increase, and with NotAvailable where
-/// the rate is below 25 Hz or the specific force is nowhere near gravity (place: which axis or sample; message: what to
-/// do). No repetition found is no failure.
+/// Fails with NotAvailable for lifts that are told by contact time (drop jumps), with InvalidInput for fewer than 0.5 s
+/// of samples or times that do not increase, and with NotAvailable where the rate is below 25 Hz or the specific force
+/// is nowhere near gravity (place: which axis or sample; message: what to do). No repetition found is no failure.
 [[nodiscard]] Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift& lift);
 
 } // namespace fleetrung::reps

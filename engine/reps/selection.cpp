@@ -11,6 +11,7 @@ namespace
 // Starting values of this project.
 constexpr double slowestMean = 0.06;   // m/s
 constexpr double longestPause = 8.0;   // s between descent and rise
+constexpr double clearlyDown = 0.04;   // m/s
 constexpr double outlierShare = 0.45;  // of the set's median rise: below it a stroke is something else
 constexpr double supportMargin = 0.35; // of the rise: how far above the set's support a pull may begin
 
@@ -27,6 +28,24 @@ double leastDescent(const Lift& lift)
     return lift.metric == EvidenceMetric::PeakVelocity ? 0.08 : 0.6;
 }
 
+/// Highest sample before a lower turning point: a dip too small to count as a stroke of its own still comes from there.
+std::size_t highestBefore(const motion::VerticalMotion& motion, std::size_t bottom)
+{
+    const auto end = motion.height.begin() + static_cast<std::ptrdiff_t>(bottom + 1);
+    return static_cast<std::size_t>(std::max_element(motion.height.begin(), end) - motion.height.begin());
+}
+
+/// Where the last uninterrupted descent before the bottom sets off: from the hang, not from the shoulders before it.
+std::size_t lastDescentStart(const motion::VerticalMotion& motion, std::size_t top, std::size_t bottom)
+{
+    std::size_t i = bottom;
+    while (i > top && motion.velocity[i] > -clearlyDown)
+        --i;
+    while (i > top && motion.velocity[i] < -0.5 * clearlyDown)
+        --i;
+    return i;
+}
+
 std::optional<Candidate> candidateOf(const motion::VerticalMotion& motion, const Lift& lift, const Stroke& stroke)
 {
     Candidate candidate{stroke, findMovement(motion, stroke.bottom, stroke.top, +1), std::nullopt, 0};
@@ -38,11 +57,14 @@ std::optional<Candidate> candidateOf(const motion::VerticalMotion& motion, const
         return std::nullopt;
     if (lift.start == Start::Concentric)
         return candidate;
-    if (!stroke.topBefore)
+    const std::size_t top = stroke.topBefore.value_or(highestBefore(motion, stroke.bottom));
+    const double enough = leastDescent(lift) * candidate.rise;
+    const auto dropFrom = [&](std::size_t i) { return motion.height[i] - motion.height[stroke.bottom]; };
+    if (dropFrom(top) < enough)
         return std::nullopt;
-    const double drop = motion.height[*stroke.topBefore] - motion.height[stroke.bottom];
-    const Movement down = findMovement(motion, *stroke.topBefore, stroke.bottom, -1);
-    if (drop < leastDescent(lift) * candidate.rise || up.start - down.end > longestPause)
+    const std::size_t last = lastDescentStart(motion, top, stroke.bottom);
+    const Movement down = findMovement(motion, dropFrom(last) < enough ? top : last, stroke.bottom, -1);
+    if (up.start - down.end > longestPause)
         return std::nullopt;
     candidate.down = down;
     return candidate;

@@ -149,3 +149,37 @@ TEST_CASE("A partial repetition is kept and flagged as one", "[reps][simulated]"
     for (std::size_t i = 0; i < 5; ++i)
         CHECK(reps::has(analysis->repetitions[i].flags, reps::Flag::ShortRange) == (i == 2));
 }
+
+TEST_CASE("A clean from the hang dips from the hang, not from the shoulders, and a small first dip counts too",
+          "[reps][simulated]")
+{
+    SetPlan plan;
+    plan.lift = "hang-power-clean";
+    plan.repetitions = 4;
+    SensorPlan sensor;
+    sensor.part = "C";
+    sensor.rate = 100;
+    for (std::uint64_t set = 0; set < 25; ++set) {
+        CAPTURE(seed, set);
+        const auto simulated = simulator::simulateSet(plan, sensor, seed + set);
+        REQUIRE(simulated);
+        const auto analysis = reps::analyseSet(simulated->recording, *reps::findLift(plan.lift));
+        REQUIRE(analysis);
+        REQUIRE(analysis->repetitions.size() == simulated->truth.size());
+        for (const auto& rep : analysis->repetitions) {
+            REQUIRE(rep.reversalTime);
+            CHECK(rep.reversalTime->value < 0.6);
+        }
+    }
+}
+
+TEST_CASE("Drop jumps are not counted as repetitions: they are told by contact and flight", "[reps][error]")
+{
+    SetPlan plan;
+    plan.lift = "drop-jump";
+    const auto set = simulator::simulateSet(plan, SensorPlan{}, seed);
+    REQUIRE(set);
+    const auto analysis = reps::analyseSet(set->recording, *reps::findLift(plan.lift));
+    REQUIRE_FALSE(analysis);
+    CHECK(analysis.error().code == Code::NotAvailable);
+}
