@@ -30,6 +30,11 @@ QString BenchViewModel::number() const
     return repetitions_.empty() ? QStringLiteral("–") : units().number(judgedTime(latest()).value * 1000, 0);
 }
 
+bool BenchViewModel::byContactTime() const
+{
+    return openedLift() && openedLift()->plan.metric == season::Metric::ContactTime;
+}
+
 bool BenchViewModel::byDropTime() const
 {
     return openedLift() && openedLift()->plan.metric == season::Metric::DropTime;
@@ -45,8 +50,7 @@ QString BenchViewModel::timeName() const
 {
     if (byDropTime())
         return tr("Drop time");
-    return openedLift() && openedLift()->plan.metric == season::Metric::ContactTime ? tr("Contact time")
-                                                                                    : tr("Time to peak velocity");
+    return byContactTime() ? tr("Contact time") : tr("Time to peak velocity");
 }
 
 QString BenchViewModel::numberUnit() const

@@ -192,11 +192,13 @@ QString BenchViewModel::sensorDetail() const
 
 bool BenchViewModel::canBegin() const
 {
-    return openedLift() && (sensor_ == Ready || openedLift()->replay.has_value()) && !running();
+    return openedLift() && !byContactTime() && (sensor_ == Ready || openedLift()->replay.has_value()) && !running();
 }
 
 QString BenchViewModel::beginText() const
 {
+    if (byContactTime())
+        return tr("Not by the bar sensor");
     if (sensor_ == Ready)
         return tr("Start the set");
     return openedLift() && openedLift()->replay ? tr("Replay the last recording") : tr("No sensor to start");
@@ -204,6 +206,8 @@ QString BenchViewModel::beginText() const
 
 QString BenchViewModel::waitingTitle() const
 {
+    if (byContactTime())
+        return tr("Jumps go by contact and flight");
     switch (sensor_) {
     case NoSensor:
         return tr("No sensor on the bar");
@@ -216,6 +220,8 @@ QString BenchViewModel::waitingTitle() const
 
 QString BenchViewModel::waitingText() const
 {
+    if (byContactTime())
+        return tr("Enter contact and flight of each jump under Track, Jumps. Type the set in here when it is done.");
     if (sensor_ == NoSensor)
         return openedLift() && openedLift()->replay ? tr("Type the set in, or watch the last recording of this lift "
                                                          "again. The plan works without a sensor, too.")

@@ -233,6 +233,7 @@ private:
     const reps::Repetition& latest() const { return repetitions_.back(); }
     std::optional<season::PlannedSet> plannedSet() const;
     bool byPeakVelocity() const;
+    bool byContactTime() const;
     bool byDropTime() const;
     bool isBallistic() const;
     reps::Measured judgedTime(const reps::Repetition& repetition) const;

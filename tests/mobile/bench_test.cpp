@@ -98,6 +98,22 @@ TEST_CASE("Of a ballistic lift the range ends at peak velocity", "[bench]")
     CHECK(view.rangeName() == QStringLiteral("range to peak"));
 }
 
+TEST_CASE("A drop jump cannot be started on the bar sensor, and the bench says where it is entered", "[bench]")
+{
+    Preferences preferences;
+    BenchViewModel view(&preferences);
+    BenchDay day = dayWithHalfSquat();
+    view.showDay(day);
+    view.openLift(QStringLiteral("squat"));
+    view.showSensor(BenchViewModel::Ready);
+    CHECK(view.canBegin());
+    day.lifts.front().plan.metric = season::Metric::ContactTime;
+    view.showDay(day);
+    view.openLift(QStringLiteral("squat"));
+    CHECK_FALSE(view.canBegin());
+    CHECK(view.waitingText().contains(QStringLiteral("Track")));
+}
+
 TEST_CASE("A short drop squat is judged by the time of its drop", "[bench]")
 {
     Preferences preferences;
