@@ -61,7 +61,7 @@ Performer longJumper()
     imani.dropContact = 0.205;
     imani.dropFlight = 0.505;
     imani.away = {{on(2026, 3, 2), on(2026, 3, 8), "illness"}};
-    imani.complaints = {{on(2026, 4, 15), 3, "hamstring"}, {on(2026, 4, 17), 2, "hamstring"}};
+    imani.complaints = {{on(2026, 4, 15), 3, "knee"}, {on(2026, 4, 17), 2, "knee"}};
     imani.seed = 2400;
     return imani;
 }

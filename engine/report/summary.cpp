@@ -188,11 +188,15 @@ void sayDecisions(Sentences& out, const SeasonReport& report)
         return static_cast<int>(std::count_if(report.decisions.begin(), report.decisions.end(),
                                               [&](const Decision& decision) { return decision.answer == answer; }));
     };
+    const auto openMoves =
+        std::count_if(report.decisions.begin(), report.decisions.end(), [](const Decision& decision) {
+            return decision.answer == Answer::Open && decision.kind != "hold";
+        });
     out.push_back(
         countText(static_cast<int>(report.decisions.size()), "decision was taken (", "decisions were taken (") +
         kindsText(report.decisions) + "); " + integerText(answered(Answer::Followed)) + " followed, " +
-        integerText(answered(Answer::Changed)) + " changed by the athlete, " + integerText(answered(Answer::Open)) +
-        " open.");
+        integerText(answered(Answer::Changed)) + " changed by the athlete; of those that are no hold, " +
+        integerText(openMoves) + " still open.");
 }
 
 void sayPain(Sentences& out, const SeasonReport& report)
@@ -240,7 +244,7 @@ std::span<const std::string_view> standingCautions()
         "Pain, injury, pregnancy: clear it with a clinician before training on. Under 18: with a guardian's consent "
         "and clearance.",
         "Heavy lifts over a short range: safety bars set and a spotter there.",
-        "Landings are limited: keep to the contacts planned for a session and a week.",
+        "Landings are limited: keep to the contacts planned for a session.",
         "Estimates of the one-repetition maximum are estimates.",
         "Target bands are starting values, for show: where a rung should lead, not a mark to be forced.",
         "That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on "

@@ -14,7 +14,9 @@ constexpr double tremor = 0.05;              // m/s2: what a held bar's accelera
 constexpr double twoPeakShare = 0.9;         // rules, evidence 5
 constexpr double peakProminenceSpeed = 0.03; // m/s
 constexpr double peakProminenceShare = 0.08;
-constexpr double longGap = 0.06; // s
+constexpr double longGap = 0.06;      // s
+constexpr double impact = 30.0;       // m/s2: no muscle turns a bar round so hard; starting value of this project
+constexpr double impactWindow = 0.06; // s about the start
 
 double squared(double x)
 {
@@ -78,6 +80,11 @@ Flags flagsOf(const motion::VerticalMotion& motion, const motion::Recording& rec
         flags = flags | Flag::NoStillness;
     if (!recording.hasGyroscope)
         flags = flags | Flag::NoGyroscope;
+    if (!up.fromDeadStop)
+        for (std::size_t i = sampleAt(motion, up.start - impactWindow); i <= sampleAt(motion, up.start + impactWindow);
+             ++i)
+            if (motion.acceleration[i] > impact)
+                flags = flags | Flag::Bounced;
     if (isTwoPeaked(motion, up))
         flags = flags | Flag::TwoPeaked;
     return flags;

@@ -56,6 +56,10 @@ LoadLimit firstLoadOn(const Rung& next, double lastWorkLoadKg, std::optional<dou
             limit = {factor * *fullMaximumKg, fixedText(factor, 1) + " x the full squat's estimated maximum" +
                                                   (young ? " (under 18 or under two years of lifting)" : "")};
     }
+    const auto age = ageOn(athlete, day);
+    if (age && *age < adult && (1 + rules.loadWeek) * lastWorkLoadKg < limit.maximumKg)
+        limit = {(1 + rules.loadWeek) * lastWorkLoadKg,
+                 "at most " + fixedText(rules.loadWeek * 100, 0) + " % more under 18"};
     return limit;
 }
 

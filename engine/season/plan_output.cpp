@@ -85,6 +85,26 @@ std::string stairTable(const LadderPlan& plan, const Ladder& ladder)
     return text;
 }
 
+/// What must be said of the whole plan: always the first start and the premise, the guardian's word under 18, and what
+/// the planned rungs ask for.
+std::vector<const Caution*> cautionsOf(const SeasonPlan& plan, const SeasonData& data)
+{
+    std::vector<std::string> keys{"first-start", "premise"};
+    constexpr int adult = 18;
+    if (ageOn(plan.setup.athlete, plan.setup.start).value_or(adult) < adult)
+        keys.emplace_back("young");
+    for (const auto& laid : plan.ladders)
+        for (const auto& planned : laid.rungs)
+            if (const auto* rung = findLadder(data.ladders, laid.ladder)->find(planned.rung))
+                keys.insert(keys.end(), rung->cautions.begin(), rung->cautions.end());
+    std::vector<const Caution*> cautions;
+    for (const auto& key : keys)
+        if (const auto* caution = findCaution(data, key);
+            caution != nullptr && std::find(cautions.begin(), cautions.end(), caution) == cautions.end())
+            cautions.push_back(caution);
+    return cautions;
+}
+
 } // namespace
 
 Json planJson(const SeasonPlan& plan, const SeasonData& data)
@@ -107,9 +127,8 @@ Json planJson(const SeasonPlan& plan, const SeasonData& data)
         json["ladders"].push_back(ladderJson(ladder, *findLadder(data.ladders, ladder.ladder)));
     json["notes"] = plan.notes;
     json["cautions"] = Json::array();
-    for (const auto* key : {"first-start", "premise"})
-        if (const auto* caution = findCaution(data, key))
-            json["cautions"].push_back({{"title", caution->title}, {"text", caution->text}});
+    for (const auto* caution : cautionsOf(plan, data))
+        json["cautions"].push_back({{"title", caution->title}, {"text", caution->text}});
     return json;
 }
 
@@ -127,8 +146,9 @@ std::string planText(const SeasonPlan& plan, const SeasonData& data)
         text += "\nNotes\n";
     for (const auto& note : plan.notes)
         text += "  " + note + "\n";
-    if (const auto* caution = findCaution(data, "first-start"))
-        text += "\n" + caution->text + "\n";
+    text += "\nCautions\n";
+    for (const auto* caution : cautionsOf(plan, data))
+        text += "  " + caution->title + ": " + caution->text + "\n";
     return text;
 }
 

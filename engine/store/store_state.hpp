@@ -28,8 +28,10 @@ struct Store::State {
     }
     void endCaptures(const char* how)
     {
-        if (std::exchange(capturesInside, false))
-            captures->connection().run(how);
+        if (!capturesInside)
+            return;
+        captures->connection().run(how); // where this throws the transaction is still open: the caller rolls it back
+        capturesInside = false;
     }
 
     /// One counter a transaction: everything in it happened at once. Throws what SQLiteCpp throws.

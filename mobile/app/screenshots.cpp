@@ -130,6 +130,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
         return;
     const QString sensor = QCoreApplication::translate("Sensor", "Bar sensor");
     const auto band = bench.openedLift()->plan.targetBand;
+    bench.setKind(BenchViewModel::Probe); // what was recorded last: the header names the load that it was done with
 
     bench.showSensor(BenchViewModel::Streaming, sensor, 200);
     photographer.take(QStringLiteral("bench-streaming"));
@@ -155,7 +156,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
     bench.showLastSet({.repetitions = static_cast<int>(repetitions.size()),
                        .timeToPeak = repetitions.front().timeToPeakVelocity.value,
                        .meanVelocity = repetitions.front().meanVelocity.value,
-                       .loadKg = bench.plannedLoadKg()});
+                       .loadKg = bench.loadKg().value_or(0)});
     photographer.take(QStringLiteral("bench-between-sets"));
     bench.leaveLift();
 }

@@ -1,5 +1,7 @@
 #include "mobile/logbook/ladder_walk.hpp"
 
+#include <algorithm>
+
 #include <map>
 
 #include "engine/season/load.hpp"
@@ -82,9 +84,17 @@ void LadderWalk::findLoads(season::LadderState& state, CivilDate before) const
         const bool thisStay = done.rung == state.rung() && done.day >= state.since();
         if (done.kind == store::SetKind::Probe && thisStay && !state.probeLoadKg)
             state.probeLoadKg = done.loadKg;
-        if (done.kind == store::SetKind::Work)
+        // A lighter day by decision says nothing of what the next full day may carry.
+        if (done.kind == store::SetKind::Work && !(state.workLoadKg && isEased(state.ladder, done.day)))
             state.workLoadKg = carried(done.loadKg, done.rung, state, before);
     }
+}
+
+bool LadderWalk::isEased(const std::string& ladder, CivilDate day) const
+{
+    return std::any_of(decisions_.begin(), decisions_.end(), [&](const auto& record) {
+        return record.decision.ladder == ladder && record.decision.day == day && record.decision.loadFactor < 1;
+    });
 }
 
 /// What was lifted on another rung says what may be lifted on this one, by the ladder's own ratios.

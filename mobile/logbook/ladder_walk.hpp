@@ -30,6 +30,7 @@ public:
 
 private:
     [[nodiscard]] std::vector<season::LadderState> walk(CivilDate decidedBefore, CivilDate liftedBefore) const;
+    [[nodiscard]] bool isEased(const std::string& ladder, CivilDate day) const;
     void findLoads(season::LadderState& state, CivilDate before) const;
     [[nodiscard]] double carried(double loadKg, const std::string& from, const season::LadderState& to,
                                  CivilDate day) const;

@@ -66,9 +66,12 @@ void AppViewModel::connectBench()
     connect(&bench_, &BenchViewModel::beginAsked, this, &AppViewModel::beginSet);
     connect(&bench_, &BenchViewModel::liftLeft, this, [this] {
         live_.drop();
+        unsaved_.reset();
         showIdleSensor();
     });
     connect(&bench_, &BenchViewModel::endAsked, this, [this] {
+        if (unsaved_)
+            return finishSet(motion::Recording(*unsaved_));
         if (!replaying_)
             return live_.end();
         live_.drop();
@@ -121,6 +124,7 @@ void AppViewModel::beginSet()
     if (!lift)
         return;
     replaying_ = !sensor_;
+    unsaved_.reset();
     if (sensor_) {
         sourceName_ = sensor_->name;
         setUnderWay_ = newIdentifier();
@@ -163,7 +167,11 @@ void AppViewModel::finishSet(const motion::Recording& recording)
     const auto who = athlete();
     if (!who || !bench_.openedLift() || !setUnderWay_)
         return;
-    store::LiftSet set = openedSet(bench_.storedKind(), bench_.plannedLoadKg());
+    if (saving_)
+        return;
+    saving_ = true;
+    unsaved_ = recording; // until the logbook has it: ending again tries again
+    store::LiftSet set = openedSet(bench_.storedKind(), bench_.loadKg().value_or(0));
     set.id = *setUnderWay_;
     const auto kept = bench_.repetitions();
     const auto undone = bench_.undone();
@@ -183,14 +191,16 @@ void AppViewModel::finishSet(const motion::Recording& recording)
             return summaryOf(kept, set.loadKg);
         },
         [this, id = *setUnderWay_](const Expected<SetDone>& done) {
+            saving_ = false;
             showIdleSensor();
             if (!done)
                 return sayProblem(done.error());
+            unsaved_.reset();
+            setUnderWay_.reset();
             bench_.showLastSet(*done);
             say(tr("The set is saved."), [id](Logbook& logbook) { return logbook.deleteSet(id); });
             refresh();
         });
-    setUnderWay_.reset();
 }
 
 void AppViewModel::keepTypedSet(const TypedSet& typed)

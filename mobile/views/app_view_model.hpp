@@ -104,8 +104,10 @@ private:
     SquadViewModel squad_;
     LiveSession live_;
     std::optional<SensorOffer> sensor_;
-    QString sourceName_;                    ///< of the source that runs
-    std::optional<Identifier> setUnderWay_; ///< of a recording that is being kept
+    QString sourceName_;                       ///< of the source that runs
+    std::optional<Identifier> setUnderWay_;    ///< of a recording that is being kept
+    std::optional<motion::Recording> unsaved_; ///< ended, and not yet in the logbook
+    bool saving_ = false;
     double replaySpeed_ = 1;
     bool replaying_ = false; ///< a stored set is watched again: nothing is written
     std::string current_;    ///< identifier of the athlete shown

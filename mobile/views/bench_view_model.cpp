@@ -72,9 +72,10 @@ QString BenchViewModel::loadText() const
     const auto set = plannedSet();
     if (!set)
         return {};
-    if (!set->loadKg)
-        return tr("load to be found");
-    return *set->loadKg == 0 ? tr("body mass") : units().mass(*set->loadKg);
+    if (!asksLoad())
+        return tr("body mass");
+    const auto load = loadKg();
+    return load ? units().mass(*load) : tr("load to be found");
 }
 
 QString BenchViewModel::planText() const
@@ -94,10 +95,37 @@ QString BenchViewModel::plannedLoad() const
     return set && set->loadKg ? units().massNumber(*set->loadKg) : QString();
 }
 
-double BenchViewModel::plannedLoadKg() const
+bool BenchViewModel::asksLoad() const
 {
     const auto set = plannedSet();
-    return set ? set->loadKg.value_or(0) : 0;
+    return openedLift() && !(set && set->loadKg && *set->loadKg == 0);
+}
+
+QString BenchViewModel::loadLabel() const
+{
+    return tr("Load on the bar, %1").arg(massUnit());
+}
+
+std::optional<double> BenchViewModel::loadKg() const
+{
+    if (!asksLoad())
+        return 0.0;
+    constexpr double mostKg = 600; // beyond sense, as in the typed set: a slip of the finger
+    const auto load = units().parseMass(load_);
+    return load && *load > 0 && *load <= mostKg ? load : std::nullopt;
+}
+
+void BenchViewModel::setLoad(const QString& load)
+{
+    if (load == load_)
+        return;
+    load_ = load;
+    emit setChanged();
+}
+
+void BenchViewModel::proposeLoad()
+{
+    load_ = plannedLoad();
 }
 
 QString BenchViewModel::plannedRepetitions() const
@@ -134,6 +162,7 @@ void BenchViewModel::chooseKind()
 {
     const BenchLift* lift = openedLift();
     kind_ = lift && lift->plan.probe && !lift->probeDone ? Probe : Work;
+    proposeLoad();
 }
 
 void BenchViewModel::setKind(Kind kind)
@@ -141,6 +170,7 @@ void BenchViewModel::setKind(Kind kind)
     if (kind == kind_)
         return;
     kind_ = kind;
+    proposeLoad();
     emit setChanged();
 }
 
@@ -192,7 +222,9 @@ QString BenchViewModel::sensorDetail() const
 
 bool BenchViewModel::canBegin() const
 {
-    return openedLift() && !byContactTime() && (sensor_ == Ready || openedLift()->replay.has_value()) && !running();
+    if (!openedLift() || byContactTime() || running())
+        return false;
+    return sensor_ == Ready ? loadKg().has_value() : openedLift()->replay.has_value();
 }
 
 QString BenchViewModel::beginText() const
@@ -200,7 +232,7 @@ QString BenchViewModel::beginText() const
     if (byContactTime())
         return tr("Not by the bar sensor");
     if (sensor_ == Ready)
-        return tr("Start the set");
+        return loadKg() ? tr("Start the set") : tr("Enter the load first");
     return openedLift() && openedLift()->replay ? tr("Replay the last recording") : tr("No sensor to start");
 }
 
@@ -285,7 +317,7 @@ void BenchViewModel::undoRepetition()
 
 void BenchViewModel::endSet()
 {
-    if (!repetitions_.empty())
+    if (!repetitions_.empty() || running())
         emit endAsked();
 }
 

@@ -85,6 +85,9 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString loadText READ loadText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString planText READ planText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString plannedLoad READ plannedLoad NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString load READ load WRITE setLoad NOTIFY setChanged FINAL) ///< as typed; stored with the set
+    Q_PROPERTY(bool asksLoad READ asksLoad NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString loadLabel READ loadLabel NOTIFY setChanged FINAL)
     Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
 
@@ -145,7 +148,11 @@ public:
     [[nodiscard]] const std::vector<reps::Repetition>& repetitions() const { return repetitions_; }
     /// Taken back with Undo since the set began.
     [[nodiscard]] const std::vector<reps::Repetition>& undone() const { return undone_; }
-    [[nodiscard]] double plannedLoadKg() const; ///< 0 where none is known yet
+    [[nodiscard]] QString load() const { return load_; }
+    void setLoad(const QString& load);
+    [[nodiscard]] bool asksLoad() const; ///< false for lifts of body mass alone
+    [[nodiscard]] QString loadLabel() const;
+    [[nodiscard]] std::optional<double> loadKg() const; ///< typed or planned, 0 for body mass; none where it is unknown
 
     // From the page
     Q_INVOKABLE void openLift(const QString& key);
@@ -238,6 +245,7 @@ private:
     bool isBallistic() const;
     reps::Measured judgedTime(const reps::Repetition& repetition) const;
     void chooseKind();
+    void proposeLoad();
     std::vector<double> velocities() const;
 
     const Preferences* preferences_;
@@ -245,6 +253,7 @@ private:
     Rows lifts_;
     std::optional<std::size_t> open_;
     Kind kind_ = Work;
+    QString load_;
     bool rightSide_ = false;
     Sensor sensor_ = NoSensor;
     QString sensorName_;

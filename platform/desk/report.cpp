@@ -99,6 +99,9 @@ Result<Identifier> seasonOf(const logbook::Logbook& book, const ReportOptions& o
     for (const auto& season : seasons)
         if (season.start <= day && (best->start > day || season.start >= best->start))
             best = &season;
+    if (best->start > day)
+        return refuse("--day: " + dateText(day) + " lies before the first season of " + athlete.name +
+                      ", which begins " + dateText(best->start));
     return best->id;
 }
 

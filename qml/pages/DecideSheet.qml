@@ -13,6 +13,7 @@ Sheet {
     title: qsTr("Decide otherwise")
     onAboutToShow: {
         problem = ""
+        choice.current = -1
         why.text = ""
     }
 

@@ -28,7 +28,6 @@ GridLayout {
     ActionButton {
         objectName: "endSet"
         visible: root.viewModel.repetitionCount > 0 || root.viewModel.running
-        enabled: root.viewModel.repetitionCount > 0
         main: !root.viewModel.stopNow
         warning: root.viewModel.stopNow
         text: qsTr("End set")

@@ -43,6 +43,15 @@ ColumnLayout {
             }
         }
     }
+    Field {
+        id: load
+        objectName: "load"
+        visible: root.viewModel.asksLoad && root.viewModel.sensor !== BenchViewModel.NoSensor && !root.viewModel.running
+        number: true
+        label: root.viewModel.loadLabel
+        text: root.viewModel.load
+        onTextChanged: root.viewModel.load = load.text
+    }
     EmptyState {
         sign: root.viewModel.sensor === BenchViewModel.NoSensor ? Glyph.Sensor : Glyph.Bench
         title: root.viewModel.waitingTitle

@@ -44,6 +44,7 @@ PageCase {
         tapIn(scroll, findChild(sheet.contentItem, "keepDecision"))
         verify(sheet.opened)
         verify(findChild(sheet.contentItem, "problem").text !== "")
+        findChild(sheet.contentItem, "choice").current = 0
         type(sheet, "why", "race moved")
         tapIn(scroll, findChild(sheet.contentItem, "keepDecision"))
         tryCompare(sheet, "opened", false)

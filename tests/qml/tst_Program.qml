@@ -113,6 +113,9 @@ TestCase {
         const bench = window.app.bench
         bench.openLift(bench.lifts.data(bench.lifts.index(0, 0), 256))
         compare(bench.sensor, BenchViewModel.Ready)
+        verify(!bench.canBegin) // nobody knows the load yet
+        bench.load = "60"
+        verify(bench.canBegin)
         bench.begin()
         tryCompare(bench, "sensor", BenchViewModel.Streaming)
         tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)
@@ -131,6 +134,7 @@ TestCase {
         const bench = openSquat(window)
         verify(bench.liftOpen)
         driver.offerSimulatedSet(2)
+        bench.load = "62,5"
         bench.begin()
         tryCompare(bench, "repetitionCount", 2, 120000)
         tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)

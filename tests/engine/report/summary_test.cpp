@@ -97,9 +97,8 @@ TEST_CASE("the summary says the season in whole sentences", "[summary]")
     CHECK(says(report, "from full squat to quarter squat in 3 changes of rung"));
     CHECK(says(report, "best 2.05 s on 26 May 2026 (wind \xE2\x88\x92"
                        "0.2 m/s)"));
-    CHECK(
-        says(report,
-             "9 decisions were taken (5 hold, 2 step, 1 ease, 1 rest); 5 followed, 1 changed by the athlete, 3 open."));
+    CHECK(says(report, "9 decisions were taken (5 hold, 2 step, 1 ease, 1 rest); 5 followed, 1 changed by the athlete; "
+                       "of those that are no hold, 0 still open."));
     CHECK(says(report, "Pain of 3 or more out of 10 was noted on 1 day (left hamstring)."));
     for (const auto& sentence : whatHappened(report))
         CHECK(sentence.ends_with('.'));

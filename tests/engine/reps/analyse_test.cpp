@@ -133,6 +133,25 @@ TEST_CASE("The mounting of the sensor does not matter", "[reps][property]")
               Approx(upright->repetitions[i].peakVelocity.value).margin(0.002));
 }
 
+TEST_CASE("A bar that bounces off the pins is flagged, one that is turned round by the lifter is not",
+          "[reps][closed-form]")
+{
+    // Let down to 1 m/s, turned to 1.2 m/s upwards within 40 ms (a half sine of 86 m/s2), braked to rest.
+    const auto fall = Stretch{0.5, [](double) { return -2.0; }};
+    const auto bounce =
+        Stretch{0.04, [](double t) { return 2.2 * 1.5707963267948966 / 0.04 * std::sin(3.14159265358979 * t / 0.04); }};
+    const auto rise = Stretch{0.45, [](double) { return -1.2 / 0.45; }};
+    const auto bounced =
+        analyseSet(recordingOf({stillness(1.5), fall, bounce, rise, stillness(1.5)}, 400), *findLift("half-squat"));
+    const auto turned = analyseSet(recordingOf(squats(1, 0.3, 0.8), 400), *findLift("half-squat"));
+    REQUIRE(bounced);
+    REQUIRE(turned);
+    REQUIRE(bounced->repetitions.size() == 1);
+    REQUIRE(turned->repetitions.size() == 1);
+    CHECK(reps::has(bounced->repetitions[0].flags, reps::Flag::Bounced));
+    CHECK_FALSE(reps::has(turned->repetitions[0].flags, reps::Flag::Bounced));
+}
+
 TEST_CASE("A bar lying on the rack holds no repetition", "[reps]")
 {
     const auto analysis = analyseSet(recordingOf({stillness(10)}, 200), *findLift("half-squat"));
