@@ -156,6 +156,8 @@ private:
                                returnWeight_[r] / squared(returnSpread(r)));
     }
 
+    /// Both ways: the gate has seen only what came before a span, so one that it refused may come back where the whole
+    /// set says so, and one that it took may go.
     void reweigh()
     {
         for (const auto& span : chain_.spans) {

@@ -132,7 +132,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
     const auto band = bench.openedLift()->plan.targetBand;
     bench.setKind(BenchViewModel::Probe); // what was recorded last: the header names the load that it was done with
 
-    bench.showSensor(BenchViewModel::Streaming, sensor, 200);
+    bench.showSensor(BenchViewModel::Streaming, sensor);
     photographer.take(QStringLiteral("bench-streaming"));
     bench.addRepetition(repetitions.front());
     photographer.take(QStringLiteral("bench-first-repetition"));
