@@ -102,11 +102,12 @@ Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift&
     SetAnalysis analysis;
     analysis.samplingRate = motion::samplingRate(recording);
     for (const auto& candidate : candidates)
-        analysis.repetitions.push_back(measure(*motion, recording, candidate));
+        analysis.repetitions.push_back(measure(*motion, recording, candidate, lift));
     if (lift.key != "free")
         flagPartials(analysis.repetitions);
     analysis.summary = summarise(analysis.repetitions, lift);
-    analysis.trace = {std::move(motion->time), std::move(motion->velocity), std::move(motion->height)};
+    analysis.trace = {std::move(motion->time), std::move(motion->velocity), std::move(motion->height),
+                      std::move(motion->acceleration)};
     return analysis;
 }
 

@@ -9,6 +9,7 @@
 #include "engine/motion/sample.hpp"
 #include "engine/reps/lift.hpp"
 #include "engine/reps/repetition.hpp"
+#include "engine/reps/trace.hpp"
 
 namespace fleetrung::reps
 {
@@ -16,18 +17,11 @@ namespace fleetrung::reps
 /// Names the estimator and its settings: an analysis is kept with it, and made anew when it changes.
 inline constexpr std::string_view analysisVersion = "1";
 
-/// The vertical motion for drawing: one point a sample.
-struct VelocityTrace {
-    std::vector<double> time;     ///< s
-    std::vector<double> velocity; ///< m/s, up positive
-    std::vector<double> height;   ///< m, from an arbitrary zero
-};
-
 struct SetAnalysis {
     double samplingRate = 0; ///< Hz
     std::vector<Repetition> repetitions;
     SetSummary summary; ///< zeros where there are no repetitions
-    VelocityTrace trace;
+    MotionTrace trace;
 };
 
 /// Fails with NotAvailable for lifts that are told by contact time (drop jumps), with InvalidInput for fewer than 0.5 s

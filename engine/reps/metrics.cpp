@@ -114,7 +114,8 @@ Measured meanBetween(double displacement, double displacementError, double durat
 
 } // namespace
 
-Repetition measure(const motion::VerticalMotion& motion, const motion::Recording& recording, const Candidate& candidate)
+Repetition measure(const motion::VerticalMotion& motion, const motion::Recording& recording, const Candidate& candidate,
+                   const Lift& /*lift*/)
 {
     const Movement& up = candidate.up;
     const std::vector<std::size_t> instants{sampleAt(motion, up.start), up.peakSample, sampleAt(motion, up.end)};

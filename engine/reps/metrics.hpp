@@ -13,7 +13,7 @@ namespace fleetrung::reps
 {
 
 [[nodiscard]] Repetition measure(const motion::VerticalMotion& motion, const motion::Recording& recording,
-                                 const Candidate& candidate);
+                                 const Candidate& candidate, const Lift& lift);
 
 [[nodiscard]] SetSummary summarise(const std::vector<Repetition>& repetitions, const Lift& lift);
 
