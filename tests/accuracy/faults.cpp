@@ -1,0 +1,102 @@
+// The faults of the report: which class each belongs to and how it is made.
+#include <algorithm>
+
+#include "tests/accuracy/situation.hpp"
+
+namespace fleetrung::accuracy
+{
+namespace
+{
+
+using simulator::Random;
+using simulator::SimulatedSet;
+
+/// Takes the samples between two instants out of the recording.
+void cut(SimulatedSet& set, double from, double to)
+{
+    auto& samples = set.recording.samples;
+    const auto inside = [&](const motion::Sample& sample) { return sample.time > from && sample.time < to; };
+    samples.erase(std::remove_if(samples.begin(), samples.end(), inside), samples.end());
+}
+
+constexpr double burst = 0.3; // s
+
+/// Packets of 20 ms: two lost in a row still leave a gap under 60 ms.
+void shortGaps(Drawn& drawn, Random&)
+{
+    drawn.sensor.samplesPerPacket = std::max(1, static_cast<int>(0.02 * drawn.sensor.rate));
+    drawn.sensor.lossShare = 0.02;
+}
+
+template <int percent> void loss(Drawn& drawn, Random&)
+{
+    drawn.sensor.samplesPerPacket = std::max(1, static_cast<int>(0.05 * drawn.sensor.rate));
+    drawn.sensor.lossShare = 0.01 * percent;
+}
+
+void jitter(Drawn& drawn, Random&)
+{
+    drawn.sensor.timingJitter = 0.1 / drawn.sensor.rate;
+}
+
+/// Without one a bar that turns in the hands cannot be told from one that moves: it is held to 6 degrees here.
+void noGyroscope(Drawn& drawn, Random& random)
+{
+    drawn.sensor.hasGyroscope = false;
+    drawn.sensor.wobble = random.uniform(-0.1, 0.1);
+}
+
+void oldPart(Drawn& drawn, Random&)
+{
+    drawn.sensor.part = "old";
+}
+
+/// One gap of 300 ms in the pause after a repetition, where there is room for it; else before the first one.
+void burstOutside(SimulatedSet& set, Random& random)
+{
+    std::vector<double> places;
+    for (std::size_t i = 0; i < set.truth.size(); ++i) {
+        const double end = set.truth[i].sensor.concentricEnd + 0.1;
+        const double next =
+            i + 1 < set.truth.size() ? set.truth[i + 1].sensor.eccentricStart : set.recording.samples.back().time;
+        if (next - end > burst + 0.2)
+            places.push_back(end + 0.5 * (next - end - burst));
+    }
+    if (places.empty())
+        return;
+    const double from = places[static_cast<std::size_t>(random.below(static_cast<int>(places.size())))];
+    cut(set, from, from + burst);
+}
+
+/// In every repetition: 100 ms about the peak of velocity are missing.
+void gapInside(SimulatedSet& set, Random&)
+{
+    for (const auto& rep : set.truth)
+        cut(set, rep.sensor.peakTime - 0.05, rep.sensor.peakTime + 0.05);
+}
+
+const std::vector<double> classARates{100, 200, 400, 1000};
+const std::vector<double> usualRate{200};
+
+const std::vector<Fault> faults{
+    {"none", Class::A, "both sensors, unclipped, no gap", classARates, nullptr, nullptr},
+    {"short-gaps", Class::A, "2 % of packets of 20 ms lost", usualRate, shortGaps, nullptr},
+    {"old-part", Class::B, "an old consumer part", usualRate, oldPart, nullptr},
+    {"slow", Class::B, "25 and 50 samples a second", {25, 50}, nullptr, nullptr},
+    {"loss-2", Class::B, "2 % of packets of 50 ms lost", usualRate, loss<2>, nullptr},
+    {"loss-5", Class::B, "5 % of packets of 50 ms lost", usualRate, loss<5>, nullptr},
+    {"loss-10", Class::B, "10 % of packets of 50 ms lost", usualRate, loss<10>, nullptr},
+    {"burst-outside", Class::B, "300 ms missing between repetitions", usualRate, nullptr, burstOutside},
+    {"jitter", Class::B, "instants scatter by a tenth of the interval", usualRate, jitter, nullptr},
+    {"no-gyroscope", Class::B, "no gyroscope; the bar turns by 6 degrees at most", usualRate, noGyroscope, nullptr},
+    {"gap-inside", Class::C, "100 ms missing about the peak of every repetition", usualRate, nullptr, gapInside},
+};
+
+} // namespace
+
+std::span<const Fault> allFaults()
+{
+    return faults;
+}
+
+} // namespace fleetrung::accuracy
