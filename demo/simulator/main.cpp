@@ -4,6 +4,7 @@
 #include <exception>
 #include <fstream>
 #include <iostream>
+#include <map>
 #include <string>
 
 #include <CLI/CLI.hpp>
@@ -26,6 +27,32 @@ bool write(const std::string& path, const std::string& bytes)
     return static_cast<bool>(file);
 }
 
+/// Options of what the sensor and the radio do wrong.
+void addFaults(CLI::App& app, SensorPlan& sensor, std::string& swappedSigns)
+{
+    const std::map<std::string, int> axes{{"accelerometer-x", 0}, {"accelerometer-y", 1}, {"accelerometer-z", 2},
+                                          {"gyroscope-x", 3},     {"gyroscope-y", 4},     {"gyroscope-z", 5}};
+    auto& faults = sensor.faults;
+    app.add_option("--loss", sensor.lossShare, "share of packets lost");
+    app.add_option("--doubled", sensor.doubledShare, "share of packets that arrive twice");
+    app.add_option("--swapped", sensor.swappedShare, "share of packets that arrive after the next one");
+    app.add_option("--burst-loss", faults.burstLoss, "s without a sample, once");
+    app.add_option("--burst-at", faults.burstAt, "s, where that begins");
+    app.add_option("--burst-repetition", faults.burstRepetition,
+                   "instead: in the middle of the concentric phase of this repetition, from 0");
+    app.add_option("--clock-step", faults.clockStep, "s that the time stamps jump, once (with --as-received)");
+    app.add_option("--clock-step-at", faults.clockStepAt, "s");
+    app.add_option("--accelerometer-range", sensor.accelerometerRange, "g, 2-32; 0 = the part's own");
+    app.add_option("--stuck-axis", faults.stuckAxis, "accelerometer-x .. gyroscope-z keeps one reading")
+        ->transform(CLI::CheckedTransformer(axes));
+    app.add_option("--stuck-from", faults.stuckFrom, "s, from when on");
+    app.add_option("--swapped-sign", swappedSigns, "axes of the gyroscope that turn the wrong way, for example xz")
+        ->check([](const std::string& text) {
+            return text.find_first_not_of("xyz") == std::string::npos ? "" : "give letters of xyz";
+        });
+    app.add_flag("!--no-gyroscope", sensor.hasGyroscope, "the sensor has no gyroscope");
+}
+
 int run(int argc, char** argv)
 {
     CLI::App app{"Writes one simulated set as a recording CSV, and its truth as CSV beside it."};
@@ -36,6 +63,8 @@ int run(int argc, char** argv)
     std::uint64_t seed = 1;
     double loadKg = 0;
     bool lifeless = false;
+    bool asReceived = false;
+    std::string swappedSigns;
     app.add_option("output", output, "recording CSV to write; the truth goes to the same name with .truth.csv");
     app.add_option("--lift", plan.lift, "lift key, or ankle-hop");
     app.add_option("--repetitions", plan.repetitions, "0-30");
@@ -58,20 +87,26 @@ int run(int argc, char** argv)
     app.add_option("--lever", sensor.lever.y(), "m, sensor from the bar's centre along the bar");
     app.add_option("--skew", sensor.clockSkew, "of the sensor's clock, relative");
     app.add_option("--jitter", sensor.timingJitter, "s, standard deviation");
-    app.add_option("--loss", sensor.lossShare, "share of packets lost");
-    app.add_flag("!--no-gyroscope", sensor.hasGyroscope, "the sensor has no gyroscope");
+    addFaults(app, sensor, swappedSigns);
+    app.add_flag("--as-received", asReceived, "rows as they came off the air: late packets late, doubled ones twice");
     app.add_option("--seed", seed, "the same seed gives the same bytes");
     CLI11_PARSE(app, argc, argv);
 
     sensor.part = part;
+    for (const char axis : swappedSigns) {
+        sensor.faults.swappedSign.at(static_cast<std::size_t>(axis - 'x')) = true;
+    }
     if (lifeless) {
         plan.living = false;
         plan.sway = 0;
     }
-    const auto set = simulateSet(plan, sensor, seed);
+    auto set = simulateSet(plan, sensor, seed);
     if (!set) {
         std::cerr << "fleetrung-simulate: " << fleetrung::describe(set.error()) << "\n";
         return 2;
+    }
+    if (asReceived) {
+        set->recording.samples = std::move(set->received);
     }
     auto truthPath = output;
     if (truthPath.ends_with(".csv")) {

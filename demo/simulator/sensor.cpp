@@ -50,6 +50,18 @@ double orUnlimited(double range)
     return range > 0 ? range : std::numeric_limits<double>::infinity();
 }
 
+/// The part as set to the plan's range: 16 bits over a wider range are coarser.
+Part ranged(Part part, const SensorPlan& plan)
+{
+    if (plan.accelerometerRange > 0) {
+        if (part.accelerometerRange > 0) {
+            part.accelerometerStep *= plan.accelerometerRange / part.accelerometerRange;
+        }
+        part.accelerometerRange = plan.accelerometerRange;
+    }
+    return part;
+}
+
 motion::SensorTraits traitsOf(const Part& part)
 {
     motion::SensorTraits traits;
@@ -78,6 +90,28 @@ Vector3d angularRate(const Pose& pose)
     return {skew(2, 1), skew(0, 2), skew(1, 0)};
 }
 
+/// One reading that an axis keeps from an instant on.
+class StuckAxis
+{
+public:
+    explicit StuckAxis(const SensorFaults& faults) : axis_(faults.stuckAxis), from_(faults.stuckFrom) {}
+
+    void apply(motion::Sample& sample)
+    {
+        if (!axis_ || sample.time < from_) {
+            return;
+        }
+        double& reading = *axis_ < 3 ? sample.specificForce[*axis_] : sample.angularRate[*axis_ - 3];
+        kept_ = kept_.value_or(reading);
+        reading = *kept_;
+    }
+
+private:
+    std::optional<int> axis_;
+    double from_;
+    std::optional<double> kept_;
+};
+
 template <class T> void keep(std::vector<T>& all, const std::vector<bool>& kept)
 {
     std::size_t next = 0;
@@ -91,8 +125,9 @@ template <class T> void keep(std::vector<T>& all, const std::vector<bool>& kept)
 
 } // namespace
 
-Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& part, double gravity, Random& random)
+Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& asSold, double gravity, Random& random)
 {
+    const auto part = ranged(asSold, plan);
     Readings readings;
     auto& recording = readings.recording;
     recording.sensor = traitsOf(part);
@@ -111,6 +146,14 @@ Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& part,
     const auto mounting = plan.randomMounting ? anyMounting(random) : plan.mounting;
     const Eigen::Matrix3d toSensor = mounting.normalized().toRotationMatrix().transpose();
 
+    Vector3d sense = Vector3d::Ones(); // of turning
+    for (int axis = 0; axis < 3; ++axis) {
+        if (plan.faults.swappedSign[static_cast<std::size_t>(axis)]) {
+            sense[axis] = -1;
+        }
+    }
+    StuckAxis stuck(plan.faults);
+
     const double pace = 1 + plan.clockSkew;
     const auto count = static_cast<std::size_t>(scene.duration() * pace * plan.rate) + 1;
     recording.samples.reserve(count);
@@ -126,9 +169,10 @@ Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& part,
         const Vector3d force = toSensor * (pose.attitude.transpose() * acceleration);
         const Vector3d rate = toSensor * angularRate(pose);
         const Vector3d forceReading = accelerometer.read(force, random);
-        const Vector3d rateReading = gyroscope.read(rate, random);
+        const Vector3d rateReading = sense.cwiseProduct(gyroscope.read(rate, random));
         recording.samples.push_back(
             {plan.startTime + stamp, forceReading, plan.hasGyroscope ? rateReading : Vector3d::Zero().eval()});
+        stuck.apply(recording.samples.back());
 
         readings.motion.height.push_back(pose.position.z() + pose.attitude.row(2).dot(plan.lever));
         readings.motion.velocity.push_back(pose.velocity.z() + pose.attitudeRate.row(2).dot(plan.lever));
@@ -137,9 +181,10 @@ Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& part,
     return readings;
 }
 
-std::vector<Packet> transmit(Readings& readings, const SensorPlan& plan, Random& random)
+std::vector<Packet> transmit(Readings& readings, const SensorPlan& plan, double burstAt, Random& random)
 {
     auto& samples = readings.recording.samples;
+    const auto& faults = plan.faults;
     const auto size = static_cast<std::size_t>(plan.samplesPerPacket);
     std::vector<Packet> packets;
     std::vector<bool> kept(samples.size(), true);
@@ -149,14 +194,18 @@ std::vector<Packet> transmit(Readings& readings, const SensorPlan& plan, Random&
         const bool lost = random.chance(plan.lossShare);
         const bool doubled = random.chance(plan.doubledShare);
         const bool swapped = random.chance(plan.swappedShare);
-        if (lost) {
-            std::fill(kept.begin() + static_cast<std::ptrdiff_t>(first),
-                      kept.begin() + static_cast<std::ptrdiff_t>(last), false);
+        Packet packet{static_cast<std::uint32_t>(first), samples[last - 1].time / (1 + plan.clockSkew) + delay, {}};
+        for (std::size_t i = first; i < last; ++i) {
+            const double time = samples[i].time;
+            kept[i] = !lost && (time < burstAt || time >= burstAt + faults.burstLoss);
+            if (kept[i]) {
+                packet.samples.push_back(samples[i]);
+                packet.samples.back().time += time < faults.clockStepAt ? 0.0 : faults.clockStep;
+            }
+        }
+        if (packet.samples.empty()) {
             continue;
         }
-        Packet packet{static_cast<std::uint32_t>(first), samples[last - 1].time / (1 + plan.clockSkew) + delay, {}};
-        packet.samples.assign(samples.begin() + static_cast<std::ptrdiff_t>(first),
-                              samples.begin() + static_cast<std::ptrdiff_t>(last));
         packets.push_back(packet);
         if (doubled) {
             packets.push_back(packet);

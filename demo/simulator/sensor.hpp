@@ -17,7 +17,8 @@ struct Readings {
 [[nodiscard]] Readings readScene(const Scene& scene, const SensorPlan& plan, const Part& part, double gravity,
                                  Random& random);
 
-/// Cuts the readings into packets, loses, doubles and swaps some; what was lost leaves `readings` too.
-[[nodiscard]] std::vector<Packet> transmit(Readings& readings, const SensorPlan& plan, Random& random);
+/// Cuts the readings into packets, loses, doubles and swaps some, and lets the clock step; what was lost leaves
+/// `readings` too. `burstAt` [s on the recording's clock] is where the plan's burst of loss begins.
+[[nodiscard]] std::vector<Packet> transmit(Readings& readings, const SensorPlan& plan, double burstAt, Random& random);
 
 } // namespace fleetrung::simulator

@@ -1,6 +1,8 @@
 // The sensor of the simulator: which part it is, where it sits, how it samples and what the radio does to it.
 #pragma once
 
+#include <array>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -33,6 +35,18 @@ struct Part {
 /// Null where there is none of that name.
 [[nodiscard]] const Part* findPart(std::string_view name);
 
+/// What goes wrong beside the radio's share of lost, doubled and swapped packets. As it stands, nothing does.
+struct SensorFaults {
+    double burstLoss = 0;               ///< s without a sample, once
+    double burstAt = 0;                 ///< s on the recording's clock, where it begins
+    std::optional<int> burstRepetition; ///< 0-based: the burst lies in the middle of its concentric phase instead
+    double clockStep = 0;               ///< s that the time stamps jump, once and for good; below 0 they jump back
+    double clockStepAt = 0;             ///< s on the recording's clock
+    std::optional<int> stuckAxis;       ///< 0-2 accelerometer x y z, 3-5 gyroscope x y z: keeps one reading
+    double stuckFrom = 0;               ///< s on the recording's clock
+    std::array<bool, 3> swappedSign{};  ///< gyroscope x y z turns the wrong way
+};
+
 struct SensorPlan {
     Eigen::Quaterniond mounting = Eigen::Quaterniond::Identity(); ///< sensor axes -> bar axes
     Eigen::Vector3d lever = Eigen::Vector3d::Zero(); ///< m, sensor from the bar's centre in bar axes (y along the bar)
@@ -48,6 +62,8 @@ struct SensorPlan {
     int samplesPerPacket = 10;
     bool randomMounting = false; ///< any mounting, drawn from the seed
     bool hasGyroscope = true;
+    double accelerometerRange = 0; ///< g, 2-32; 0 = the part's own. Counts stay 16 bits, so the step follows
+    SensorFaults faults;
 };
 
 } // namespace fleetrung::simulator

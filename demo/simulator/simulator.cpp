@@ -38,12 +38,19 @@ Expected<void> check(const SetPlan& plan, const SensorPlan& sensor)
         {"wobble", sensor.wobble, -1, 1},
         {"samplesPerPacket", static_cast<double>(sensor.samplesPerPacket), 1, 1000},
         {"timingJitter", sensor.timingJitter, 0, 0.3 / sensor.rate},
+        {"burstLoss", sensor.faults.burstLoss, 0, 60},
+        {"burstRepetition", static_cast<double>(sensor.faults.burstRepetition.value_or(0)), 0, 29},
+        {"clockStep", sensor.faults.clockStep, -1e4, 1e4},
+        {"stuckAxis", static_cast<double>(sensor.faults.stuckAxis.value_or(0)), 0, 5},
     };
     for (const auto& limit : limits) {
         if (!(limit.value >= limit.least && limit.value <= limit.greatest)) {
             return fail(Code::InvalidArgument, limit.name,
                         "give a value from " + shortestText(limit.least) + " to " + shortestText(limit.greatest));
         }
+    }
+    if (sensor.accelerometerRange != 0 && !(sensor.accelerometerRange >= 2 && sensor.accelerometerRange <= 32)) {
+        return fail(Code::InvalidArgument, "accelerometerRange", "give 2 to 32 g, or 0 for the part's own");
     }
     return {};
 }
@@ -57,6 +64,27 @@ StrokeTruth onClock(StrokeTruth truth, const SensorPlan& plan)
     }
     truth.timeToPeakVelocity *= pace;
     return truth;
+}
+
+/// Where the burst of loss begins on the recording's own clock.
+double burstStart(const Scene& scene, const SensorPlan& plan)
+{
+    const auto& faults = plan.faults;
+    if (!faults.burstRepetition || static_cast<std::size_t>(*faults.burstRepetition) >= scene.repetitions.size()) {
+        return faults.burstAt;
+    }
+    const auto& mark = scene.repetitions[static_cast<std::size_t>(*faults.burstRepetition)];
+    const double middle = 0.5 * (mark.concentricStart + mark.concentricEnd);
+    return plan.startTime + middle * (1 + plan.clockSkew) - 0.5 * faults.burstLoss;
+}
+
+std::vector<motion::Sample> samplesOf(const std::vector<Packet>& packets)
+{
+    std::vector<motion::Sample> samples;
+    for (const auto& packet : packets) {
+        samples.insert(samples.end(), packet.samples.begin(), packet.samples.end());
+    }
+    return samples;
 }
 
 } // namespace
@@ -88,7 +116,8 @@ Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor
     auto readings = readScene(scene, sensor, *part, plan.gravity, noise);
 
     SimulatedSet set;
-    set.packets = transmit(readings, sensor, radio);
+    set.packets = transmit(readings, sensor, burstStart(scene, sensor), radio);
+    set.received = samplesOf(set.packets);
     set.recording = std::move(readings.recording);
     set.motion = std::move(readings.motion);
     for (const auto& mark : scene.repetitions) {

@@ -86,11 +86,12 @@ struct TrueMotion {
 };
 
 struct SimulatedSet {
-    motion::Recording recording;       ///< packets put in order, lost ones missing
+    motion::Recording recording; ///< packets put in order, lost ones missing, time stamps of a clock that never stepped
     std::vector<TrueRepetition> truth; ///< empty where the plan asks for no repetition
     std::vector<TrueJump> jumps;       ///< of "drop-jump" and "ankle-hop"
     TrueMotion motion;
     std::vector<Packet> packets;
+    std::vector<motion::Sample> received; ///< as it came off the air: in the order of arrival, doubled ones twice
 };
 
 /// Fails with InvalidArgument for a lift it does not know and for values outside the ranges above.
