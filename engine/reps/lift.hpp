@@ -31,9 +31,10 @@ struct Lift {
     double maximumRange; ///< m; a longer one is none either
     double typicalRange; ///< m; a starting value before the athlete has repetitions of their own
     EvidenceMetric metric;
-    bool ballistic;   ///< the concentric phase ends at take-off or release (acceleration <= -g)
-    bool oneSided;    ///< left and right are kept apart
-    double bodyShare; ///< share of body mass that moves with the bar (0..1); see the table in lift.cpp
+    bool ballistic;          ///< the concentric phase ends at take-off or release (acceleration <= -g)
+    bool oneSided;           ///< left and right are kept apart
+    double bodyShare;        ///< share of body mass that moves with the bar (0..1): the table of body_share.hpp
+    bool secondPull = false; ///< pulled in two parts, with the knees going back under the bar between them
 };
 
 /// All lifts the engine knows, in ladder order; `free` (any vertical stroke of 5 cm or more) is the last.

@@ -4,29 +4,19 @@
 #include <cmath>
 
 #include "engine/motion/gravity.hpp"
+#include "engine/reps/flags.hpp"
+#include "engine/reps/joint_motion.hpp"
+#include "engine/reps/local_fit.hpp"
+#include "engine/reps/phases.hpp"
 
 namespace fleetrung::reps
 {
 namespace
 {
 
-constexpr double tremor = 0.05;              // m/s2: what a held bar's acceleration does by itself
-constexpr double twoPeakShare = 0.9;         // rules, evidence 5
-constexpr double peakProminenceSpeed = 0.03; // m/s
-constexpr double peakProminenceShare = 0.08;
-constexpr double longGap = 0.06;      // s
-constexpr double impact = 30.0;       // m/s2: no muscle turns a bar round so hard; starting value of this project
-constexpr double impactWindow = 0.06; // s about the start
-
-double squared(double x)
-{
-    return x * x;
-}
-
-double root(double variance)
-{
-    return std::sqrt(std::max(0.0, variance));
-}
+constexpr double tremor = 0.05;        // m/s2: what a held bar's acceleration does by itself
+constexpr double reversalReach = 0.1;  // s after concentric start that still belong to the reversal
+constexpr double rateTolerance = 0.97; // a sensor set to 200 Hz may send 198 samples a second
 
 /// Standard uncertainty of a start or an end: where velocity crosses zero it is the velocity's over the slope; at a
 /// dead stop it is what noise and tremor leave of a ramp's beginning.
@@ -36,7 +26,7 @@ double instantError(const motion::VerticalMotion& motion, const motion::Recordin
     const double sampling = 1.0 / motion::samplingRate(recording);
     if (!deadStop) {
         const double slope = std::max(0.3, std::abs(valueAt(motion, motion.acceleration, time)));
-        return std::hypot(root(velocityVariance) / slope, 0.1 * sampling);
+        return std::hypot(std::sqrt(std::max(0.0, velocityVariance)) / slope, 0.1 * sampling);
     }
     const double noise = recording.sensor.accelerometerNoise * std::sqrt(0.5 / sampling);
     const double reach = 0.06; // s of ramp that the fit rests on
@@ -46,160 +36,252 @@ double instantError(const motion::VerticalMotion& motion, const motion::Recordin
     return std::hypot(3.0 * std::hypot(noise * std::sqrt(sampling / reach), tremor) / jerk, 0.3 * sampling);
 }
 
-/// Whether velocity has a second peak of nearly the same height on the other side of a dip.
-bool isTwoPeaked(const motion::VerticalMotion& motion, const Movement& up)
+/// Standard uncertainty of a velocity peak's instant. Around its peak velocity is flat: what shifts the instant is the
+/// noise of acceleration over its slope.
+double peakError(const motion::VerticalMotion& motion, const motion::Recording& recording, double peak)
 {
-    const std::size_t first = sampleAt(motion, up.start), last = sampleAt(motion, up.end);
-    const auto otherPeak = [&](std::size_t end, int step) {
-        double lowest = up.peakVelocity;
-        for (std::size_t i = up.peakSample; i != end; i += static_cast<std::size_t>(step)) {
-            const double v = motion.velocity[i];
-            lowest = std::min(lowest, v);
-            const double prominence = std::max(peakProminenceSpeed, peakProminenceShare * v);
-            if (v - lowest >= prominence && v >= twoPeakShare * up.peakVelocity)
-                return true;
-        }
-        return false;
-    };
-    return otherPeak(last, +1) || otherPeak(first, -1);
+    const double jerk = std::max(1.0, std::abs(valueAt(motion, motion.acceleration, peak + 0.02) -
+                                               valueAt(motion, motion.acceleration, peak - 0.02)) /
+                                          0.04);
+    return (recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02) / jerk;
 }
 
-Flags flagsOf(const motion::VerticalMotion& motion, const motion::Recording& recording, const Movement& up)
+/// One candidate being measured: what several metrics share is worked out once.
+class Measurement
 {
-    Flags flags = 0;
-    const std::size_t first = sampleAt(motion, up.start), last = sampleAt(motion, up.end);
-    for (std::size_t i = first; i <= last; ++i) {
-        const auto& sample = recording.samples[i];
-        if (sample.specificForce.cwiseAbs().maxCoeff() >= 0.999 * recording.sensor.accelerometerRange ||
-            sample.angularRate.cwiseAbs().maxCoeff() >= 0.999 * recording.sensor.gyroscopeRange)
-            flags = flags | Flag::Clipped;
-        if (i < last && motion.time[i + 1] - motion.time[i] > longGap)
-            flags = flags | Flag::Gap;
+public:
+    Measurement(const motion::VerticalMotion& theMotion, const motion::Recording& theRecording,
+                const Candidate& candidate, const Lift& theLift);
+
+    Repetition take();
+
+private:
+    /// Places in the joint covariance; the early windows' come after `Windows`, those of a descent after these.
+    enum Place : std::size_t { Start, Peak, End, Windows };
+
+    [[nodiscard]] bool sampledAt(double lowest) const { return rate_ >= rateTolerance * lowest; }
+    [[nodiscard]] Signal acceleration() const { return {motion_.time, motion_.acceleration}; }
+    [[nodiscard]] Measured meanUpTo(double time, double heightError, double timeError) const;
+    [[nodiscard]] Measured rise(std::size_t from, std::size_t to, double size, double timingError) const;
+    [[nodiscard]] Measured atPeak(const Extremum& peak) const;
+    void accelerations(Repetition& rep) const;
+    void speeds(Repetition& rep) const;
+    void shape(Repetition& rep) const;
+    void howSoon(Repetition& rep) const;
+    void descent(Repetition& rep) const;
+    void reversal(Repetition& rep, const Movement& down) const;
+    void dropStop(Repetition& rep, const Movement& down, double downEnd) const;
+
+    const motion::VerticalMotion& motion_;
+    const motion::Recording& recording_;
+    const Lift& lift_;
+    Movement up_; ///< ends at take-off or release for ballistic lifts
+    const std::optional<Movement>& down_;
+    std::optional<double> freeFall_;
+    double rate_;
+    double scale_; ///< relative error of acceleration, and so of velocity and height
+    JointMotion joint_;
+    double startError_, peakError_, endError_; ///< s
+};
+
+std::vector<double> instantsOf(const Movement& up, double end, const std::optional<Movement>& down)
+{
+    std::vector<double> instants{up.start, up.peak, end};
+    for (const double window : earlyWindows)
+        instants.push_back(std::min(up.start + window, up.end));
+    if (down)
+        for (const double instant : {down->start, down->peak, std::min(down->end, up.start)})
+            instants.push_back(instant);
+    return instants;
+}
+
+Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::Recording& theRecording,
+                         const Candidate& candidate, const Lift& theLift)
+    : motion_(theMotion), recording_(theRecording), lift_(theLift), up_(candidate.up), down_(candidate.down),
+      freeFall_(freeFallStart(theMotion, candidate.up)), rate_(motion::samplingRate(theRecording)),
+      scale_(theRecording.sensor.accelerometerScaleError),
+      joint_(theMotion, instantsOf(up_, lift_.ballistic ? freeFall_.value_or(up_.end) : up_.end, down_))
+{
+    startError_ = instantError(motion_, recording_, up_.start, up_.fromDeadStop,
+                               joint_.variance({JointMotion::velocity(Start, 1)}));
+    peakError_ = peakError(motion_, recording_, up_.peak);
+    if (lift_.ballistic && freeFall_) {
+        up_.end = *freeFall_;
+        const double jerk = std::max(10.0, std::abs(fitAt(acceleration(), up_.end).slope));
+        endError_ = std::hypot(0.1 / rate_, (tremor + scale_ * motion::standardGravity) / jerk);
+    } else {
+        endError_ = instantError(motion_, recording_, up_.end, up_.toDeadStop,
+                                 joint_.variance({JointMotion::velocity(End, 1)}));
     }
-    if (std::none_of(motion.still.begin(), motion.still.end(), [](bool still) { return still; }))
-        flags = flags | Flag::NoStillness;
-    if (!recording.hasGyroscope)
-        flags = flags | Flag::NoGyroscope;
-    if (!up.fromDeadStop)
-        for (std::size_t i = sampleAt(motion, up.start - impactWindow); i <= sampleAt(motion, up.start + impactWindow);
-             ++i)
-            if (motion.acceleration[i] > impact)
-                flags = flags | Flag::Bounced;
-    if (isTwoPeaked(motion, up))
-        flags = flags | Flag::TwoPeaked;
-    return flags;
 }
 
-/// End of the propulsive part: the first instant after the peak with acceleration below -g; the end where there is
-/// none.
-double propulsiveEnd(const motion::VerticalMotion& motion, const Movement& up)
+Measured Measurement::rise(std::size_t from, std::size_t to, double size, double timingError) const
 {
-    const std::size_t last = sampleAt(motion, up.end);
-    for (std::size_t i = up.peakSample; i < last; ++i) {
-        const double a0 = motion.acceleration[i], a1 = motion.acceleration[i + 1];
-        if (a1 < -motion::standardGravity) {
-            const double share = a0 <= -motion::standardGravity ? 0.0 : (a0 + motion::standardGravity) / (a0 - a1);
-            return std::min(up.end, motion.time[i] + share * (motion.time[i + 1] - motion.time[i]));
-        }
+    const double heights = joint_.uncertainty({JointMotion::height(from, -1), JointMotion::height(to, 1)});
+    return {size, std::hypot(heights, scale_ * size, timingError)};
+}
+
+/// Mean velocity from the start to an instant. The height there moves with the instant where velocity is not zero.
+Measured Measurement::meanUpTo(double time, double heightError, double timeError) const
+{
+    const double duration = time - up_.start;
+    const double mean = (heightAt(motion_, time) - heightAt(motion_, up_.start)) / duration;
+    const double speed = valueAt(motion_, motion_.velocity, time);
+    return {mean, std::hypot(heightError, mean * startError_, (speed - mean) * timeError) / duration};
+}
+
+Measured Measurement::atPeak(const Extremum& peak) const
+{
+    const double bias = joint_.uncertainty({JointMotion::velocity(Start, -1), JointMotion::velocity(Peak, 1)}) /
+                        std::max(0.02, up_.peak - up_.start);
+    const double noise =
+        recording_.sensor.accelerometerNoise * std::sqrt(0.5 * rate_) * fitAt(acceleration(), peak.time).noiseGain;
+    return {peak.value, std::hypot(bias, noise, scale_ * peak.value)};
+}
+
+void Measurement::accelerations(Repetition& rep) const
+{
+    const auto peak = atPeak(extremeBetween(acceleration(), up_.start, up_.peak, +1));
+    rep.accelerationUncertainty = peak.uncertainty;
+    if (sampledAt(lowestShapeRate))
+        rep.peakAcceleration = peak;
+}
+
+void Measurement::speeds(Repetition& rep) const
+{
+    const double startHeight = heightAt(motion_, up_.start);
+    const double endSpeed = valueAt(motion_, motion_.velocity, up_.end);
+    const double atEnd = heightAt(motion_, up_.end) - startHeight;
+    rep.range = rise(Start, End, atEnd, endSpeed * endError_);
+    rep.concentricDuration = {up_.end - up_.start, std::hypot(startError_, endError_)};
+    const double heightError = rise(Start, End, atEnd, 0).uncertainty;
+    rep.meanVelocity = meanUpTo(up_.end, heightError, endError_);
+    const double propulsiveEnd = std::min(up_.end, freeFall_.value_or(up_.end));
+    rep.meanPropulsiveVelocity = propulsiveEnd < up_.end ? meanUpTo(propulsiveEnd, heightError, 0) : rep.meanVelocity;
+
+    const double peakUncertainty = joint_.uncertainty({JointMotion::velocity(Peak, 1)});
+    rep.peakVelocity = {up_.peakVelocity, std::hypot(peakUncertainty, scale_ * up_.peakVelocity)};
+    rep.timeToPeakVelocity = {up_.peak - up_.start, std::hypot(startError_, peakError_)};
+    const double toPeak = heightAt(motion_, up_.peak) - startHeight;
+    rep.displacementToPeak = rise(Start, Peak, toPeak, up_.peakVelocity * peakError_);
+}
+
+void Measurement::shape(Repetition& rep) const
+{
+    if (const auto other = findOtherPeak(motion_, up_))
+        rep.otherPeak =
+            OtherPeak{{other->time - up_.start, std::hypot(startError_, peakError(motion_, recording_, other->time))},
+                      {other->velocity, rep.peakVelocity.uncertainty}};
+    if (!lift_.secondPull || !sampledAt(lowestShapeRate))
+        return;
+    if (const auto pull = findSecondPull(motion_, up_))
+        rep.secondPullTime =
+            Measured{up_.peak - pull->start, std::hypot(std::hypot(rep.accelerationUncertainty, tremor) / pull->slope,
+                                                        peakError_, 0.1 / rate_)};
+}
+
+/// At a reversal the start is where velocity is zero: its error follows velocity's there and takes most of it away
+/// again. From a dead stop the start has an error of its own.
+void Measurement::howSoon(Repetition& rep) const
+{
+    const double startSpeedError = joint_.uncertainty({JointMotion::velocity(Start, 1)});
+    const double startSlope = std::max(0.3, std::abs(valueAt(motion_, motion_.acceleration, up_.start)));
+    const double shared = up_.fromDeadStop ? 0 : std::min(startError_, startSpeedError / startSlope);
+    const double own = std::sqrt(startError_ * startError_ - shared * shared);
+    const double startSpeed = up_.fromDeadStop ? valueAt(motion_, motion_.velocity, up_.start) : 0.0;
+    for (std::size_t i = 0; i < earlyWindows.size(); ++i) {
+        const double window = earlyWindows[i];
+        const double time = up_.start + window;
+        if (time > up_.end || !sampledAt(lowestRate(window)))
+            continue;
+        const double speed = valueAt(motion_, motion_.velocity, time);
+        const double slope = valueAt(motion_, motion_.acceleration, time);
+        const auto error = [&](double weightOfStart) {
+            const double joint = joint_.uncertainty(
+                {JointMotion::velocity(Start, weightOfStart), JointMotion::velocity(Windows + i, 1)});
+            return std::hypot(joint, slope * own, scale_ * speed);
+        };
+        const double followed = -slope / startSlope;
+        rep.meanAcceleration[i] =
+            Measured{(speed - startSpeed) / window, error(up_.fromDeadStop ? -1.0 : followed) / window};
+        const Measured velocity{speed, error(up_.fromDeadStop ? 0.0 : followed)};
+        if (window == 0.10)
+            rep.velocityAt100ms = velocity;
+        if (window == 0.20)
+            rep.velocityAt200ms = velocity;
     }
-    return up.end;
 }
 
-/// Mean velocity between two instants with its uncertainty.
-Measured meanBetween(double displacement, double displacementError, double duration, double durationError)
+void Measurement::descent(Repetition& rep) const
 {
-    const double mean = displacement / duration;
-    return {mean, std::hypot(displacementError / duration, mean * durationError / duration)};
+    rep.eccentricStart = up_.start;
+    if (!down_)
+        return;
+    const Movement& down = *down_;
+    constexpr std::size_t descentPeak = Windows + earlyWindows.size() + 1;
+    const double peakVariance = joint_.variance({JointMotion::velocity(descentPeak, 1)});
+    rep.eccentricStart = down.start;
+    rep.eccentricPeakVelocity =
+        Measured{down.peakVelocity, std::hypot(std::sqrt(peakVariance), scale_ * down.peakVelocity)};
+    const double downStartError = instantError(motion_, recording_, down.start, down.fromDeadStop, peakVariance);
+    const double downEnd = std::min(down.end, up_.start);
+    rep.eccentricDuration = Measured{downEnd - down.start, std::hypot(downStartError, startError_)};
+    reversal(rep, down);
+    if (lift_.metric == EvidenceMetric::DropTime)
+        dropStop(rep, down, downEnd);
+}
+
+void Measurement::reversal(Repetition& rep, const Movement& down) const
+{
+    const double fallError = peakError(motion_, recording_, down.peak);
+    const double time = up_.start - down.peak;
+    rep.reversalTime = Measured{time, std::hypot(startError_, fallError)};
+    if (!sampledAt(lowestShapeRate) || time <= 0)
+        return;
+    const double until = std::min(up_.peak, up_.start + reversalReach);
+    rep.peakReversalAcceleration = atPeak(extremeBetween(acceleration(), down.peak, until, +1));
+    if (up_.fromDeadStop)
+        return;
+    const double turning = fitAt(acceleration(), up_.start).value;
+    const double slope = turning / time;
+    rep.brakingSlope = Measured{
+        slope, std::hypot(atPeak({up_.start, turning}).uncertainty, slope * rep.reversalTime->uncertainty) / time};
+}
+
+void Measurement::dropStop(Repetition& rep, const Movement& down, double downEnd) const
+{
+    constexpr std::size_t descentStart = Windows + earlyWindows.size(), descentEnd = descentStart + 2;
+    const bool pauses = down.toDeadStop && up_.fromDeadStop;
+    const double stopError = pauses ? instantError(motion_, recording_, downEnd, true, 0) : startError_;
+    rep.dropStopTime = Measured{downEnd - down.peak, std::hypot(peakError(motion_, recording_, down.peak), stopError)};
+    rep.stopDepth = rise(descentEnd, descentStart, heightAt(motion_, down.start) - heightAt(motion_, downEnd), 0);
+}
+
+Repetition Measurement::take()
+{
+    Repetition rep;
+    rep.concentricStart = up_.start;
+    rep.peakTime = up_.peak;
+    rep.concentricEnd = up_.end;
+    rep.fromDeadStop = up_.fromDeadStop;
+    rep.concentricStartUncertainty = startError_;
+    accelerations(rep);
+    speeds(rep);
+    shape(rep);
+    howSoon(rep);
+    descent(rep);
+    rep.flags = flagsOf(motion_, recording_, up_);
+    if (rep.otherPeak && rep.otherPeak->velocity.value >= twoPeakedShare * rep.peakVelocity.value)
+        rep.flags = rep.flags | Flag::TwoPeaked;
+    return rep;
 }
 
 } // namespace
 
 Repetition measure(const motion::VerticalMotion& motion, const motion::Recording& recording, const Candidate& candidate,
-                   const Lift& /*lift*/)
+                   const Lift& lift)
 {
-    const Movement& up = candidate.up;
-    const std::vector<std::size_t> instants{sampleAt(motion, up.start), up.peakSample, sampleAt(motion, up.end)};
-    const Eigen::MatrixXd p = motion.covariance(instants);
-    enum { vStart, hStart, vPeak, hPeak, vEnd, hEnd };
-    const double scale = recording.sensor.accelerometerScaleError;
-    const auto rise = [&](int from, int to, double size) {
-        return std::hypot(root(p(to, to) + p(from, from) - 2 * p(from, to)), scale * size);
-    };
-
-    Repetition rep;
-    rep.concentricStart = up.start;
-    rep.peakTime = up.peak;
-    rep.concentricEnd = up.end;
-    const double startError = instantError(motion, recording, up.start, up.fromDeadStop, p(vStart, vStart));
-    const double endError = instantError(motion, recording, up.end, up.toDeadStop, p(vEnd, vEnd));
-    const double startHeight = heightAt(motion, up.start);
-    const double duration = up.end - up.start;
-    const double range = heightAt(motion, up.end) - startHeight;
-    const double rangeError = rise(hStart, hEnd, range);
-
-    rep.range = {range, rangeError};
-    rep.concentricDuration = {duration, std::hypot(startError, endError)};
-    rep.meanVelocity = meanBetween(range, rangeError, duration, rep.concentricDuration.uncertainty);
-    rep.peakVelocity = {up.peakVelocity, std::hypot(root(p(vPeak, vPeak)), scale * up.peakVelocity)};
-    // Around its peak velocity is flat: what shifts the instant is the noise of acceleration over its slope.
-    const double jerk = std::max(1.0, std::abs(valueAt(motion, motion.acceleration, up.peak + 0.02) -
-                                               valueAt(motion, motion.acceleration, up.peak - 0.02)) /
-                                          0.04);
-    const double peakError = (recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02) / jerk;
-    rep.timeToPeakVelocity = {up.peak - up.start, std::hypot(startError, peakError)};
-    const double toPeak = heightAt(motion, up.peak) - startHeight;
-    rep.displacementToPeak = {toPeak, rise(hStart, hPeak, toPeak)};
-
-    const double propulsive = propulsiveEnd(motion, up);
-    rep.meanPropulsiveVelocity =
-        meanBetween(heightAt(motion, propulsive) - startHeight, rangeError, propulsive - up.start, startError);
-
-    const auto velocityAfter = [&](double delay) {
-        const double t = up.start + delay;
-        const double slope = valueAt(motion, motion.acceleration, t);
-        return Measured{valueAt(motion, motion.velocity, t), std::hypot(root(p(vStart, vStart)), slope * startError)};
-    };
-    rep.velocityAt100ms = velocityAfter(0.1);
-    rep.velocityAt200ms = velocityAfter(0.2);
-
-    rep.eccentricStart = up.start;
-    if (candidate.down) {
-        const Movement& down = *candidate.down;
-        const double peakVariance = motion.covariance(std::vector<std::size_t>{down.peakSample})(0, 0);
-        rep.eccentricStart = down.start;
-        rep.eccentricPeakVelocity = {down.peakVelocity, std::hypot(root(peakVariance), scale * down.peakVelocity)};
-        const double downStartError = instantError(motion, recording, down.start, down.fromDeadStop, peakVariance);
-        const double downEnd = std::min(down.end, up.start);
-        rep.eccentricDuration = {downEnd - down.start, std::hypot(downStartError, startError)};
-        rep.reversalTime = {up.start - down.peak, std::hypot(startError, peakError)};
-    }
-    rep.flags = flagsOf(motion, recording, up);
-    return rep;
-}
-
-SetSummary summarise(const std::vector<Repetition>& repetitions, const Lift& lift)
-{
-    SetSummary summary;
-    if (repetitions.empty())
-        return summary;
-    const auto speed = [&](const Repetition& rep) {
-        return lift.metric == EvidenceMetric::PeakVelocity ? rep.peakVelocity.value : rep.meanVelocity.value;
-    };
-    double fastest = 0, soonest = repetitions.front().timeToPeakVelocity.value, sum = 0;
-    for (const auto& rep : repetitions) {
-        fastest = std::max(fastest, speed(rep));
-        soonest = std::min(soonest, rep.timeToPeakVelocity.value);
-        sum += rep.timeToPeakVelocity.value;
-    }
-    const double count = static_cast<double>(repetitions.size());
-    summary.meanTimeToPeak = sum / count;
-    double squares = 0;
-    for (const auto& rep : repetitions)
-        squares += squared(rep.timeToPeakVelocity.value - summary.meanTimeToPeak);
-    summary.spreadTimeToPeak = repetitions.size() > 1 ? std::sqrt(squares / (count - 1)) : 0.0;
-    summary.velocityLoss = fastest > 0 ? 1.0 - speed(repetitions.back()) / fastest : 0.0;
-    summary.timeToPeakDrift = soonest > 0 ? repetitions.back().timeToPeakVelocity.value / soonest - 1.0 : 0.0;
-    return summary;
+    return Measurement(motion, recording, candidate, lift).take();
 }
 
 } // namespace fleetrung::reps

@@ -16,7 +16,7 @@ struct Sometimes {
     store::Metric store::Repetition::*row;
 };
 
-constexpr std::array<Always, 9> always{{
+constexpr std::array<Always, 7> always{{
     {&reps::Repetition::meanVelocity, &store::Repetition::meanVelocity},
     {&reps::Repetition::meanPropulsiveVelocity, &store::Repetition::meanPropulsiveVelocity},
     {&reps::Repetition::peakVelocity, &store::Repetition::peakVelocity},
@@ -24,11 +24,11 @@ constexpr std::array<Always, 9> always{{
     {&reps::Repetition::range, &store::Repetition::range},
     {&reps::Repetition::displacementToPeak, &store::Repetition::displacementToPeak},
     {&reps::Repetition::concentricDuration, &store::Repetition::concentricDuration},
-    {&reps::Repetition::velocityAt100ms, &store::Repetition::velocityAt100ms},
-    {&reps::Repetition::velocityAt200ms, &store::Repetition::velocityAt200ms},
 }};
 
-constexpr std::array<Sometimes, 3> sometimes{{
+constexpr std::array<Sometimes, 5> sometimes{{
+    {&reps::Repetition::velocityAt100ms, &store::Repetition::velocityAt100ms},
+    {&reps::Repetition::velocityAt200ms, &store::Repetition::velocityAt200ms},
     {&reps::Repetition::eccentricPeakVelocity, &store::Repetition::eccentricPeakVelocity},
     {&reps::Repetition::eccentricDuration, &store::Repetition::eccentricDuration},
     {&reps::Repetition::reversalTime, &store::Repetition::reversalTime},

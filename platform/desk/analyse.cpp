@@ -17,8 +17,10 @@ struct AnalyseOptions {
     std::string file;
     std::optional<std::string> lift;
     std::optional<std::string> load;
+    std::optional<std::string> bodyMass;
     std::string columns;
     bool json = false;
+    bool all = false;
 };
 
 Result<const reps::Lift*> liftNamed(const std::string& key, const std::string& from)
@@ -31,15 +33,36 @@ Result<const reps::Lift*> liftNamed(const std::string& key, const std::string& f
     return refuse(from + ": there is no lift \"" + key + "\"; use one of " + keys);
 }
 
-Result<std::optional<double>> loadOf(const AnalyseOptions& options, const motion::ImportedRecording& imported)
+/// Kilograms from the command line.
+Result<double> massOf(const std::string& option, const std::string& text, double least, double greatest)
 {
-    if (!options.load)
-        return imported.loadKg;
-    const auto load = parseNumber(*options.load);
-    if (!load || *load < 0 || *load > 1000)
-        return refuse("--load: \"" + *options.load +
-                      "\" is no load; give kilograms from 0 to 1000, with a decimal point");
-    return load;
+    const auto mass = parseNumber(text);
+    if (!mass || *mass < least || *mass > greatest)
+        return refuse(option + ": \"" + text + "\" is no mass that fits; give kilograms from " + shortestText(least) +
+                      " to " + shortestText(greatest) + ", with a decimal point");
+    return *mass;
+}
+
+Result<SetFacts> factsOf(const AnalyseOptions& options, const motion::ImportedRecording& imported)
+{
+    const auto lift =
+        options.lift ? liftNamed(*options.lift, "--lift") : liftNamed(imported.lift.value_or("free"), options.file);
+    if (!lift)
+        return tl::unexpected(lift.error());
+    SetFacts facts{*lift, imported.loadKg, std::nullopt};
+    if (options.load) {
+        const auto load = massOf("--load", *options.load, 0, 1000);
+        if (!load)
+            return tl::unexpected(load.error());
+        facts.loadKg = *load;
+    }
+    if (options.bodyMass) {
+        const auto mass = massOf("--body-mass", *options.bodyMass, 20, 300);
+        if (!mass)
+            return tl::unexpected(mass.error());
+        facts.bodyMassKg = *mass;
+    }
+    return facts;
 }
 
 Result<std::string> analyse(const AnalyseOptions& options)
@@ -55,20 +78,16 @@ Result<std::string> analyse(const AnalyseOptions& options)
     if (!imported)
         return tl::unexpected(inFile(options.file, imported.error()));
 
-    const auto lift =
-        options.lift ? liftNamed(*options.lift, "--lift") : liftNamed(imported->lift.value_or("free"), options.file);
-    if (!lift)
-        return tl::unexpected(lift.error());
-    const auto load = loadOf(options, *imported);
-    if (!load)
-        return tl::unexpected(load.error());
+    const auto facts = factsOf(options, *imported);
+    if (!facts)
+        return tl::unexpected(facts.error());
 
     progress.now("analysing " + options.file);
-    const auto analysis = reps::analyseSet(imported->recording, **lift);
+    const auto analysis = reps::analyseSet(imported->recording, *facts->lift);
     if (!analysis)
         return tl::unexpected(inFile(options.file, analysis.error()));
-    const SetFacts facts{*lift, *load};
-    return options.json ? jsonText(analysisJson(*analysis, facts), 2) + "\n" : analysisText(*analysis, facts);
+    return options.json ? jsonText(analysisJson(*analysis, *facts), 2) + "\n"
+                        : analysisText(*analysis, *facts, options.all);
 }
 
 } // namespace
@@ -86,11 +105,16 @@ void addAnalyse(CLI::App& app, Command& chosen)
         ->add_option("--lift", options->lift,
                      "lift key, for example half-squat; \"free\" is any vertical stroke of 5 cm or more")
         ->type_name("NAME");
-    command->add_option("--load", options->load, "load on the bar")->type_name("KG");
+    command->add_option("--load", options->load, "load on the bar, for force and power too")->type_name("KG");
+    command
+        ->add_option("--body-mass", options->bodyMass,
+                     "body mass: its share that the lift moves belongs to force and power")
+        ->type_name("KG");
     command
         ->add_option("--columns", options->columns,
                      "how the columns of another program are named, for example time_s=t,acc_x_mps2=ax")
         ->type_name("OURS=THEIRS,...");
+    command->add_flag("--all", options->all, "tables of every metric, with force and power where the load is known");
     command->add_flag("--json", options->json, "one JSON object instead of a table");
     command->callback([options, &chosen] { chosen = [options] { return analyse(*options); }; });
 }

@@ -1,3 +1,4 @@
+#include "engine/base/numbers.hpp"
 #include "platform/desk/analysis_output.hpp"
 
 namespace fleetrung::desk
@@ -13,10 +14,16 @@ class MetricWriter
 public:
     explicit MetricWriter(Json& repetition) : repetition_(repetition) {}
 
-    void add(const char* key, const std::optional<reps::Measured>& metric, double unit = 1)
+    void add(const std::string& key, const std::optional<reps::Measured>& metric, double unit = 1)
     {
         repetition_[key] = metric ? Json(metric->value / unit) : Json();
         uncertainty_[key] = metric ? Json(metric->uncertainty / unit) : Json();
+    }
+    /// One key a window: "before_50ms_after".
+    void add(const std::string& before, const reps::EarlyMetric& metric, const std::string& after)
+    {
+        for (std::size_t i = 0; i < metric.size(); ++i)
+            add(before + "_" + fixedText(reps::earlyWindows[i] / millisecond, 0) + "ms_" + after, metric[i]);
     }
     Json takeUncertainty() { return std::move(uncertainty_); }
 
@@ -25,16 +32,8 @@ private:
     Json uncertainty_ = Json::object();
 };
 
-Json repetitionJson(const reps::Repetition& repetition, std::size_t index)
+void addMotion(MetricWriter& metrics, const reps::Repetition& repetition)
 {
-    Json json;
-    json["index"] = index;
-    json["eccentric_start_s"] = repetition.eccentricStart;
-    json["concentric_start_s"] = repetition.concentricStart;
-    json["peak_velocity_at_s"] = repetition.peakTime;
-    json["concentric_end_s"] = repetition.concentricEnd;
-
-    MetricWriter metrics(json);
     metrics.add("mean_velocity_mps", repetition.meanVelocity);
     metrics.add("mean_propulsive_velocity_mps", repetition.meanPropulsiveVelocity);
     metrics.add("peak_velocity_mps", repetition.peakVelocity);
@@ -47,6 +46,54 @@ Json repetitionJson(const reps::Repetition& repetition, std::size_t index)
     metrics.add("eccentric_peak_velocity_mps", repetition.eccentricPeakVelocity);
     metrics.add("eccentric_duration_ms", repetition.eccentricDuration, millisecond);
     metrics.add("reversal_time_ms", repetition.reversalTime, millisecond);
+    metrics.add("mean_acceleration", repetition.meanAcceleration, "mps2");
+    metrics.add("peak_acceleration_mps2", repetition.peakAcceleration);
+    metrics.add("peak_reversal_acceleration_mps2", repetition.peakReversalAcceleration);
+    metrics.add("braking_slope_mps3", repetition.brakingSlope);
+    metrics.add("drop_stop_time_ms", repetition.dropStopTime, millisecond);
+    metrics.add("stop_depth_m", repetition.stopDepth);
+    metrics.add("second_pull_time_ms", repetition.secondPullTime, millisecond);
+    const auto& other = repetition.otherPeak;
+    metrics.add("other_peak_velocity_mps", other ? std::optional(other->velocity) : std::nullopt);
+    metrics.add("other_peak_time_ms", other ? std::optional(other->time) : std::nullopt, millisecond);
+}
+
+/// All null without `forces`.
+void addForces(MetricWriter& metrics, const reps::ForceMetrics* forces)
+{
+    using Forces = reps::ForceMetrics;
+    const auto always = [&](const char* key, reps::Measured Forces::*metric) {
+        metrics.add(key, forces ? std::optional(forces->*metric) : std::nullopt);
+    };
+    const auto sometimes = [&](const char* key, std::optional<reps::Measured> Forces::*metric) {
+        metrics.add(key, forces ? forces->*metric : std::nullopt);
+    };
+    const auto early = [&](const char* key, reps::EarlyMetric Forces::*metric, const char* unit) {
+        metrics.add(key, forces ? forces->*metric : reps::EarlyMetric{}, unit);
+    };
+    sometimes("peak_force_n", &Forces::peakForce);
+    always("mean_force_n", &Forces::meanForce);
+    always("mean_force_to_peak_n", &Forces::meanForceToPeak);
+    early("impulse", &Forces::impulse, "n_s");
+    early("net_impulse", &Forces::netImpulse, "n_s");
+    early("rfd", &Forces::rateOfForceDevelopment, "n_per_s");
+    always("mean_power_w", &Forces::meanPower);
+    sometimes("peak_power_w", &Forces::peakPower);
+    sometimes("braking_force_slope_n_per_s", &Forces::brakingForceSlope);
+}
+
+Json repetitionJson(const reps::Repetition& repetition, const reps::ForceMetrics* forces, std::size_t index)
+{
+    Json json;
+    json["index"] = index;
+    json["eccentric_start_s"] = repetition.eccentricStart;
+    json["concentric_start_s"] = repetition.concentricStart;
+    json["peak_velocity_at_s"] = repetition.peakTime;
+    json["concentric_end_s"] = repetition.concentricEnd;
+
+    MetricWriter metrics(json);
+    addMotion(metrics, repetition);
+    addForces(metrics, forces);
     json["uncertainty"] = metrics.takeUncertainty();
 
     json["flags"] = Json::array();
@@ -55,27 +102,58 @@ Json repetitionJson(const reps::Repetition& repetition, std::size_t index)
     return json;
 }
 
+Json summaryJson(const reps::SetAnalysis& analysis)
+{
+    const auto& summary = analysis.summary;
+    const bool any = !analysis.repetitions.empty();
+    const auto orNull = [](const std::optional<double>& value, double unit) {
+        return value ? Json(*value / unit) : Json();
+    };
+    Json json, uncertainty;
+    json["velocity_loss_share"] = any ? Json(summary.velocityLoss) : Json();
+    json["velocity_cv_share"] = orNull(summary.velocityVariation, 1);
+    json["time_to_peak_drift_share"] = summary.timeToPeakDrift ? Json(summary.timeToPeakDrift->value) : Json();
+    json["mean_time_to_peak_velocity_ms"] = orNull(summary.meanTimeToPeak, millisecond);
+    json["time_to_peak_velocity_sd_ms"] = orNull(summary.spreadTimeToPeak, millisecond);
+    json["time_to_peak_velocity_cv_share"] = orNull(summary.timeToPeakVariation, 1);
+    uncertainty["velocity_loss_share"] = any ? Json(summary.velocityLossUncertainty) : Json();
+    uncertainty["time_to_peak_drift_share"] =
+        summary.timeToPeakDrift ? Json(summary.timeToPeakDrift->uncertainty) : Json();
+    json["uncertainty"] = std::move(uncertainty);
+    return json;
+}
+
 } // namespace
+
+Expected<std::vector<reps::ForceMetrics>> forcesOf(const reps::SetAnalysis& analysis, const SetFacts& facts)
+{
+    if (!facts.loadKg)
+        return fail(Code::InvalidArgument, "load", "force and power need the load: give it with --load");
+    const reps::Loading loading{*facts.loadKg, facts.bodyMassKg.value_or(0)};
+    std::vector<reps::ForceMetrics> all;
+    for (const auto& repetition : analysis.repetitions) {
+        auto forces = reps::forceMetrics(analysis.trace, repetition, *facts.lift, loading);
+        if (!forces)
+            return tl::unexpected(std::move(forces.error()));
+        all.push_back(*forces);
+    }
+    return all;
+}
 
 Json analysisJson(const reps::SetAnalysis& analysis, const SetFacts& facts)
 {
+    const auto forces = forcesOf(analysis, facts);
     Json json;
     json["lift"] = std::string(facts.lift->key);
     json["load_kg"] = facts.loadKg ? Json(*facts.loadKg) : Json();
+    json["body_mass_kg"] = facts.bodyMassKg ? Json(*facts.bodyMassKg) : Json();
+    json["system_mass_kg"] = forces && !forces->empty() ? Json(forces->front().systemMass) : Json();
     json["rate_hz"] = analysis.samplingRate;
     json["analysis_version"] = std::string(reps::analysisVersion);
     json["reps"] = Json::array();
-    for (const auto& repetition : analysis.repetitions)
-        json["reps"].push_back(repetitionJson(repetition, json["reps"].size() + 1));
-
-    Json set;
-    const auto& summary = analysis.summary;
-    const bool any = !analysis.repetitions.empty();
-    set["velocity_loss_share"] = any ? Json(summary.velocityLoss) : Json();
-    set["time_to_peak_drift_share"] = any ? Json(summary.timeToPeakDrift) : Json();
-    set["mean_time_to_peak_velocity_ms"] = any ? Json(summary.meanTimeToPeak / millisecond) : Json();
-    set["time_to_peak_velocity_sd_ms"] = any ? Json(summary.spreadTimeToPeak / millisecond) : Json();
-    json["set"] = std::move(set);
+    for (std::size_t i = 0; i < analysis.repetitions.size(); ++i)
+        json["reps"].push_back(repetitionJson(analysis.repetitions[i], forces ? &(*forces)[i] : nullptr, i + 1));
+    json["set"] = summaryJson(analysis);
     return json;
 }
 

@@ -8,17 +8,17 @@ namespace fleetrung::desk
 namespace
 {
 
-std::string withUncertainty(const reps::Measured& metric, double unit, int decimals)
-{
-    return fixedText(metric.value / unit, decimals) + " ±" + fixedText(metric.uncertainty / unit, decimals);
-}
-
 std::string headLine(const reps::SetAnalysis& analysis, const SetFacts& facts)
 {
     const auto count = analysis.repetitions.size();
     return std::string(facts.lift->name) + (facts.loadKg ? ", " + shortestText(*facts.loadKg) + " kg" : "") + ", " +
            fixedText(analysis.samplingRate, 1) + " Hz: " + integerText(static_cast<std::int64_t>(count)) +
            (count == 1 ? " repetition" : " repetitions") + "\n";
+}
+
+std::string orEmpty(const std::optional<reps::Measured>& metric, int decimals)
+{
+    return metric ? fixedText(metric->value, decimals) : "";
 }
 
 std::string repetitionTable(const std::vector<reps::Repetition>& repetitions)
@@ -44,23 +44,35 @@ std::string repetitionTable(const std::vector<reps::Repetition>& repetitions)
         table.addRow({integerText(++index), fixedText(rep.concentricStart, 2), withUncertainty(rep.meanVelocity, 1, 3),
                       fixedText(rep.meanPropulsiveVelocity.value, 3), withUncertainty(rep.peakVelocity, 1, 3),
                       withUncertainty(rep.timeToPeakVelocity, ms, 0), withUncertainty(rep.range, cm, 1),
-                      fixedText(rep.velocityAt100ms.value, 2), fixedText(rep.velocityAt200ms.value, 2),
-                      rep.eccentricPeakVelocity ? fixedText(rep.eccentricPeakVelocity->value, 2) : "", flags});
+                      orEmpty(rep.velocityAt100ms, 2), orEmpty(rep.velocityAt200ms, 2),
+                      orEmpty(rep.eccentricPeakVelocity, 2), flags});
     }
     return table.text();
 }
 
 std::string summaryLines(const reps::SetSummary& summary)
 {
-    return "velocity loss " + fixedText(100 * summary.velocityLoss, 0) +
-           " % from the fastest repetition; time to peak " + fixedText(1000 * summary.meanTimeToPeak, 0) +
-           " ms on average, spread " + fixedText(1000 * summary.spreadTimeToPeak, 0) + " ms, drift " +
-           fixedText(100 * summary.timeToPeakDrift, 0) + " %\n";
+    const auto share = [](double value) { return fixedText(100 * value, 0) + " %"; };
+    std::string text = "velocity loss " + share(summary.velocityLoss) + " from the fastest repetition";
+    if (summary.velocityVariation)
+        text += ", variation (CV) " + share(*summary.velocityVariation);
+    if (!summary.meanTimeToPeak)
+        return text + "; no repetition tells a time to peak\n";
+    text += "; time to peak " + fixedText(1000 * *summary.meanTimeToPeak, 0) + " ms on average";
+    if (summary.spreadTimeToPeak)
+        text += ", spread " + fixedText(1000 * *summary.spreadTimeToPeak, 0) + " ms (CV " +
+                share(*summary.timeToPeakVariation) + ")";
+    return text + ", drift " + share(summary.timeToPeakDrift->value) + "\n";
 }
 
 } // namespace
 
-std::string analysisText(const reps::SetAnalysis& analysis, const SetFacts& facts)
+std::string withUncertainty(const reps::Measured& metric, double unit, int decimals)
+{
+    return fixedText(metric.value / unit, decimals) + " ±" + fixedText(metric.uncertainty / unit, decimals);
+}
+
+std::string analysisText(const reps::SetAnalysis& analysis, const SetFacts& facts, bool all)
 {
     std::string text = headLine(analysis, facts);
     if (analysis.repetitions.empty())
@@ -68,6 +80,8 @@ std::string analysisText(const reps::SetAnalysis& analysis, const SetFacts& fact
                fixedText(100 * facts.lift->maximumRange, 0) +
                " cm was found. Check the lift (--lift), or try --lift free, which takes any stroke of 5 cm or more.\n";
     text += "\n" + repetitionTable(analysis.repetitions) + "\n" + summaryLines(analysis.summary);
+    if (all)
+        text += "\n" + furtherTables(analysis, facts);
     return text + "± is the standard uncertainty; the motion is that of the sensor.\n";
 }
 
