@@ -1,8 +1,6 @@
 // The state at a keyframe, its propagation to the next, and the sensitivities of the end to the start.
 #pragma once
 
-#include <span>
-
 #include <Eigen/Core>
 #include <Eigen/Geometry>
 
@@ -11,68 +9,106 @@
 namespace fleetrung::motion
 {
 
-/// Order of the error states: tilt (2, rad, about the world's x and y), velocity (3), height, gyroscope bias (3),
-/// accelerometer bias (3), height of the tops, height of the bottoms. Yaw and horizontal position are of no use here.
+/// Errors that change from keyframe to keyframe: tilt (2, rad, about the world's x and y), velocity (3), height.
+/// Yaw and horizontal position are of no use here.
 namespace at
 {
-inline constexpr int tilt = 0, velocity = 2, height = 5, gyroscopeBias = 6, accelerometerBias = 9, top = 12,
+inline constexpr int tilt = 0, velocity = 2, height = 5;
+}
+inline constexpr int localSize = 6;
+using LocalVector = Eigen::Matrix<double, localSize, 1>;
+using LocalMatrix = Eigen::Matrix<double, localSize, localSize>;
+
+/// Unknowns that stay the same over the whole capture. Scale errors are relative, one a sensor axis: a still pose shows
+/// scale and bias of the accelerometer only as a sum along gravity, so both are carried with the data sheet's spread.
+namespace whole
+{
+inline constexpr int gyroscopeBias = 0, accelerometerBias = 3, accelerometerScale = 6, gyroscopeScale = 9, top = 12,
                      bottom = 13;
 }
-inline constexpr int stateSize = 14;
-using StateVector = Eigen::Matrix<double, stateSize, 1>;
-using StateMatrix = Eigen::Matrix<double, stateSize, stateSize>;
-using StateRow = Eigen::Matrix<double, 1, stateSize>;
+inline constexpr int wholeSize = 14;
+using WholeVector = Eigen::Matrix<double, wholeSize, 1>;
+using WholeMatrix = Eigen::Matrix<double, wholeSize, wholeSize>;
+using WholeRow = Eigen::Matrix<double, 1, wholeSize>;
+using Border = Eigen::Matrix<double, localSize, wholeSize, Eigen::RowMajor>; ///< d(local) / d(whole)
 
 struct State {
     Eigen::Quaterniond attitude = Eigen::Quaterniond::Identity(); ///< sensor to world
     Eigen::Vector3d velocity = Eigen::Vector3d::Zero();
     double height = 0;
-    Eigen::Vector3d gyroscopeBias = Eigen::Vector3d::Zero();
-    Eigen::Vector3d accelerometerBias = Eigen::Vector3d::Zero();
-    double top = 0;
-    double bottom = 0;
 };
 
 /// `state` moved by an error vector, and the error vector from one state to another.
-[[nodiscard]] State moved(const State& state, const StateVector& error);
-[[nodiscard]] StateVector difference(const State& to, const State& from);
+[[nodiscard]] State moved(const State& state, const LocalVector& error);
+[[nodiscard]] LocalVector difference(const State& to, const State& from);
 
-/// Carries a state over samples and accumulates d(end)/d(start). One step costs a few dozen multiplications; nothing is
-/// allocated. Trapezoidal in acceleration, with the third-order term in height.
+/// error at the end = error at the start, carried over, + border * (whole - the values the nominal motion assumed) +
+/// noise. The transition is the identity but for what a tilt does to velocity and height, and velocity to height.
+struct Interval {
+    double duration = 0; ///< s
+    Eigen::Matrix<double, 3, 2> velocityByTilt = Eigen::Matrix<double, 3, 2>::Zero();
+    Eigen::RowVector2d heightByTilt = Eigen::RowVector2d::Zero();
+    Border border = Border::Zero();
+    LocalMatrix noise = LocalMatrix::Zero();
+
+    [[nodiscard]] LocalVector carry(const LocalVector& error) const;
+    [[nodiscard]] Border carry(const Border& slope) const;
+    /// transition * covariance * transition', without the noise.
+    [[nodiscard]] LocalMatrix carry(const LocalMatrix& covariance) const;
+    [[nodiscard]] LocalMatrix transition() const;
+};
+
+/// Carries a state over samples and accumulates d(end)/d(start). One step costs some hundred multiplications; nothing
+/// is allocated. Trapezoidal in acceleration, with the third-order term in height.
 class Propagation
 {
 public:
-    Propagation(const State& start, const Sample& first);
+    /// `assumed`: biases and scale errors taken off the readings.
+    Propagation(const State& start, const Sample& first, const WholeVector& assumed);
 
     void step(const Sample& next);
 
     [[nodiscard]] const State& state() const { return state_; }
     [[nodiscard]] const Eigen::Vector3d& acceleration() const { return acceleration_; } ///< world, gravity removed
     [[nodiscard]] double duration() const { return duration_; }
-    [[nodiscard]] double acceleratedTravel() const { return acceleratedTravel_; } ///< m/s, integral of |acceleration|
+    /// Without its noise.
+    [[nodiscard]] Interval interval() const;
+    /// Variance of velocity [m2/s2] that the trapezoidal rule may have missed: (dt / 12 second difference)^2, summed.
+    [[nodiscard]] double missedVariance() const { return missed_; }
     [[nodiscard]] double turned() const { return turned_; }                       ///< rad, integral of |rate|
-
-    [[nodiscard]] StateMatrix transition() const;
-    [[nodiscard]] StateRow verticalVelocityRow() const; ///< row of the transition, without forming all of it
-    [[nodiscard]] StateRow heightRow() const;
+    [[nodiscard]] double acceleratedTravel() const { return acceleratedTravel_; } ///< m/s, integral of |acceleration|
 
 private:
-    Eigen::Vector3d accelerationAt(const Sample& sample, const Eigen::Matrix3d& rotation) const;
+    [[nodiscard]] Eigen::Vector3d forceOf(const Sample& sample) const;
 
+    WholeVector assumed_;
     State state_;
     Sample last_;
     Eigen::Matrix3d rotation_;
+    Eigen::Vector3d force_; ///< of the last sample, corrected, sensor axes
     Eigen::Vector3d acceleration_;
+    Eigen::Vector3d lastGain_ = Eigen::Vector3d::Zero(); ///< change of acceleration over the last step
+    bool stepped_ = false;
     double duration_ = 0;
-    double acceleratedTravel_ = 0;
+    double missed_ = 0;
     double turned_ = 0;
-    // Integrals over time: rotation; [force]x; [force]x * rotation integral; and once more for the vertical row.
+    double acceleratedTravel_ = 0;
+    Eigen::Vector3d startVelocity_;
+    Eigen::Vector3d displacement_ = Eigen::Vector3d::Zero();
+    // Integrals over time of: rotation; rotation * diag(force); rotation * diag(rate); [world force]x times the first
+    // and the third of these; and once more of each one's vertical row.
     Eigen::Matrix3d rotationSum_ = Eigen::Matrix3d::Zero();
     Eigen::Matrix3d forceSum_ = Eigen::Matrix3d::Zero();
+    Eigen::Matrix3d turnSum_ = Eigen::Matrix3d::Zero();
     Eigen::Matrix3d biasSum_ = Eigen::Matrix3d::Zero();
+    Eigen::Matrix3d turnBiasSum_ = Eigen::Matrix3d::Zero();
     Eigen::RowVector3d heightRotationSum_ = Eigen::RowVector3d::Zero();
     Eigen::RowVector3d heightForceSum_ = Eigen::RowVector3d::Zero();
     Eigen::RowVector3d heightBiasSum_ = Eigen::RowVector3d::Zero();
+    Eigen::RowVector3d heightTurnBiasSum_ = Eigen::RowVector3d::Zero();
 };
+
+/// Rotation by a vector angle [rad]; exact to 1e-15 below 0.3 rad, and for larger ones by sine and cosine.
+[[nodiscard]] Eigen::Quaterniond rotationBy(const Eigen::Vector3d& angle);
 
 } // namespace fleetrung::motion

@@ -10,92 +10,107 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double halfWindow = 0.08;   // s
+constexpr std::size_t leastSide = 3;  // samples
 constexpr double heldSpread = 0.16;   // m/s2, tremor and sway of a bar held still
 constexpr double heldTurn = 0.08;     // rad/s, the same for turning
 constexpr double steadyTurn = 0.15;   // rad/s
 constexpr double gravityMargin = 0.5; // m/s2
 constexpr double steadyForce =
     0.08; // m/s2: a larger change of the mean force between windows is a movement setting off
+constexpr double supportedShare = 1.3; // of the sensor's own variance
 
-Quietness lookAt(const Recording& recording, std::size_t first, std::size_t last, double rate)
+double squared(double x)
 {
-    const auto& samples = recording.samples;
-    const double count = static_cast<double>(last - first + 1);
-    Quietness found;
-    for (std::size_t i = first; i <= last; ++i) {
-        found.meanForce += samples[i].specificForce;
-        found.meanRate += samples[i].angularRate;
-    }
-    found.meanForce /= count;
-    found.meanRate /= count;
-    double forceVariance = 0;
-    double rateVariance = 0;
-    for (std::size_t i = first; i <= last; ++i) {
-        forceVariance += (samples[i].specificForce - found.meanForce).squaredNorm();
-        rateVariance += (samples[i].angularRate - found.meanRate).squaredNorm();
-    }
-    forceVariance /= count - 1;
-    rateVariance /= count - 1;
-    found.rateSpread = std::sqrt(rateVariance);
-
-    const auto squared = [](double x) { return x * x; };
-    const auto& sensor = recording.sensor;
-    const double forceLimit = squared(heldSpread) + 3 * 1.5 * squared(sensor.accelerometerNoise) * rate / 2;
-    const double rateLimit = squared(heldTurn) + 3 * 1.5 * squared(sensor.gyroscopeNoise) * rate / 2;
-    found.quiet = forceVariance < forceLimit && rateVariance < rateLimit &&
-                  found.meanRate.norm() < steadyTurn + 2 * sensor.gyroscopeBias &&
-                  std::abs(found.meanForce.norm() - standardGravity) < gravityMargin + 2 * sensor.accelerometerBias;
-    return found;
+    return x * x;
 }
 
 } // namespace
 
-std::vector<Quietness> findQuiet(const Recording& recording, std::span<const std::size_t> samples)
+bool windowIsComplete(const std::vector<Sample>& samples, std::size_t sample)
 {
-    const double rate = samplingRate(recording);
-    const auto half = std::max<std::size_t>(3, static_cast<std::size_t>(std::lround(halfWindow * rate)));
-    const std::size_t last = recording.samples.size() - 1;
-    std::vector<Quietness> found;
-    found.reserve(samples.size());
-    for (const std::size_t sample : samples) {
-        const std::size_t begin = sample > half ? sample - half : 0;
-        found.push_back(lookAt(recording, begin, std::min(last, sample + half), rate));
+    return sample + leastSide < samples.size() && samples.back().time - samples[sample].time >= quietHalfWindow - 1e-9;
+}
+
+Quietness lookForQuiet(const Recording& recording, std::size_t sample)
+{
+    const auto& samples = recording.samples;
+    const double middle = samples[sample].time;
+    std::size_t first = sample, last = sample;
+    while (first > 0 && (sample - first < leastSide || middle - samples[first - 1].time <= quietHalfWindow + 1e-9))
+        --first;
+    while (last + 1 < samples.size() &&
+           (last - sample < leastSide || samples[last + 1].time - middle <= quietHalfWindow + 1e-9))
+        ++last;
+    Quietness found;
+    const double count = static_cast<double>(last - first + 1);
+    if (count < 4)
+        return found;
+    // One pass: sums about the middle sample, so that no digits are lost.
+    const Eigen::Vector3d forceHere = samples[sample].specificForce, rateHere = samples[sample].angularRate;
+    Eigen::Vector3d force = Eigen::Vector3d::Zero(), rate = Eigen::Vector3d::Zero();
+    double forceSquares = 0, rateSquares = 0;
+    for (std::size_t i = first; i <= last; ++i) {
+        const Eigen::Vector3d f = samples[i].specificForce - forceHere, w = samples[i].angularRate - rateHere;
+        force += f;
+        rate += w;
+        forceSquares += f.squaredNorm();
+        rateSquares += w.squaredNorm();
     }
+    force /= count;
+    rate /= count;
+    found.meanForce = forceHere + force;
+    found.meanRate = rateHere + rate;
+    const double forceVariance = (forceSquares - count * force.squaredNorm()) / (count - 1);
+    const double rateVariance = std::max(0.0, (rateSquares - count * rate.squaredNorm()) / (count - 1));
+    found.rateSpread = std::sqrt(rateVariance);
+
+    const auto& sensor = recording.sensor;
+    const double bandwidth = 0.5 * (count - 1) / (samples[last].time - samples[first].time);
+    const double forceNoise = 3 * squared(sensor.accelerometerNoise) * bandwidth;
+    const double forceLimit = squared(heldSpread) + 1.5 * forceNoise;
+    const double rateLimit = squared(heldTurn) + 3 * 1.5 * squared(sensor.gyroscopeNoise) * bandwidth;
+    found.quiet = forceVariance < forceLimit && rateVariance < rateLimit &&
+                  found.meanRate.norm() < steadyTurn + 2 * sensor.gyroscopeBias &&
+                  std::abs(found.meanForce.norm() - standardGravity) < gravityMargin + 2 * sensor.accelerometerBias;
+    found.supported = found.quiet && forceVariance < supportedShare * forceNoise;
     return found;
 }
 
-std::vector<QuietSpan> quietSpans(std::span<const Quietness> windows, std::size_t longest)
+std::optional<QuietSpan> QuietSpans::close(bool change)
 {
-    std::vector<QuietSpan> spans;
-    double force = 0; // sum over the open span
-    std::size_t open = 0;
-    bool afterChange = false;
     // A lone window between two changes of force lies inside a movement's gentle start: it says nothing.
-    const auto closeSpan = [&](bool change) {
-        if (open == 1 && afterChange && change)
-            spans.pop_back();
-        afterChange = change;
-        open = 0;
-        force = 0;
-    };
-    for (std::size_t k = 0; k < windows.size(); ++k) {
-        const double size = windows[k].meanForce.norm();
-        const bool steady = open == 0 || std::abs(size - force / static_cast<double>(open)) < steadyForce;
-        if (!windows[k].quiet || !steady) {
-            closeSpan(windows[k].quiet);
-            continue;
-        }
-        const bool full = open == longest;
-        if (full)
-            closeSpan(false);
-        if (open == 0)
-            spans.push_back({k, k, full});
-        spans.back().last = k;
-        force += size;
-        ++open;
-    }
-    return spans;
+    const bool says = count_ > 1 || (count_ == 1 && !(afterChange_ && change));
+    const auto closed = says ? std::optional(span_) : std::nullopt;
+    afterChange_ = change;
+    count_ = 0;
+    force_ = 0;
+    return closed;
+}
+
+std::optional<QuietSpan> QuietSpans::add(std::size_t k, const Quietness& window)
+{
+    const double size = window.meanForce.norm();
+    const bool steady = count_ == 0 || std::abs(size - force_ / static_cast<double>(count_)) < steadyForce;
+    if (!window.quiet || !steady)
+        return close(window.quiet);
+    const bool full = count_ == longest_;
+    const auto closed = full ? close(false) : std::nullopt;
+    if (count_ == 0)
+        span_ = {k, k, full};
+    span_.last = k;
+    force_ += size;
+    ++count_;
+    return closed;
+}
+
+std::optional<QuietSpan> QuietSpans::finish()
+{
+    return close(false);
+}
+
+std::optional<std::size_t> QuietSpans::open() const
+{
+    return count_ > 0 ? std::optional(span_.first) : std::nullopt;
 }
 
 } // namespace fleetrung::motion

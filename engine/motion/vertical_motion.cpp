@@ -1,263 +1,295 @@
 #include "engine/motion/vertical_motion.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <utility>
 
-#include "engine/motion/keyframe_chain.hpp"
+#include "engine/motion/gravity.hpp"
 
 namespace fleetrung::motion
 {
 namespace
 {
 
-constexpr double stillLimit = 25.0;     // chi-square beyond which a still span is switched off
-constexpr double returnLimit = 16.0;    // the same for a top or bottom that should have returned to its height
-constexpr double correlationTime = 2.0; // s over which the weak bounds on height and speed say the same thing
-constexpr int linearisations = 3;
-constexpr int reweightings = 3;
-
-double squared(double x)
-{
-    return x * x;
-}
+constexpr double stillLimit = 25.0;  // chi-square beyond which a still span is switched off
+constexpr double returnLimit = 16.0; // the same for a top or bottom that should have returned to its height
+constexpr double tiltSpread = 0.1;   // rad, of the first attitude once it has been solved for
 
 /// Tukey's biweight: near 1 for small residuals, exactly nothing beyond the limit, so that many wrong ones cannot pull
 /// together.
 double robustWeight(double chiSquare, double limit)
 {
-    return chiSquare < limit ? squared(1.0 - chiSquare / limit) : 0.0;
+    const double left = 1.0 - chiSquare / limit;
+    return left > 0 ? left * left : 0.0;
 }
 
-/// One capture being solved: the chain, and how much each piece of knowledge is believed.
-class Solver
+Expected<VerticalMotion> broken()
 {
-public:
-    Solver(Chain chain, const Knowledge& knowledge)
-        : chain_(std::move(chain)), knowledge_(knowledge), returnWeight_(knowledge.returns.size(), 1.0)
-    {
-    }
-
-    Expected<VerticalMotion> solve()
-    {
-        linearise();
-        stillWeight_ = gateStillness(chain_);
-        for (int round = 0; round < linearisations; ++round) {
-            if (round > 0)
-                linearise();
-            for (int pass = 0; pass < reweightings; ++pass) {
-                solution_ = KeyframeSolution(normalEquations());
-                if (!solution_.ok())
-                    return fail(Code::NotConverged, "", "the motion could not be solved; record the set again");
-                reweigh();
-            }
-            for (std::size_t k = 0; k < chain_.states.size(); ++k)
-                chain_.states[k] = moved(chain_.states[k], solution_.correction(k));
-        }
-        return trace();
-    }
-
-private:
-    struct ReturnRow {
-        StateRow row = StateRow::Zero();
-        double height = 0;
-    };
-
-    void linearise()
-    {
-        const auto& samples = chain_.recording.samples;
-        returnRows_.assign(knowledge_.returns.size(), ReturnRow{});
-        for (std::size_t k = 0; k + 1 < chain_.keyframes.size(); ++k) {
-            Propagation propagation(chain_.states[k], samples[chain_.keyframes[k]]);
-            for (std::size_t i = chain_.keyframes[k]; i < chain_.keyframes[k + 1]; ++i) {
-                noteReturns(i, propagation);
-                propagation.step(samples[i + 1]);
-            }
-            chain_.intervals[k] = {propagation.transition(), difference(chain_.states[k + 1], propagation.state()),
-                                   intervalNoise(chain_.recording, propagation)};
-        }
-    }
-
-    void noteReturns(std::size_t sample, const Propagation& propagation)
-    {
-        for (std::size_t r = 0; r < knowledge_.returns.size(); ++r)
-            if (knowledge_.returns[r].sample == sample)
-                returnRows_[r] = {propagation.heightRow(), propagation.state().height};
-    }
-
-    KeyframeProblem normalEquations() const
-    {
-        KeyframeProblem problem(chain_.keyframes.size());
-        const StateVector offset = chain_.priorOffset();
-        const StateVector spread = chain_.priorSpread();
-        for (int i = 0; i < stateSize; ++i)
-            problem.addMeasurement(0, StateRow::Unit(i), -offset[i], 1 / squared(spread[i]));
-        for (std::size_t k = 0; k < chain_.intervals.size(); ++k)
-            problem.addDynamics(k, chain_.intervals[k].transition, chain_.intervals[k].defect,
-                                chain_.intervals[k].noise);
-        for (std::size_t k = 0; k < chain_.keyframes.size(); ++k) {
-            addStillness(problem, k);
-            addWeakBounds(problem, k);
-        }
-        for (std::size_t r = 0; r < returnRows_.size(); ++r)
-            addReturn(problem, r);
-        return problem;
-    }
-
-    void addStillness(KeyframeProblem& problem, std::size_t k) const
-    {
-        const double weight = stillWeight_[k];
-        if (weight < 1e-6)
-            return;
-        const State& state = chain_.states[k];
-        const Quietness& quiet = chain_.quiet[k];
-        for (int axis = 0; axis < 3; ++axis)
-            problem.addMeasurement(k, StateRow::Unit(at::velocity + axis), -state.velocity[axis],
-                                   weight / squared(stillSpeed[axis]));
-        for (int axis = 0; axis < 3 && chain_.recording.hasGyroscope; ++axis)
-            problem.addMeasurement(k, StateRow::Unit(at::gyroscopeBias + axis),
-                                   quiet.meanRate[axis] - state.gyroscopeBias[axis], weight * rateWeight(quiet));
-    }
-
-    void addWeakBounds(KeyframeProblem& problem, std::size_t k) const
-    {
-        const std::size_t next = std::min(k + 1, chain_.keyframes.size() - 1);
-        const double share = (chain_.timeOf(next) - chain_.timeOf(next - 1)) / correlationTime;
-        const State& state = chain_.states[k];
-        problem.addMeasurement(k, StateRow::Unit(at::height), -state.height, share / squared(knowledge_.heightSpread));
-        for (int axis = 0; axis < 2; ++axis)
-            problem.addMeasurement(k, StateRow::Unit(at::velocity + axis), -state.velocity[axis],
-                                   share / squared(knowledge_.speedSpread));
-    }
-
-    double returnSpread(std::size_t r) const
-    {
-        return knowledge_.returns[r].top ? knowledge_.topSpread : knowledge_.bottomSpread;
-    }
-
-    /// By how much a turning point misses the level that it should return to, and the row of that gap.
-    double returnGap(std::size_t r, const State& state) const
-    {
-        return returnRows_[r].height - (knowledge_.returns[r].top ? state.top : state.bottom);
-    }
-
-    StateRow returnRow(std::size_t r) const
-    {
-        StateRow row = returnRows_[r].row;
-        row[knowledge_.returns[r].top ? at::top : at::bottom] -= 1;
-        return row;
-    }
-
-    void addReturn(KeyframeProblem& problem, std::size_t r) const
-    {
-        const std::size_t k = chain_.keyframeBefore(knowledge_.returns[r].sample);
-        problem.addMeasurement(k, returnRow(r), -returnGap(r, chain_.states[k]),
-                               returnWeight_[r] / squared(returnSpread(r)));
-    }
-
-    /// Both ways: the gate has seen only what came before a span, so one that it refused may come back where the whole
-    /// set says so, and one that it took may go.
-    void reweigh()
-    {
-        for (const auto& span : chain_.spans) {
-            Eigen::Vector3d speed = Eigen::Vector3d::Zero();
-            for (std::size_t k = span.first; k <= span.last; ++k)
-                speed += chain_.states[k].velocity + solution_.correction(k).segment<3>(at::velocity);
-            speed /= static_cast<double>(span.last - span.first + 1);
-            const double weight = robustWeight(speed.cwiseQuotient(stillSpeed).squaredNorm(), stillLimit);
-            for (std::size_t k = span.first; k <= span.last; ++k)
-                stillWeight_[k] = weight;
-        }
-        for (std::size_t r = 0; r < returnRows_.size(); ++r) {
-            const std::size_t k = chain_.keyframeBefore(knowledge_.returns[r].sample);
-            const double gap = returnGap(r, chain_.states[k]) + returnRow(r).dot(solution_.correction(k));
-            returnWeight_[r] = robustWeight(squared(gap / returnSpread(r)), returnLimit);
-        }
-    }
-
-    VerticalMotion trace() const
-    {
-        const auto& samples = chain_.recording.samples;
-        VerticalMotion motion;
-        motion.keyframes = chain_.keyframes;
-        motion.solution = solution_;
-        for (std::size_t k = 0; k + 1 < chain_.keyframes.size(); ++k) {
-            Propagation whole(chain_.states[k], samples[chain_.keyframes[k]]);
-            for (std::size_t i = chain_.keyframes[k]; i < chain_.keyframes[k + 1]; ++i)
-                whole.step(samples[i + 1]);
-            const StateVector defect = difference(chain_.states[k + 1], whole.state());
-            const bool still = stillWeight_[k] > 0.5;
-            Propagation propagation(chain_.states[k], samples[chain_.keyframes[k]]);
-            const bool lastInterval = k + 2 == chain_.keyframes.size();
-            for (std::size_t i = chain_.keyframes[k]; i < chain_.keyframes[k + 1] + (lastInterval ? 1 : 0); ++i) {
-                const double share = propagation.duration() / whole.duration();
-                motion.time.push_back(samples[i].time);
-                motion.acceleration.push_back(propagation.acceleration().z() +
-                                              defect[at::velocity + 2] / whole.duration());
-                motion.velocity.push_back(propagation.state().velocity.z() + share * defect[at::velocity + 2]);
-                motion.height.push_back(propagation.state().height + share * defect[at::height]);
-                motion.still.push_back(share < 0.5 ? still : stillWeight_[k + 1] > 0.5);
-                if (i + 1 < samples.size())
-                    propagation.step(samples[i + 1]);
-            }
-        }
-        return motion;
-    }
-
-    Chain chain_;
-    const Knowledge& knowledge_;
-    std::vector<double> stillWeight_;
-    std::vector<double> returnWeight_;
-    std::vector<ReturnRow> returnRows_;
-    KeyframeSolution solution_;
-};
+    return fail(Code::NotConverged, "", "the motion could not be solved; record the set again");
+}
 
 } // namespace
 
-Expected<VerticalMotion> solveVerticalMotion(const Recording& recording, const Knowledge& knowledge)
+VerticalMotionSolver::VerticalMotionSolver(const Recording& recording, const Knowledge& knowledge)
+    : recording_(recording), weighing_{recording, knowledge}, tracker_(recording, knowledge)
 {
-    auto chain = startChain(recording);
-    if (!chain)
+}
+
+/// First pass: forwards with judged stillness, and back once; its smoothed motion is what the solve is linearised
+/// about.
+bool VerticalMotionSolver::track()
+{
+    const auto first = findFirstAttitude(recording_);
+    if (first.force < 0.5 * standardGravity || first.force > 1.5 * standardGravity)
+        return false;
+    tracker_.start(first.attitude, first.spread, first.gyroscopeBias);
+    tracker_.finish();
+    return true;
+}
+
+void VerticalMotionSolver::linearise()
+{
+    const auto& samples = recording_.samples;
+    const std::size_t count = samples.size();
+    acceleration_.resize(count);
+    velocity_.resize(count);
+    height_.resize(count);
+    for (std::size_t k = 0; k < keyframes_.size(); ++k) {
+        keyframes_[k].nominal = moved(keyframes_[k].nominal, smoothing_.correction(k));
+        keyframes_[k].assumed = smoothing_.whole();
+    }
+    for (std::size_t k = 0; k + 1 < keyframes_.size(); ++k) {
+        Propagation propagation(keyframes_[k].nominal, samples[keyframes_[k].sample], keyframes_[k].assumed);
+        for (std::size_t i = keyframes_[k].sample; i < keyframes_[k + 1].sample; ++i) {
+            acceleration_[i] = propagation.acceleration().z();
+            velocity_[i] = propagation.state().velocity.z();
+            height_[i] = propagation.state().height;
+            propagation.step(samples[i + 1]);
+        }
+        const std::size_t end = keyframes_[k + 1].sample;
+        acceleration_[end] = propagation.acceleration().z();
+        keyframes_[k + 1].reset = difference(keyframes_[k + 1].nominal, propagation.state());
+        Link& link = links_[k];
+        link.interval = propagation.interval();
+        link.interval.noise =
+            weighing_.noise(propagation, end == keyframes_[k].sample + 1 && propagation.duration() > longGap);
+        link.shift = -(link.interval.border * keyframes_[k].assumed) - keyframes_[k + 1].reset;
+    }
+    velocity_[count - 1] = keyframes_.back().nominal.velocity.z();
+    height_[count - 1] = keyframes_.back().nominal.height;
+}
+
+bool VerticalMotionSolver::sweep(bool withCovariance)
+{
+    WholeInformation information = weighing_.wholePrior();
+    links_[0].belief = weighing_.prior(tiltSpread);
+    // What is believed beforehand: at rest, at height zero.
+    links_[0].belief.mean.segment<3>(at::velocity) = -keyframes_[0].nominal.velocity;
+    links_[0].belief.mean[at::height] = -keyframes_[0].nominal.height;
+    for (std::size_t k = 0; k < keyframes_.size(); ++k) {
+        if (k > 0) {
+            links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
+            weighing_.bound(links_[k].belief, information, keyframes_[k],
+                            links_[k - 1].interval.duration / boundCorrelationTime);
+        }
+        weighing_.still(links_[k].belief, information, keyframes_[k]);
+        useTurnings(k, information);
+    }
+    smoothing_.run(links_, information, withCovariance);
+    return smoothing_.ok();
+}
+
+double VerticalMotionSolver::spreadOf(const Turning& turning) const
+{
+    return turning.top ? weighing_.knowledge.topSpread : weighing_.knowledge.bottomSpread;
+}
+
+/// A turning point between two keyframes is measured at the first, carried on to its instant: height grows with the
+/// velocity error until then.
+void VerticalMotionSolver::useTurnings(std::size_t k, WholeInformation& information)
+{
+    for (const Turning& turning : turnings_) {
+        if (turning.keyframe != k || turning.weight < 1e-6)
+            continue;
+        Eigen::Matrix<double, 1, localSize> local = Eigen::Matrix<double, 1, localSize>::Zero();
+        local[at::height] = 1;
+        local[at::velocity + 2] = turning.share * links_[k].interval.duration;
+        WholeRow row = WholeRow::Zero();
+        row[turning.top ? whole::top : whole::bottom] = -1;
+        const double spread = spreadOf(turning);
+        measure(links_[k].belief, information, local, row, -turning.height, spread * spread / turning.weight);
+    }
+}
+
+double VerticalMotionSolver::gapOf(const Turning& turning) const
+{
+    const LocalVector& error = smoothing_.correction(turning.keyframe);
+    const double height = turning.height + error[at::height] +
+                          turning.share * links_[turning.keyframe].interval.duration * error[at::velocity + 2];
+    return height - smoothing_.whole()[turning.top ? whole::top : whole::bottom];
+}
+
+/// Both ways: the tracker has seen only what came before a span, so one that it refused may come back where the whole
+/// set says so, and one that it took may go.
+void VerticalMotionSolver::reweigh()
+{
+    for (const auto& span : tracker_.spans()) {
+        Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+        Eigen::Vector3d spread = Eigen::Vector3d::Zero();
+        for (std::size_t k = span.first; k <= span.last; ++k) {
+            speed += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
+            spread += stillSpeed(keyframes_[k].quiet);
+        }
+        const double weight = robustWeight(speed.cwiseQuotient(spread).squaredNorm(), stillLimit);
+        for (std::size_t k = span.first; k <= span.last; ++k)
+            keyframes_[k].stillWeight = weight;
+    }
+    for (Turning& turning : turnings_) {
+        const double off = gapOf(turning) / spreadOf(turning);
+        turning.weight = robustWeight(off * off, returnLimit);
+    }
+}
+
+Expected<VerticalMotion> VerticalMotionSolver::solve()
+{
+    if (!track())
         return fail(Code::NotAvailable, "",
                     "the readings never come near gravity; check the units of the accelerometer");
-    return Solver(std::move(*chain), knowledge).solve();
+    keyframes_ = tracker_.keyframes();
+    links_ = tracker_.links();
+    turnings_.clear();
+    smoothing_.run(links_, tracker_.information(), false);
+    if (!smoothing_.ok())
+        return broken();
+    for (int round = 0; round < 2; ++round) {
+        linearise();
+        for (int pass = 0; pass < 2; ++pass) {
+            if (!sweep(false))
+                return broken();
+            reweigh();
+        }
+    }
+    if (!sweep(true))
+        return broken();
+    return trace();
+}
+
+Expected<VerticalMotion> VerticalMotionSolver::solveWith(std::span<const Return> returns)
+{
+    turnings_.clear();
+    for (const Return& wanted : returns) {
+        const auto after = std::upper_bound(keyframes_.begin(), keyframes_.end(), wanted.sample,
+                                            [](std::size_t sample, const Keyframe& k) { return sample < k.sample; });
+        const auto k = std::min(static_cast<std::size_t>(after - keyframes_.begin()) - 1, keyframes_.size() - 2);
+        const auto& samples = recording_.samples;
+        const double from = samples[keyframes_[k].sample].time;
+        const double share = (samples[wanted.sample].time - from) / links_[k].interval.duration;
+        turnings_.push_back({k, share, height_[wanted.sample], wanted.top});
+    }
+    for (int pass = 0; pass < 2; ++pass) {
+        if (!sweep(false))
+            return broken();
+        reweigh();
+    }
+    if (!sweep(true))
+        return broken();
+    return trace();
+}
+
+VerticalMotion VerticalMotionSolver::trace() const
+{
+    const auto& samples = recording_.samples;
+    const std::size_t count = samples.size();
+    VerticalMotion motion;
+    motion.time.resize(count);
+    motion.acceleration.resize(count);
+    motion.velocity.resize(count);
+    motion.height.resize(count);
+    motion.still.resize(count);
+    for (const auto& keyframe : keyframes_)
+        motion.keyframes.push_back(keyframe.sample);
+    motion.solution = smoothing_;
+    for (std::size_t k = 0; k + 1 < keyframes_.size(); ++k) {
+        const LocalVector& start = smoothing_.correction(k);
+        const LocalVector change = smoothing_.correction(k + 1) + keyframes_[k + 1].reset - start;
+        const double from = samples[keyframes_[k].sample].time;
+        const double duration = links_[k].interval.duration;
+        const bool stillStart = keyframes_[k].stillWeight > 0.5, stillEnd = keyframes_[k + 1].stillWeight > 0.5;
+        const bool last = k + 2 == keyframes_.size();
+        for (std::size_t i = keyframes_[k].sample; i < keyframes_[k + 1].sample + (last ? 1 : 0); ++i) {
+            const double share = (samples[i].time - from) / duration;
+            // The last sample's nominal values are those after the reset.
+            const double reset = last && i == keyframes_[k + 1].sample ? 1.0 : 0.0;
+            motion.time[i] = samples[i].time;
+            motion.acceleration[i] = acceleration_[i] + change[at::velocity + 2] / duration;
+            motion.velocity[i] = velocity_[i] + start[at::velocity + 2] + share * change[at::velocity + 2] -
+                                 reset * keyframes_[k + 1].reset[at::velocity + 2];
+            motion.height[i] = height_[i] + start[at::height] + share * change[at::height] -
+                               reset * keyframes_[k + 1].reset[at::height];
+            motion.still[i] = share < 0.5 ? stillStart : stillEnd;
+        }
+    }
+    return motion;
+}
+
+Expected<VerticalMotion> solveVerticalMotion(const Recording& recording, const Knowledge& knowledge)
+{
+    return VerticalMotionSolver(recording, knowledge).solve();
 }
 
 Eigen::MatrixXd VerticalMotion::covariance(std::span<const std::size_t> wanted) const
 {
-    // Errors between keyframes are taken as linear in time, as the corrections are.
-    struct Place {
+    // Errors between keyframes are taken as linear in time, as the corrections are: each instant is a mixture of two
+    // keyframes. For each mixture, its covariance with every keyframe before it follows from the backward sweep.
+    struct Mixture {
         std::size_t keyframe;
         double share;
     };
-    std::vector<Place> places;
+    std::vector<Mixture> mixtures;
+    std::size_t earliest = keyframes.size();
     for (const std::size_t sample : wanted) {
         const auto after = std::upper_bound(keyframes.begin(), keyframes.end(), sample);
         const auto k = std::min(static_cast<std::size_t>(after - keyframes.begin()) - 1, keyframes.size() - 2);
         const double length = time[keyframes[k + 1]] - time[keyframes[k]];
-        places.push_back({k, (time[sample] - time[keyframes[k]]) / length});
+        mixtures.push_back({k, (time[sample] - time[keyframes[k]]) / length});
+        earliest = std::min(earliest, k);
     }
-    const auto between = [this](std::size_t a, std::size_t b) -> Eigen::Matrix2d {
-        const StateMatrix full =
-            a <= b ? solution.crossCovariance(a, b) : StateMatrix(solution.crossCovariance(b, a).transpose());
-        constexpr std::array<int, 2> rows{at::velocity + 2, at::height};
-        Eigen::Matrix2d part;
-        for (int i = 0; i < 2; ++i)
-            for (int j = 0; j < 2; ++j)
-                part(i, j) = full(rows[static_cast<std::size_t>(i)], rows[static_cast<std::size_t>(j)]);
-        return part;
-    };
-    Eigen::MatrixXd result(2 * wanted.size(), 2 * wanted.size());
-    for (std::size_t i = 0; i < places.size(); ++i)
-        for (std::size_t j = 0; j < places.size(); ++j) {
-            const auto& a = places[i];
-            const auto& b = places[j];
-            result.block<2, 2>(static_cast<Eigen::Index>(2 * i), static_cast<Eigen::Index>(2 * j)) =
-                (1 - a.share) * (1 - b.share) * between(a.keyframe, b.keyframe) +
-                (1 - a.share) * b.share * between(a.keyframe, b.keyframe + 1) +
-                a.share * (1 - b.share) * between(a.keyframe + 1, b.keyframe) +
-                a.share * b.share * between(a.keyframe + 1, b.keyframe + 1);
+    constexpr std::array<int, 2> components{at::velocity + 2, at::height};
+    const auto size = static_cast<Eigen::Index>(2 * wanted.size());
+    Eigen::MatrixXd result(size, size);
+    for (std::size_t b = 0; b < mixtures.size(); ++b)
+        for (int component = 0; component < 2; ++component) {
+            const auto [later, share] = mixtures[b];
+            const int row = components[static_cast<std::size_t>(component)];
+            // Covariances of this quantity with the whole unknowns, and with the keyframes from its own backwards.
+            const WholeVector whole =
+                ((1 - share) * solution.wholeCross(later).row(row) + share * solution.wholeCross(later + 1).row(row))
+                    .transpose();
+            const LocalVector nextOwn = solution.covariance(later + 1).col(row);
+            const WholeVector nextWhole = solution.wholeCross(later + 1).row(row).transpose();
+            const LocalVector hereNext = solution.carriedBack(later, nextOwn, nextWhole);
+            // Covariance of keyframe later + 1 with keyframe later's component: the transpose of the same step.
+            LocalVector next = share * nextOwn;
+            for (int i = 0; i < localSize; ++i) {
+                const LocalVector column = solution.covariance(later + 1).col(i);
+                const WholeVector wholeOfNext = solution.wholeCross(later + 1).row(i).transpose();
+                next[i] += (1 - share) * solution.carriedBack(later, column, wholeOfNext)[row];
+            }
+            LocalVector here = (1 - share) * solution.covariance(later).col(row) + share * hereNext;
+            for (std::size_t k = later + 1; k-- > earliest;) {
+                if (k < later) {
+                    next = here;
+                    here = solution.carriedBack(k, next, whole);
+                }
+                for (std::size_t a = 0; a < mixtures.size(); ++a)
+                    if (mixtures[a].keyframe == k)
+                        for (int other = 0; other < 2; ++other) {
+                            const int from = components[static_cast<std::size_t>(other)];
+                            const double value = (1 - mixtures[a].share) * here[from] + mixtures[a].share * next[from];
+                            const auto i = static_cast<Eigen::Index>(2 * a) + other;
+                            const auto j = static_cast<Eigen::Index>(2 * b) + component;
+                            result(i, j) = result(j, i) = value;
+                        }
+            }
         }
     return result;
 }

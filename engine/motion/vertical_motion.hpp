@@ -13,26 +13,13 @@
 #include <vector>
 
 #include "engine/base/error.hpp"
-#include "engine/motion/keyframe_solve.hpp"
+#include "engine/motion/keyframe_filter.hpp"
+#include "engine/motion/knowledge.hpp"
 #include "engine/motion/sample.hpp"
+#include "engine/motion/tracker.hpp"
 
 namespace fleetrung::motion
 {
-
-/// A sample at which the sensor is believed to be at a height it has been at before.
-struct Return {
-    std::size_t sample;
-    bool top; ///< at the upper turning point; else the lower one
-};
-
-/// What is known of the motion beside the samples.
-struct Knowledge {
-    double heightSpread = 1.0;  ///< m, standard deviation of height about its mean over the capture
-    double speedSpread = 1.0;   ///< m/s, standard deviation of horizontal velocity about zero
-    double topSpread = 0.012;   ///< m, standard deviation of the height at which tops return
-    double bottomSpread = 0.02; ///< m
-    std::vector<Return> returns;
-};
 
 struct VerticalMotion {
     std::vector<double> time;           ///< s, one entry a sample
@@ -40,16 +27,65 @@ struct VerticalMotion {
     std::vector<double> velocity;       ///< m/s
     std::vector<double> height;         ///< m
     std::vector<bool> still;            ///< the solve believes that the sensor stood still here
-    std::vector<std::size_t> keyframes; ///< sample of each keyframe
-    KeyframeSolution solution;          ///< for uncertainties
+    std::vector<std::size_t> keyframes; ///< sample of each keyframe, the first one the first sample
+    Smoothing solution;                 ///< of the keyframes, for uncertainties
 
     /// Covariance of (velocity, height) at the given samples, stacked: 2 rows a sample.
     [[nodiscard]] Eigen::MatrixXd covariance(std::span<const std::size_t> samples) const;
 };
 
-/// The recording needs 8 samples with increasing times; the callers check and say so in the words of the trade.
-/// Fails with NotAvailable where the specific force is nowhere near gravity, and NotConverged where the solve breaks
-/// down.
+/// The final solve of a whole recording. The recording needs 8 samples with increasing times; the callers check and say
+/// so in the words of the trade. It must outlive the solver.
+class VerticalMotionSolver
+{
+public:
+    VerticalMotionSolver(const Recording& recording, const Knowledge& knowledge);
+
+    /// Fails with NotAvailable where the specific force is nowhere near gravity, and NotConverged where the solve
+    /// breaks down.
+    [[nodiscard]] Expected<VerticalMotion> solve();
+    /// Once more with turning points that return to their heights, taken from the motion found by `solve`.
+    [[nodiscard]] Expected<VerticalMotion> solveWith(std::span<const Return> returns);
+
+private:
+    struct Turning {
+        std::size_t keyframe; ///< at or before the sample
+        double share;         ///< of the way to the next keyframe
+        double height;        ///< m, nominal
+        bool top;
+        double weight = 1;
+    };
+
+    bool track();
+    void linearise();
+    [[nodiscard]] bool sweep(bool withCovariance);
+    void useTurnings(std::size_t k, WholeInformation& information);
+    void reweigh();
+    [[nodiscard]] double spreadOf(const Turning& turning) const;
+    [[nodiscard]] double gapOf(const Turning& turning) const;
+    [[nodiscard]] VerticalMotion trace() const;
+
+    const Recording& recording_;
+    Weighing weighing_;
+    Tracker tracker_;
+    std::vector<Keyframe> keyframes_;
+    std::vector<Link> links_;
+    std::vector<Turning> turnings_;
+    std::vector<double> acceleration_, velocity_, height_; ///< of the nominal motion, one a sample
+    Smoothing smoothing_;
+};
+
+/// Solve without returns.
 [[nodiscard]] Expected<VerticalMotion> solveVerticalMotion(const Recording& recording, const Knowledge& knowledge);
+
+/// The attitude at the first sample as the first quiet window of the recording and the gyroscope give it; where nothing
+/// is quiet, as the mean force does.
+struct FirstAttitude {
+    Eigen::Quaterniond attitude;
+    double spread;                 ///< rad
+    Eigen::Vector3d gyroscopeBias; ///< rad/s
+    double force;                  ///< m/s2, length of what was taken for gravity
+};
+[[nodiscard]] FirstAttitude findFirstAttitude(const Recording& recording);
 
 } // namespace fleetrung::motion

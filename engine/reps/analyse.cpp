@@ -86,14 +86,14 @@ Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift&
             "jumps are told by contact and flight, which a recording of repetitions does not give; type them in");
     if (const auto refused = refusal(recording))
         return tl::unexpected<Error>(*refused);
-    auto knowledge = knowledgeOf(lift);
-    auto motion = motion::solveVerticalMotion(recording, knowledge);
+    motion::VerticalMotionSolver solver(recording, knowledgeOf(lift));
+    auto motion = solver.solve();
     if (!motion)
         return tl::unexpected<Error>(motion.error());
     auto candidates = selectRepetitions(*motion, lift);
-    knowledge.returns = returnsOf(*motion, candidates, lift);
-    if (knowledge.returns.size() > 1) {
-        motion = motion::solveVerticalMotion(recording, knowledge);
+    const auto returns = returnsOf(*motion, candidates, lift);
+    if (returns.size() > 1) {
+        motion = solver.solveWith(returns);
         if (!motion)
             return tl::unexpected<Error>(motion.error());
         candidates = selectRepetitions(*motion, lift);

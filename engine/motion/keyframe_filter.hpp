@@ -1,0 +1,92 @@
+// Least squares over a chain of keyframes, in two sweeps: forwards, keyframe by keyframe (that is the live estimate),
+// and backwards from any keyframe (that is the best estimate of all before it). Used inside motion/.
+//
+// What stays the same over the capture (biases, scale errors, the heights that tops and bottoms return to) is kept
+// apart: a keyframe's errors are known *given* these, as mean + slope * whole, and the whole ones gather their own
+// information. Source: Friedland, Treatment of bias in recursive filtering, IEEE Trans Automatic Control
+// 1969;14:359-367; backward sweep: Rauch, Tung, Striebel, AIAA Journal 1965;3:1445-1450 (both from memory).
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include <Eigen/Cholesky>
+
+#include "engine/motion/keyframe_state.hpp"
+
+namespace fleetrung::motion
+{
+
+/// Local errors of one keyframe given the whole ones.
+struct Belief {
+    LocalVector mean = LocalVector::Zero();
+    Border slope = Border::Zero();
+    LocalMatrix covariance = LocalMatrix::Identity();
+
+    [[nodiscard]] LocalVector given(const WholeVector& whole) const { return mean + slope * whole; }
+};
+
+/// What has been gathered about the whole ones.
+struct WholeInformation {
+    WholeMatrix matrix = WholeMatrix::Zero();
+    WholeVector vector = WholeVector::Zero();
+
+    [[nodiscard]] WholeVector mean() const { return matrix.llt().solve(vector); }
+    [[nodiscard]] WholeMatrix covariance() const { return matrix.llt().solve(WholeMatrix::Identity()); }
+    void measure(int component, double value, double variance);
+};
+
+/// The belief at the end of an interval. `shift` is what the end's nominal state was moved by, and what the interval's
+/// own assumption of the whole ones has done already.
+[[nodiscard]] Belief predict(const Belief& start, const Interval& interval, const LocalVector& shift);
+
+/// Local component = value, up to noise of the given variance.
+void measure(Belief& belief, WholeInformation& information, int component, double value, double variance);
+
+/// localRow * local + wholeRow * whole = value.
+void measure(Belief& belief, WholeInformation& information, const Eigen::Matrix<double, 1, localSize>& localRow,
+             const WholeRow& wholeRow, double value, double variance);
+
+/// A keyframe and the way to the next one.
+struct Link {
+    Interval interval;
+    LocalVector shift = LocalVector::Zero();
+    Belief belief; ///< after everything measured up to and at this keyframe
+};
+
+/// The backward sweep over links [first, last].
+class Smoothing
+{
+public:
+    /// Corrections only, or with what covariances need. Not ok where a covariance is not positive definite.
+    void run(std::span<const Link> links, const WholeInformation& information, bool withCovariance);
+
+    [[nodiscard]] bool ok() const { return ok_; }
+    [[nodiscard]] std::size_t size() const { return corrections_.size(); }
+    [[nodiscard]] const LocalVector& correction(std::size_t k) const { return corrections_[k]; }
+    [[nodiscard]] const WholeVector& whole() const { return whole_; }
+    [[nodiscard]] const WholeMatrix& wholeCovariance() const { return wholeCovariance_; }
+    [[nodiscard]] const LocalMatrix& covariance(std::size_t k) const { return covariances_[k]; }
+    [[nodiscard]] const Border& wholeCross(std::size_t k) const { return crosses_[k]; } ///< cov(local k, whole)
+    /// Covariance of local k with something of a later keyframe, from that of local k + 1 and of the whole ones with
+    /// it.
+    [[nodiscard]] LocalVector carriedBack(std::size_t k, const LocalVector& next, const WholeVector& whole) const
+    {
+        return gains_[k] * next + backs_[k] * whole;
+    }
+    /// Makes room, so that later runs allocate nothing.
+    void reserve(std::size_t links);
+
+private:
+    bool ok_ = false;
+    WholeVector whole_;
+    WholeMatrix wholeCovariance_;
+    std::vector<LocalVector> corrections_;
+    std::vector<LocalMatrix> covariances_;
+    std::vector<Border> crosses_;
+    std::vector<LocalMatrix> gains_; ///< local k = gain * local k+1 + back * whole + what is left of chance
+    std::vector<Border> backs_;
+};
+
+} // namespace fleetrung::motion

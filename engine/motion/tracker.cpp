@@ -1,0 +1,208 @@
+#include "engine/motion/tracker.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/motion/gravity.hpp"
+
+namespace fleetrung::motion
+{
+namespace
+{
+
+constexpr double keyframeSpacing = 0.1;   // s
+constexpr std::size_t longestSpan = 10;   // keyframes that are judged together
+constexpr double gateLimit = 16.3;        // chi-square, 3 degrees of freedom, 0.1 %
+constexpr double gateFloor = 0.006;       // m/s: the gate never trusts its own prediction more than this
+constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer
+constexpr double resetEvery = 1.0;        // s without stillness after which the nominal motion is set anew
+
+} // namespace
+
+Tracker::Tracker(const Recording& recording, const Knowledge& knowledge)
+    : recording_(recording), weighing_{recording, knowledge}, quietSpans_(longestSpan)
+{
+}
+
+void Tracker::reserve(std::size_t keyframes)
+{
+    keyframes_.reserve(keyframes);
+    links_.reserve(keyframes);
+    spans_.reserve(keyframes);
+}
+
+void Tracker::start(const Eigen::Quaterniond& attitude, double tiltSpread, const Eigen::Vector3d& gyroscopeBias)
+{
+    Keyframe first;
+    first.nominal.attitude = attitude;
+    first.assumed.segment<3>(whole::gyroscopeBias) = gyroscopeBias;
+    firstTiltSpread_ = tiltSpread;
+    keyframes_.assign(1, first);
+    links_.assign(1, Link{});
+    links_[0].belief = weighing_.prior(tiltSpread);
+    information_ = weighing_.wholePrior();
+    propagation_.emplace(first.nominal, recording_.samples[0], first.assumed);
+    lastReset_ = recording_.samples[0].time;
+    next_ = 1;
+}
+
+/// Up is where the first window's force points; how well that is known depends on whether it was quiet.
+void Tracker::begin()
+{
+    const Quietness first = lookForQuiet(recording_, 0);
+    const Eigen::Vector3d up =
+        first.meanForce.norm() > 0.1 * standardGravity ? first.meanForce : Eigen::Vector3d::UnitZ().eval();
+    const Eigen::Vector3d bias =
+        first.quiet && recording_.hasGyroscope ? (0.5 * first.meanRate).eval() : Eigen::Vector3d::Zero().eval();
+    start(Eigen::Quaterniond::FromTwoVectors(up, Eigen::Vector3d::UnitZ()), first.quiet ? 0.1 : 0.3, bias);
+}
+
+void Tracker::advance()
+{
+    const auto& samples = recording_.samples;
+    if (!propagation_) {
+        if (samples.empty() || !windowIsComplete(samples, 0))
+            return;
+        begin();
+    }
+    for (; next_ < samples.size(); ++next_)
+        step(next_);
+}
+
+void Tracker::step(std::size_t sample)
+{
+    const auto& samples = recording_.samples;
+    const double since = samples[sample].time - samples[sample - 1].time;
+    const bool gap = since > longGap;
+    if (gap && keyframes_.back().sample + 1 != sample)
+        closeInterval(sample - 1, false);
+    propagation_->step(samples[sample]);
+    if (gap || propagation_->duration() >= keyframeSpacing - 1e-9)
+        closeInterval(sample, gap);
+    while (ripe_ < keyframes_.size() && windowIsComplete(samples, keyframes_[ripe_].sample))
+        ripen();
+}
+
+void Tracker::closeInterval(std::size_t sample, bool gap)
+{
+    Link& link = links_.back();
+    link.interval = propagation_->interval();
+    link.interval.noise = weighing_.noise(*propagation_, gap);
+    Keyframe keyframe;
+    keyframe.sample = sample;
+    keyframe.nominal = propagation_->state();
+    keyframe.nominal.attitude.normalize();
+    keyframe.assumed = keyframes_.back().assumed;
+    link.shift = -(link.interval.border * keyframe.assumed);
+    const double now = recording_.samples[sample].time;
+    if (resetDue_ || now - lastReset_ >= resetEvery) {
+        reset(keyframe);
+        link.shift -= keyframe.reset;
+        resetDue_ = false;
+        lastReset_ = now;
+    }
+    keyframes_.push_back(keyframe);
+    links_.emplace_back();
+    propagation_.emplace(keyframe.nominal, recording_.samples[sample], keyframe.assumed);
+}
+
+/// Moves the nominal motion onto the estimate, so that what is left to estimate stays small and linear.
+void Tracker::reset(Keyframe& keyframe)
+{
+    if (ripe_ == 0)
+        return;
+    const WholeVector whole = information_.mean();
+    LocalVector error = links_[ripe_ - 1].belief.given(whole);
+    for (std::size_t k = ripe_ - 1; k < links_.size(); ++k)
+        error = links_[k].interval.carry(error) + links_[k].interval.border * whole + links_[k].shift;
+    keyframe.reset = error;
+    keyframe.nominal = moved(keyframe.nominal, error);
+    keyframe.assumed = whole;
+}
+
+void Tracker::predictTo(std::size_t k)
+{
+    links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
+    const double share = links_[k - 1].interval.duration / boundCorrelationTime;
+    weighing_.bound(links_[k].belief, information_, keyframes_[k], share);
+}
+
+/// The next keyframe's surroundings are all there: its measurements can be used.
+void Tracker::ripen()
+{
+    const std::size_t k = ripe_++;
+    keyframes_[k].quiet = lookForQuiet(recording_, keyframes_[k].sample);
+    if (k > 0)
+        predictTo(k);
+    if (const auto closed = quietSpans_.add(k, keyframes_[k].quiet))
+        judge(*closed, k);
+    if (quietSpans_.open() == k)
+        beforeSpan_ = information_;
+}
+
+void Tracker::judge(const QuietSpan& span, std::size_t upTo)
+{
+    spans_.push_back(span);
+    const bool movesOn = moving_ && span.continues && timeOf(span.first) - movingSince_ < longestEvenMotion;
+    const bool still = !movesOn && standsStill(span);
+    if (!still && !movesOn)
+        movingSince_ = timeOf(span.first);
+    moving_ = !still;
+    if (!still)
+        return;
+    information_ = beforeSpan_;
+    for (std::size_t k = span.first; k <= upTo; ++k) {
+        if (k > span.first)
+            predictTo(k);
+        if (k <= span.last) {
+            keyframes_[k].stillWeight = 1.0;
+            weighing_.still(links_[k].belief, information_, keyframes_[k]);
+        }
+    }
+    resetDue_ = true;
+}
+
+/// Whether the mean velocity predicted through the span, which the span itself has not touched, is nothing within its
+/// error.
+bool Tracker::standsStill(const QuietSpan& span) const
+{
+    const Eigen::LLT<WholeMatrix> factor(information_.matrix);
+    const WholeVector whole = factor.solve(information_.vector);
+    Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+    for (std::size_t k = span.first; k <= span.last; ++k)
+        speed += keyframes_[k].nominal.velocity + links_[k].belief.given(whole).segment<3>(at::velocity);
+    speed /= static_cast<double>(span.last - span.first + 1);
+    const Belief& belief = links_[span.last].belief;
+    const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
+    Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
+    spread += slope * factor.solve(slope.transpose());
+    spread.diagonal().array() += stillSpeed(keyframes_[span.last].quiet).array().square() + gateFloor * gateFloor;
+    return speed.dot(spread.ldlt().solve(speed)) < gateLimit;
+}
+
+void Tracker::finish()
+{
+    const auto& samples = recording_.samples;
+    if (!propagation_)
+        begin();
+    advance();
+    if (keyframes_.back().sample + 1 != samples.size())
+        closeInterval(samples.size() - 1, false);
+    while (ripe_ < keyframes_.size())
+        ripen();
+    if (const auto closed = quietSpans_.finish())
+        judge(*closed, ripe_ - 1);
+}
+
+Belief Tracker::predictToNow()
+{
+    for (std::size_t k = ripe_; k < links_.size(); ++k)
+        links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
+    Link& last = links_.back();
+    last.interval = propagation_->interval();
+    last.interval.noise = weighing_.noise(*propagation_, false);
+    last.shift = -(last.interval.border * keyframes_.back().assumed);
+    return predict(last.belief, last.interval, last.shift);
+}
+
+} // namespace fleetrung::motion

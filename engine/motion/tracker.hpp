@@ -1,0 +1,104 @@
+// The forward estimate of a capture, sample by sample: what the live set rests on, and the first pass of the final
+// analysis. Places keyframes, carries the nominal motion between them, looks for stillness, judges every quiet span as
+// a whole against the velocity predicted there, and uses it only then.
+//
+// Between samples nothing is allocated as long as `reserve` made room for the capture.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "engine/motion/keyframe_filter.hpp"
+#include "engine/motion/knowledge.hpp"
+#include "engine/motion/stillness.hpp"
+
+namespace fleetrung::motion
+{
+
+struct Keyframe {
+    std::size_t sample = 0;
+    State nominal;                             ///< from which the interval to the next keyframe starts
+    WholeVector assumed = WholeVector::Zero(); ///< biases and scale errors of that interval
+    LocalVector reset = LocalVector::Zero();   ///< nominal minus the end of the interval before it
+    Quietness quiet;
+    double stillWeight = 0; ///< how much it is believed that the sensor stood still here, 0..1
+};
+
+/// What the tracker and the final solve share: the recording, and how its pieces are weighed.
+struct Weighing {
+    const Recording& recording;
+    Knowledge knowledge;
+
+    [[nodiscard]] Belief prior(double tiltSpread) const;
+    [[nodiscard]] WholeInformation wholePrior() const;
+    /// Data sheet noise, what the trapezoid may have missed, and what nobody saw where samples are missing.
+    [[nodiscard]] LocalMatrix noise(const Propagation& propagation, bool gap) const;
+    /// Weak bounds on height and horizontal velocity; `share` of the time over which they say the same thing.
+    void bound(Belief& belief, WholeInformation& information, const Keyframe& keyframe, double share) const;
+    /// Zero velocity, and the turning rate as the gyroscope's bias.
+    void still(Belief& belief, WholeInformation& information, const Keyframe& keyframe) const;
+};
+
+/// Standard deviations of velocity in a still window [m/s]: breathing lifts a held bar less than balance sways it.
+[[nodiscard]] Eigen::Vector3d stillSpeed(const Quietness& quiet);
+
+inline constexpr double longGap = 0.06;             ///< s; a longer one is not bridged
+inline constexpr double boundCorrelationTime = 2.0; ///< s over which the weak bounds say the same thing
+
+class Tracker
+{
+public:
+    /// The recording may grow between calls of `advance`; it must outlive the tracker.
+    Tracker(const Recording& recording, const Knowledge& knowledge);
+
+    /// Attitude at the first sample, how well it is known [rad], and the gyroscope's bias there. Without this call the
+    /// first samples' mean force is taken for up.
+    void start(const Eigen::Quaterniond& attitude, double tiltSpread, const Eigen::Vector3d& gyroscopeBias);
+    void reserve(std::size_t keyframes);
+
+    /// Takes in the samples that have come since.
+    void advance();
+    /// Nothing more will come: judges what is still open.
+    void finish();
+
+    [[nodiscard]] const std::vector<Keyframe>& keyframes() const { return keyframes_; }
+    [[nodiscard]] const std::vector<Link>& links() const { return links_; }
+    [[nodiscard]] const std::vector<QuietSpan>& spans() const { return spans_; }
+    [[nodiscard]] const WholeInformation& information() const { return information_; }
+    /// Keyframes whose measurements have been used; those after are predicted only.
+    [[nodiscard]] std::size_t ripe() const { return ripe_; }
+    [[nodiscard]] const Propagation* open() const { return propagation_ ? &*propagation_ : nullptr; }
+    /// Predicts the beliefs of the keyframes that are not ripe, so that links can be smoothed to the last one; and the
+    /// belief at the newest sample, which closes the last link.
+    [[nodiscard]] Belief predictToNow();
+
+private:
+    void begin();
+    void step(std::size_t sample);
+    void closeInterval(std::size_t sample, bool gap);
+    void reset(Keyframe& keyframe);
+    void ripen();
+    void judge(const QuietSpan& span, std::size_t upTo);
+    [[nodiscard]] bool standsStill(const QuietSpan& span) const;
+    void predictTo(std::size_t k);
+    [[nodiscard]] double timeOf(std::size_t k) const { return recording_.samples[keyframes_[k].sample].time; }
+
+    const Recording& recording_;
+    Weighing weighing_;
+    std::size_t next_ = 0; ///< first sample not taken in
+    std::optional<Propagation> propagation_;
+    std::vector<Keyframe> keyframes_;
+    std::vector<Link> links_; ///< as many as keyframes; the last one's interval is open
+    std::vector<QuietSpan> spans_;
+    WholeInformation information_;
+    WholeInformation beforeSpan_; ///< as it stood when the open span began
+    QuietSpans quietSpans_;
+    std::size_t ripe_ = 0;
+    bool moving_ = false;
+    double movingSince_ = 0;
+    bool resetDue_ = false;
+    double lastReset_ = 0;
+    double firstTiltSpread_ = 0;
+};
+
+} // namespace fleetrung::motion

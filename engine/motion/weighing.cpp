@@ -1,0 +1,98 @@
+// How firmly each piece of knowledge is believed.
+#include <algorithm>
+#include <cmath>
+
+#include "engine/motion/tracker.hpp"
+
+namespace fleetrung::motion
+{
+namespace
+{
+
+constexpr double axisLeak = 0.5; // of the scale error; starting value of this project
+
+double squared(double x)
+{
+    return x * x;
+}
+
+} // namespace
+
+Eigen::Vector3d stillSpeed(const Quietness& quiet)
+{
+    return quiet.supported ? Eigen::Vector3d(0.004, 0.004, 0.003) : Eigen::Vector3d(0.015, 0.015, 0.006);
+}
+
+Belief Weighing::prior(double tiltSpread) const
+{
+    Belief belief;
+    LocalVector spread;
+    spread << tiltSpread, tiltSpread, 1.5, 1.5, 1.5, 2.0;
+    belief.covariance = spread.cwiseAbs2().asDiagonal();
+    return belief;
+}
+
+WholeInformation Weighing::wholePrior() const
+{
+    const auto& sensor = recording.sensor;
+    // A sensor without an error of its own would pin these to zero; rounding alone leaves more.
+    constexpr double least = 1e-6;
+    WholeVector spread;
+    spread.segment<3>(whole::gyroscopeBias).setConstant(std::max(least, sensor.gyroscopeBias));
+    spread.segment<3>(whole::accelerometerBias).setConstant(std::max(least, sensor.accelerometerBias));
+    spread.segment<3>(whole::accelerometerScale).setConstant(std::max(least, sensor.accelerometerScaleError));
+    spread.segment<3>(whole::gyroscopeScale).setConstant(std::max(least, sensor.gyroscopeScaleError));
+    spread.segment<2>(whole::top).setConstant(2.0);
+    WholeInformation information;
+    information.matrix.diagonal() = spread.cwiseAbs2().cwiseInverse();
+    return information;
+}
+
+LocalMatrix Weighing::noise(const Propagation& propagation, bool gap) const
+{
+    const auto& sensor = recording.sensor;
+    const double t = propagation.duration();
+    // The scale errors of each axis are solved for; what is left is how the axes leak into each other.
+    double tilt = squared(sensor.gyroscopeNoise) * t / 2 + squared(1e-4) * t +
+                  squared(axisLeak * sensor.gyroscopeScaleError * propagation.turned());
+    if (!recording.hasGyroscope)
+        tilt += squared(0.15) * t; // a held bar that nobody watches turns by some degrees each second
+    double speed = squared(sensor.accelerometerNoise) * t / 2 + propagation.missedVariance() + squared(3e-4) * t +
+                   squared(axisLeak * sensor.accelerometerScaleError * propagation.acceleratedTravel());
+    if (gap) {
+        speed += squared(3.0 * t);
+        tilt += squared(0.5 * t);
+    }
+    LocalMatrix q = LocalMatrix::Zero();
+    q.diagonal().segment<2>(at::tilt).setConstant(tilt);
+    q.diagonal().segment<3>(at::velocity).setConstant(speed);
+    q(at::height, at::height) = speed * t * t / 3 + 1e-10;
+    q(at::height, at::velocity + 2) = q(at::velocity + 2, at::height) = speed * t / 2;
+    return q;
+}
+
+void Weighing::bound(Belief& belief, WholeInformation& information, const Keyframe& keyframe, double share) const
+{
+    const State& nominal = keyframe.nominal;
+    measure(belief, information, at::height, -nominal.height, squared(knowledge.heightSpread) / share);
+    for (int axis = 0; axis < 2; ++axis)
+        measure(belief, information, at::velocity + axis, -nominal.velocity[axis],
+                squared(knowledge.speedSpread) / share);
+}
+
+void Weighing::still(Belief& belief, WholeInformation& information, const Keyframe& keyframe) const
+{
+    const double weight = keyframe.stillWeight;
+    if (weight < 1e-6)
+        return;
+    const Eigen::Vector3d spread = stillSpeed(keyframe.quiet);
+    for (int axis = 0; axis < 3; ++axis)
+        measure(belief, information, at::velocity + axis, -keyframe.nominal.velocity[axis],
+                squared(spread[axis]) / weight);
+    // The more the hand moves, the less a window shows of the gyroscope's bias.
+    const double rateVariance = squared(std::max(0.003, keyframe.quiet.rateSpread)) / weight;
+    for (int axis = 0; axis < 3 && recording.hasGyroscope; ++axis)
+        information.measure(whole::gyroscopeBias + axis, keyframe.quiet.meanRate[axis], rateVariance);
+}
+
+} // namespace fleetrung::motion
