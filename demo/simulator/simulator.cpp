@@ -62,7 +62,10 @@ StrokeTruth onClock(StrokeTruth truth, const SensorPlan& plan)
     for (double* instant : {&truth.eccentricStart, &truth.concentricStart, &truth.peakTime, &truth.concentricEnd}) {
         *instant = plan.startTime + *instant * pace;
     }
-    truth.timeToPeakVelocity *= pace;
+    for (double* time :
+         {&truth.timeToPeakVelocity, &truth.secondPullTime, &truth.otherPeakTime, &truth.dropStopTime}) {
+        *time *= pace;
+    }
     return truth;
 }
 
@@ -123,7 +126,7 @@ Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor
     for (const auto& mark : scene.repetitions) {
         const auto of = [&](const Eigen::Vector3d& lever) {
             const Motion motion = [&scene, lever](double time) { return scene.pointAt(time, lever); };
-            return onClock(measureStroke(motion, mark, plan.gravity), sensor);
+            return onClock(measureStroke(motion, mark, plan.gravity, isBallistic(*gesture)), sensor);
         };
         set.truth.push_back({of(sensor.lever), of(Eigen::Vector3d::Zero()), mark.partial});
     }

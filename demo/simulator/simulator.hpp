@@ -5,6 +5,7 @@
 // bytes in every build: all randomness comes from `seed`.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -59,6 +60,16 @@ struct StrokeTruth {
     double range = 0, displacementToPeak = 0;                                        ///< m
     double eccentricPeakVelocity = 0;                ///< m/s, negative; 0 from a dead stop
     double velocityAt100ms = 0, velocityAt200ms = 0; ///< m/s
+    std::array<double, 4> meanAcceleration{};        ///< m/s2, over the first 50, 100, 150, 200 ms
+    std::array<double, 4> earlyAcceleration{};       ///< m/s2, at 50, 100, 150, 200 ms
+    double peakAcceleration = 0;                     ///< m/s2, concentric start to peak velocity
+    double endVelocity = 0;                          ///< m/s, at the concentric end
+    double peakPowerPerMass = 0;                     ///< W/kg, greatest (a + g) v
+    double secondPullTime = 0;                       ///< s, to peak velocity; 0 where acceleration does not sink
+    double otherPeakVelocity = 0, otherPeakTime = 0; ///< m/s, s from concentric start; 0: none stands out
+    double peakReversalAcceleration = 0;             ///< m/s2; 0 from a dead stop
+    double brakingSlope = 0;                         ///< m/s3; 0 from a dead stop and after a pause
+    double dropStopTime = 0, stopDepth = 0;          ///< s, m: to the first zero of velocity; 0 from a dead stop
     bool twoPeaked = false; ///< two peaks at least 8 % (and 0.03 m/s) deep, the lower at least 90 % of the higher
 };
 
