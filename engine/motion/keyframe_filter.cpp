@@ -9,6 +9,37 @@ void WholeInformation::measure(int component, double value, double variance)
     vector[component] += value / variance;
 }
 
+WholeVector WholeInformation::mean() const
+{
+    WholeVector mean = WholeVector::Zero();
+    mean.head<estimatedSize>() =
+        matrix.topLeftCorner<estimatedSize, estimatedSize>().llt().solve(vector.head<estimatedSize>());
+    return mean;
+}
+
+WholeEstimate WholeInformation::solve() const
+{
+    using Estimated = Eigen::Matrix<double, estimatedSize, estimatedSize>;
+    WholeEstimate estimate;
+    const Eigen::LLT<Estimated> factor(matrix.topLeftCorner<estimatedSize, estimatedSize>());
+    estimate.ok = factor.info() == Eigen::Success;
+    if (!estimate.ok)
+        return estimate;
+    estimate.mean.setZero();
+    estimate.mean.head<estimatedSize>() = factor.solve(vector.head<estimatedSize>());
+    // What a considered error does to the estimate: -pull.
+    const Eigen::Matrix<double, estimatedSize, consideredSize> pull =
+        factor.solve(matrix.topRightCorner<estimatedSize, consideredSize>());
+    const Eigen::Matrix<double, estimatedSize, consideredSize> spread = pull * consideredVariance.asDiagonal();
+    auto& covariance = estimate.covariance;
+    covariance.topLeftCorner<estimatedSize, estimatedSize>() =
+        Estimated(factor.solve(Estimated::Identity())) + spread * pull.transpose();
+    covariance.topRightCorner<estimatedSize, consideredSize>() = -spread;
+    covariance.bottomLeftCorner<consideredSize, estimatedSize>() = -spread.transpose();
+    covariance.bottomRightCorner<consideredSize, consideredSize>() = consideredVariance.asDiagonal();
+    return estimate;
+}
+
 Belief predict(const Belief& start, const Interval& interval, const LocalVector& shift)
 {
     Belief end;
@@ -20,9 +51,9 @@ Belief predict(const Belief& start, const Interval& interval, const LocalVector&
 
 void measure(Belief& belief, WholeInformation& information, int component, double value, double variance)
 {
+    const WholeRow row = belief.slope.row(component);
     const double innovationVariance = belief.covariance(component, component) + variance;
     const double innovation = value - belief.mean[component];
-    const WholeRow row = belief.slope.row(component);
     const LocalVector gain = belief.covariance.col(component) / innovationVariance;
     const WholeRow weighted = row / innovationVariance;
     information.matrix.noalias() += weighted.transpose() * row;
@@ -63,20 +94,18 @@ void Smoothing::run(std::span<const Link> links, const WholeInformation& informa
 {
     ok_ = false;
     const std::size_t count = links.size();
-    const Eigen::LLT<WholeMatrix> whole(information.matrix);
-    if (whole.info() != Eigen::Success)
+    whole_ = information.solve();
+    if (!whole_.ok)
         return;
-    whole_ = whole.solve(information.vector);
     corrections_.resize(count);
-    corrections_[count - 1] = links[count - 1].belief.given(whole_);
+    corrections_[count - 1] = links[count - 1].belief.given(whole_.mean);
     if (withCovariance) {
-        wholeCovariance_ = whole.solve(WholeMatrix::Identity());
         covariances_.resize(count);
         crosses_.resize(count);
         gains_.resize(count);
         backs_.resize(count);
         const Belief& last = links[count - 1].belief;
-        crosses_[count - 1].noalias() = last.slope * wholeCovariance_;
+        crosses_[count - 1].noalias() = last.slope * whole_.covariance;
         covariances_[count - 1] = last.covariance + crosses_[count - 1] * last.slope.transpose();
     }
     for (std::size_t k = count - 1; k-- > 0;) {
@@ -89,18 +118,18 @@ void Smoothing::run(std::span<const Link> links, const WholeInformation& informa
         // gain = P T' (T P T' + Q)^-1
         const LocalMatrix cross = link.interval.transition() * here.covariance;
         const LocalMatrix gain = factor.solve(cross).transpose();
-        const LocalVector local = here.given(whole_);
-        const LocalVector predicted = link.interval.carry(local) + link.interval.border * whole_ + link.shift;
+        const LocalVector local = here.given(whole_.mean);
+        const LocalVector predicted = link.interval.carry(local) + link.interval.border * whole_.mean + link.shift;
         corrections_[k] = local + gain * (corrections_[k + 1] - predicted);
         if (!withCovariance)
             continue;
         const Border predictedSlope = link.interval.carry(here.slope) + link.interval.border;
         gains_[k] = gain;
         backs_[k] = here.slope - gain * predictedSlope;
-        crosses_[k].noalias() = gain * crosses_[k + 1] + backs_[k] * wholeCovariance_;
+        crosses_[k].noalias() = gain * crosses_[k + 1] + backs_[k] * whole_.covariance;
         const LocalMatrix mixed = gain * crosses_[k + 1] * backs_[k].transpose();
         covariances_[k] = here.covariance - gain * cross + gain * covariances_[k + 1] * gain.transpose() + mixed +
-                          mixed.transpose() + backs_[k] * wholeCovariance_ * backs_[k].transpose();
+                          mixed.transpose() + backs_[k] * whole_.covariance * backs_[k].transpose();
     }
     ok_ = true;
 }

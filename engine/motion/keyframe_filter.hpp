@@ -27,13 +27,21 @@ struct Belief {
     [[nodiscard]] LocalVector given(const WholeVector& whole) const { return mean + slope * whole; }
 };
 
+struct WholeEstimate {
+    bool ok = false;
+    WholeVector mean;
+    WholeMatrix covariance;
+};
+
 /// What has been gathered about the whole ones.
 struct WholeInformation {
-    WholeMatrix matrix = WholeMatrix::Zero();
+    WholeMatrix matrix = WholeMatrix::Zero(); ///< the considered ones' own block is not used
     WholeVector vector = WholeVector::Zero();
+    Eigen::Matrix<double, consideredSize, 1> consideredVariance = Eigen::Matrix<double, consideredSize, 1>::Zero();
 
-    [[nodiscard]] WholeVector mean() const { return matrix.llt().solve(vector); }
-    [[nodiscard]] WholeMatrix covariance() const { return matrix.llt().solve(WholeMatrix::Identity()); }
+    /// The considered ones stay at zero.
+    [[nodiscard]] WholeVector mean() const;
+    [[nodiscard]] WholeEstimate solve() const;
     void measure(int component, double value, double variance);
 };
 
@@ -65,8 +73,8 @@ public:
     [[nodiscard]] bool ok() const { return ok_; }
     [[nodiscard]] std::size_t size() const { return corrections_.size(); }
     [[nodiscard]] const LocalVector& correction(std::size_t k) const { return corrections_[k]; }
-    [[nodiscard]] const WholeVector& whole() const { return whole_; }
-    [[nodiscard]] const WholeMatrix& wholeCovariance() const { return wholeCovariance_; }
+    [[nodiscard]] const WholeVector& whole() const { return whole_.mean; }
+    [[nodiscard]] const WholeMatrix& wholeCovariance() const { return whole_.covariance; }
     [[nodiscard]] const LocalMatrix& covariance(std::size_t k) const { return covariances_[k]; }
     [[nodiscard]] const Border& wholeCross(std::size_t k) const { return crosses_[k]; } ///< cov(local k, whole)
     /// Covariance of local k with something of a later keyframe, from that of local k + 1 and of the whole ones with
@@ -80,8 +88,7 @@ public:
 
 private:
     bool ok_ = false;
-    WholeVector whole_;
-    WholeMatrix wholeCovariance_;
+    WholeEstimate whole_;
     std::vector<LocalVector> corrections_;
     std::vector<LocalMatrix> covariances_;
     std::vector<Border> crosses_;

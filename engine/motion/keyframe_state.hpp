@@ -19,14 +19,17 @@ inline constexpr int localSize = 6;
 using LocalVector = Eigen::Matrix<double, localSize, 1>;
 using LocalMatrix = Eigen::Matrix<double, localSize, localSize>;
 
-/// Unknowns that stay the same over the whole capture. Scale errors are relative, one a sensor axis: a still pose shows
-/// scale and bias of the accelerometer only as a sum along gravity, so both are carried with the data sheet's spread.
+/// Unknowns that stay the same over the whole capture; scale errors are relative, one a sensor axis. A still pose shows
+/// bias and scale of the accelerometer only as a sum along gravity, and no lift tells them apart: the scales are
+/// *considered*, that is never estimated, but with the data sheet's spread in every uncertainty (Schmidt 1966, after
+/// Bierman, Factorization Methods for Discrete Sequential Estimation, 1977; from memory).
 namespace whole
 {
-inline constexpr int gyroscopeBias = 0, accelerometerBias = 3, accelerometerScale = 6, gyroscopeScale = 9, top = 12,
-                     bottom = 13;
+inline constexpr int gyroscopeBias = 0, accelerometerBias = 3, top = 6, bottom = 7, accelerometerScale = 8,
+                     gyroscopeScale = 11;
 }
-inline constexpr int wholeSize = 14;
+inline constexpr int estimatedSize = 8, consideredSize = 6; ///< the first ones, the others
+inline constexpr int wholeSize = estimatedSize + consideredSize;
 using WholeVector = Eigen::Matrix<double, wholeSize, 1>;
 using WholeMatrix = Eigen::Matrix<double, wholeSize, wholeSize>;
 using WholeRow = Eigen::Matrix<double, 1, wholeSize>;

@@ -166,16 +166,15 @@ void Tracker::judge(const QuietSpan& span, std::size_t upTo)
 /// error.
 bool Tracker::standsStill(const QuietSpan& span) const
 {
-    const Eigen::LLT<WholeMatrix> factor(information_.matrix);
-    const WholeVector whole = factor.solve(information_.vector);
+    const WholeEstimate whole = information_.solve();
     Eigen::Vector3d speed = Eigen::Vector3d::Zero();
     for (std::size_t k = span.first; k <= span.last; ++k)
-        speed += keyframes_[k].nominal.velocity + links_[k].belief.given(whole).segment<3>(at::velocity);
+        speed += keyframes_[k].nominal.velocity + links_[k].belief.given(whole.mean).segment<3>(at::velocity);
     speed /= static_cast<double>(span.last - span.first + 1);
     const Belief& belief = links_[span.last].belief;
     const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
     Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
-    spread += slope * factor.solve(slope.transpose());
+    spread += slope * whole.covariance * slope.transpose();
     spread.diagonal().array() += stillSpeed(keyframes_[span.last].quiet).array().square() + gateFloor * gateFloor;
     return speed.dot(spread.ldlt().solve(speed)) < gateLimit;
 }

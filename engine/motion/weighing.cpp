@@ -37,14 +37,14 @@ WholeInformation Weighing::wholePrior() const
     const auto& sensor = recording.sensor;
     // A sensor without an error of its own would pin these to zero; rounding alone leaves more.
     constexpr double least = 1e-6;
-    WholeVector spread;
+    Eigen::Matrix<double, estimatedSize, 1> spread;
     spread.segment<3>(whole::gyroscopeBias).setConstant(std::max(least, sensor.gyroscopeBias));
     spread.segment<3>(whole::accelerometerBias).setConstant(std::max(least, sensor.accelerometerBias));
-    spread.segment<3>(whole::accelerometerScale).setConstant(std::max(least, sensor.accelerometerScaleError));
-    spread.segment<3>(whole::gyroscopeScale).setConstant(std::max(least, sensor.gyroscopeScaleError));
     spread.segment<2>(whole::top).setConstant(2.0);
     WholeInformation information;
-    information.matrix.diagonal() = spread.cwiseAbs2().cwiseInverse();
+    information.matrix.diagonal().head<estimatedSize>() = spread.cwiseAbs2().cwiseInverse();
+    information.consideredVariance.head<3>().setConstant(squared(sensor.accelerometerScaleError));
+    information.consideredVariance.tail<3>().setConstant(squared(sensor.gyroscopeScaleError));
     return information;
 }
 
@@ -52,7 +52,7 @@ LocalMatrix Weighing::noise(const Propagation& propagation, bool gap) const
 {
     const auto& sensor = recording.sensor;
     const double t = propagation.duration();
-    // The scale errors of each axis are solved for; what is left is how the axes leak into each other.
+    // The scale errors of each axis are considered apart; what is left is how the axes leak into each other.
     double tilt = squared(sensor.gyroscopeNoise) * t / 2 + squared(1e-4) * t +
                   squared(axisLeak * sensor.gyroscopeScaleError * propagation.turned());
     if (!recording.hasGyroscope)

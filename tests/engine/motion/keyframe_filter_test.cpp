@@ -20,7 +20,8 @@ struct RandomChain {
         : links(count), dense(Eigen::MatrixXd::Zero(size(count), size(count))),
           right(Eigen::VectorXd::Zero(size(count)))
     {
-        for (int i = 0; i < wholeSize; ++i) {
+        information.consideredVariance.setConstant(0.4);
+        for (int i = 0; i < estimatedSize; ++i) {
             information.measure(i, uniform(), 0.5 + std::abs(uniform()));
             dense(wholeAt(i), wholeAt(i)) = information.matrix(i, i);
             right[wholeAt(i)] = information.vector[i];
@@ -101,8 +102,15 @@ TEST_CASE("The two sweeps give the corrections and covariances of one dense leas
     smoothing.run(chain.links, chain.information, true);
     REQUIRE(smoothing.ok());
 
-    const Eigen::MatrixXd covariance = chain.dense.inverse();
-    const Eigen::VectorXd solution = covariance * chain.right;
+    // All but the considered ones are solved for; what those may be widens the covariance.
+    const Eigen::Index solved = chain.dense.rows() - consideredSize;
+    const Eigen::MatrixXd inverse = chain.dense.topLeftCorner(solved, solved).inverse();
+    const Eigen::MatrixXd pull = inverse * chain.dense.topRightCorner(solved, consideredSize);
+    Eigen::VectorXd solution = Eigen::VectorXd::Zero(chain.dense.rows());
+    solution.head(solved) = inverse * chain.right.head(solved);
+    Eigen::MatrixXd covariance(chain.dense.rows(), chain.dense.rows());
+    covariance << inverse + 0.4 * pull * pull.transpose(), -0.4 * pull, -0.4 * pull.transpose(),
+        0.4 * Eigen::MatrixXd::Identity(consideredSize, consideredSize);
     CHECK((smoothing.whole() - solution.tail<wholeSize>()).norm() < 1e-9);
     CHECK((smoothing.wholeCovariance() - covariance.bottomRightCorner<wholeSize, wholeSize>()).norm() < 1e-9);
     for (std::size_t k = 0; k < count; ++k) {

@@ -58,8 +58,10 @@ TEST_CASE("What biases and scale errors do to the end of an interval agrees with
     const State start = someStart();
     const Propagation nominal = carried(start);
     const Interval interval = nominal.interval();
-    for (int i = whole::gyroscopeBias; i < whole::top; ++i) {
+    for (int i = 0; i < wholeSize; ++i) {
         CAPTURE(i);
+        if (i == whole::top || i == whole::bottom)
+            continue; // what returns to a height does not move the sensor
         const LocalVector ahead =
             difference(carried(start, step * WholeVector::Unit(i)).state(), nominal.state()) / step;
         CHECK((ahead - interval.border.col(i)).norm() < 2e-3 * (0.2 + ahead.norm()));
