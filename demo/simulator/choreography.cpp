@@ -366,7 +366,7 @@ Scene choreograph(const SetPlan& plan, const Gesture& gesture, double wobble, Ra
     scene.tilt = sign * (wobble + plan.sway * random.uniform(0.02, 0.06));
     scene.roll = plan.sway * random.normal(0, 0.01);
     scene.yaw = plan.sway * random.normal(0, 0.01);
-    if (gesture.kind == Kind::DropJump || gesture.kind == Kind::Hop) {
+    if (isJump(gesture.kind)) {
         playJumps(plan, gesture, scene, random);
     } else {
         Choreographer(plan, gesture, scene, random).play();

@@ -12,7 +12,7 @@ namespace
 // doi:10.1080/02640414.2015.1090010 (full 0.29 + 1.32, half 0.33 + 1.20); bench press 0.16 m/s at the maximum,
 // Gonzalez-Badillo and Sanchez-Medina 2010, doi:10.1055/s-0030-1248333, slope from memory. Everything else: starting
 // values of this project.
-constexpr std::array<Gesture, 20> gestures{{
+constexpr std::array<Gesture, 22> gestures{{
     // key, kind, range, slowest, gain, peak share, lowering, middle, dip, caught, recovered
     {"full-squat", Kind::Stand, 0.62, 0.29, 1.32, 0.60, 0.50, 0.8, 0, 0, 0},
     {"parallel-squat", Kind::Stand, 0.50, 0.31, 1.25, 0.60, 0.50, 0.8, 0, 0, 0},
@@ -33,6 +33,8 @@ constexpr std::array<Gesture, 20> gestures{{
     {"calf-raise", Kind::Step, 0.09, 0.14, 0.35, 0.55, 0.12, 0.9, 0, 0, 0},
     {"drop-jump", Kind::DropJump, 0.20, 0, 0, 0, 0, 0, 0, 0, 0},
     {"ankle-hop", Kind::Hop, 0.05, 0, 0, 0, 0, 0, 0, 0, 0},
+    {"counter-movement-jump", Kind::CounterMovementJump, 0.30, 0, 0, 0, 0, 0, 0, 0, 0},
+    {"squat-jump", Kind::SquatJump, 0.30, 0, 0, 0, 0, 0, 0, 0, 0},
     {"free", Kind::Step, 0.40, 0.50, 0.80, 0.50, 0.45, 0.9, 0, 0, 0},
 }};
 

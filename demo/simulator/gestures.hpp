@@ -13,8 +13,15 @@ enum class Kind {
     Step,  ///< like Pull with the body as support: nothing is put down
     Clean, ///< from a support to the shoulders, caught, stood up with, lowered or dropped
     DropJump,
-    Hop
+    Hop,
+    CounterMovementJump,
+    SquatJump
 };
+
+[[nodiscard]] constexpr bool isJump(Kind kind)
+{
+    return kind >= Kind::DropJump;
+}
 
 struct Gesture {
     std::string_view key;

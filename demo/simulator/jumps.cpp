@@ -2,8 +2,7 @@
 
 #include <cmath>
 
-#include "demo/simulator/stage.hpp"
-#include "demo/simulator/strokes.hpp"
+#include "demo/simulator/jump_body.hpp"
 
 namespace fleetrung::simulator
 {
@@ -14,11 +13,13 @@ class Jumper
 {
 public:
     Jumper(const SetPlan& thePlan, Scene& theScene, Random& source)
-        : plan(thePlan), scene(theScene), random(source), stage(theScene, source, plan.gravity)
+        : plan(thePlan), scene(theScene), random(source),
+          body(plan.onShoe ? shoeBody(plan, scene, random) : waistBody(plan, scene, random))
     {
     }
 
     void dropJumps(double box);
+    void fromStanding(double depth, bool counterMovement);
     void hops();
 
 private:
@@ -26,14 +27,16 @@ private:
         double duration, speed; ///< s, take-off speed in m/s
     };
     [[nodiscard]] Contact contact(int index, double usualContact, double usualHeight);
-    void land(double speed, const Contact& contact, double eccentricStart);
-    void fly(double speed);
-    void absorb(double speed);
+    [[nodiscard]] bool flat() const { return plan.mishap == Mishap::FlatLanding; }
+    void begin();
+    void touch(double landingSpeed, const Contact& contact);
+    double bounce(double landingSpeed);
+    bool flyAndLand(double speed, bool last);
 
     const SetPlan& plan;
     Scene& scene;
     Random& random;
-    Stage stage;
+    std::unique_ptr<JumpBody> body;
 };
 
 Jumper::Contact Jumper::contact(int index, double usualContact, double usualHeight)
@@ -46,116 +49,142 @@ Jumper::Contact Jumper::contact(int index, double usualContact, double usualHeig
     return {duration, std::sqrt(2 * plan.gravity * height)};
 }
 
-/// The foot is down: falls at `speed`, leaves at `contact.speed`, at the same height.
-void Jumper::land(double speed, const Contact& contact, double eccentricStart)
+void Jumper::begin()
 {
-    auto& path = scene.vertical;
-    const double landing = stage.now();
-    stage.impact(random.uniform(10, 25));
-    append(path, contactStroke(speed, contact.speed, contact.duration, plan.gravity));
-    path.settleAt(0, contact.speed);
-    // The body's lowest point, where the concentric phase begins.
-    double low = landing;
-    double high = stage.now();
-    for (int i = 0; i < 60; ++i) {
-        const double middle = (low + high) / 2;
-        (path.at(middle).velocity < 0 ? low : high) = middle;
+    body->grip();
+    if (plan.approach) {
+        body->rest(0.8);
+        body->walk(4);
     }
-    scene.repetitions.push_back({eccentricStart, low, stage.now(), false, true, false});
-    scene.jumps.push_back({landing, stage.now(), 0});
+    body->rest(plan.stillBefore);
 }
 
-void Jumper::fly(double speed)
+void Jumper::touch(double landingSpeed, const Contact& next)
 {
-    auto& path = scene.vertical;
-    path.ease(2 * speed / plan.gravity, -plan.gravity, -plan.gravity);
-    path.settleAt(0, -speed);
-    if (!scene.jumps.empty() && scene.jumps.back().secondLanding == 0) {
-        scene.jumps.back().secondLanding = stage.now();
-    }
+    const double landing = body->now();
+    body->contact({landingSpeed, flat()}, next.speed, next.duration);
+    scene.jumps.push_back({landing, body->now(), 0, landingSpeed, next.speed, false});
 }
 
-void Jumper::absorb(double speed)
+/// A hop of about a tenth of a second that nobody wanted.
+double Jumper::bounce(double landingSpeed)
 {
-    auto& path = scene.vertical;
-    stage.impact(random.uniform(10, 25));
-    append(path, catchStroke(speed, random.uniform(0.30, 0.40), -plan.gravity));
-    path.settleAt(path.state().height, 0);
-    stage.rest(random.uniform(0.15, 0.3));
-    path.minimumJerk(random.uniform(0.8, 1.1), -path.state().height);
-    path.settleAt(0, 0);
+    const double hop = random.uniform(0.45, 0.6);
+    body->contact({landingSpeed, flat(), false}, hop, random.uniform(0.13, 0.2));
+    return body->fly({hop});
+}
+
+/// False where the recording ends on the way.
+bool Jumper::flyAndLand(double speed, bool last)
+{
+    if (plan.mishap == Mishap::EndsInFlight && last) {
+        body->flyPart(speed, random.uniform(0.5, 0.8));
+        return false;
+    }
+    double rise = 0;
+    if (plan.mishap == Mishap::OntoBox) {
+        rise = random.uniform(0.15, 0.20);
+    } else if (plan.mishap == Mishap::BentLanding) {
+        rise = -random.uniform(0.06, 0.14);
+    }
+    double landing = body->fly({speed, rise});
+    scene.jumps.back().secondLanding = body->now();
+    if (plan.mishap == Mishap::DoubleBounce && scene.jumps.back().fromStanding) {
+        landing = bounce(landing);
+    }
+    body->absorb({landing, flat()});
+    if (rise > 0) {
+        body->rest(random.uniform(0.8, 1.2));
+        body->climb(-rise);
+    }
+    return true;
 }
 
 void Jumper::dropJumps(double box)
 {
-    auto& path = scene.vertical;
-    path = Path(box);
-    stage.grip();
-    stage.rest(plan.stillBefore);
+    begin();
     for (int i = 0; i < plan.repetitions; ++i) {
+        const bool last = i + 1 == plan.repetitions;
+        if (i > 0 || plan.approach) {
+            body->climb(box);
+            body->rest(random.uniform(1.0, 2.0));
+        }
         const auto next = contact(i, 0.20, 0.34);
-        const double stepOff = stage.now();
-        path.ease(0.18, 0, -plan.gravity);
-        const auto falling = path.state();
-        const double speed = std::sqrt(falling.velocity * falling.velocity + 2 * plan.gravity * falling.height);
-        path.ease((speed + falling.velocity) / plan.gravity, -plan.gravity, -plan.gravity);
-        path.settleAt(0, -speed);
-        land(speed, next, stepOff);
-        fly(next.speed);
-        absorb(next.speed);
-        stage.rest(plan.topPause + random.uniform(0.5, 1.0));
-        if (i + 1 < plan.repetitions) {
-            path.minimumJerk(random.uniform(0.9, 1.3), box); // back onto the box
-            stage.rest(random.uniform(1.0, 2.0));
+        double landing = body->stepOff(box);
+        const double first = body->now();
+        const double speed = landing;
+        if (plan.mishap == Mishap::DoubleBounce) {
+            landing = bounce(landing);
+        }
+        touch(landing, next);
+        scene.jumps.back().landing = first;
+        scene.jumps.back().landingSpeed = speed;
+        if (!flyAndLand(next.speed, last)) {
+            return;
+        }
+        body->rest(plan.topPause + random.uniform(0.5, 1.0));
+    }
+    body->rest(plan.stillAfter);
+}
+
+void Jumper::fromStanding(double depth, bool counterMovement)
+{
+    begin();
+    for (int i = 0; i < plan.repetitions; ++i) {
+        const auto next = contact(i, 0, 0.34);
+        body->pushOff(depth, next.speed, counterMovement);
+        scene.jumps.push_back({0, body->now(), 0, 0, next.speed, true});
+        if (!flyAndLand(next.speed, i + 1 == plan.repetitions)) {
+            return;
+        }
+        body->rest(plan.topPause + random.uniform(0.5, 1.0));
+        if (plan.approach) {
+            body->walk(random.chance(0.5) ? 2 : -2);
+            body->rest(random.uniform(1.0, 2.0));
         }
     }
-    stage.rest(plan.stillAfter);
+    body->rest(plan.stillAfter);
 }
 
 void Jumper::hops()
 {
-    auto& path = scene.vertical;
-    stage.grip();
-    stage.rest(plan.stillBefore);
-    double apex = stage.now();
+    begin();
     double speed = 0;
     for (int i = 0; i < plan.repetitions; ++i) {
         const auto next = contact(i, 0.17, 0.05);
         if (i == 0) {
-            // Push-off from standing: a dip that turns round at once.
-            const double begin = stage.now();
-            constexpr double dip = 0.07;
-            const double push = 2.2 * dip / next.speed;
-            const double reversal = 0.9 * next.speed / push;
-            const auto down = downwardStroke({dip, 0.36, 0, reversal}, plan.gravity);
-            append(path, down ? *down : Stroke{{0, 0}});
-            path.settleAt(-dip, 0);
-            const double bottom = stage.now();
-            append(path, takeoffStroke(dip, next.speed, push, reversal, plan.gravity));
-            path.settleAt(0, next.speed);
-            scene.repetitions.push_back({begin, bottom, stage.now(), false, true, false});
+            body->pushOff(0.07, next.speed, true); // a dip that turns round at once
         } else {
-            land(speed, next, apex);
+            touch(speed, next);
         }
-        apex = stage.now() + next.speed / plan.gravity;
-        fly(next.speed);
-        speed = next.speed;
+        speed = body->fly({next.speed});
+        if (i > 0) {
+            scene.jumps.back().secondLanding = body->now();
+        }
     }
     if (plan.repetitions > 0) {
-        absorb(speed);
+        body->absorb({speed, flat()});
     }
-    stage.rest(plan.stillAfter);
+    body->rest(plan.stillAfter);
 }
 
 } // namespace
 
 void playJumps(const SetPlan& plan, const Gesture& gesture, Scene& scene, Random& random)
 {
+    const double range = plan.range > 0 ? plan.range : gesture.range;
+    if (gesture.kind == Kind::DropJump && !plan.approach) {
+        scene.vertical = Path(range); // begins on the box
+    }
     Jumper jumper(plan, scene, random);
-    if (gesture.kind == Kind::DropJump) {
-        jumper.dropJumps(plan.range > 0 ? plan.range : gesture.range);
-    } else {
-        jumper.hops();
+    switch (gesture.kind) {
+    case Kind::DropJump:
+        return jumper.dropJumps(range);
+    case Kind::CounterMovementJump:
+    case Kind::SquatJump:
+        return jumper.fromStanding(range, gesture.kind == Kind::CounterMovementJump);
+    default:
+        return jumper.hops();
     }
 }
 

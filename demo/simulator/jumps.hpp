@@ -1,4 +1,4 @@
-// Jumps worn on the waist: stepping off a box, landing, take-off, flight; and hops in a row.
+// Jumps worn on the waist or a shoe: off a box, from standing, and hops in a row; and what can go wrong in them.
 #pragma once
 
 #include "demo/simulator/gestures.hpp"

@@ -139,8 +139,11 @@ Pose Scene::at(double time) const
         }
     }
 
+    const auto turned = pitch.at(time);
+    const auto tilted = scaled(lean, tilt);
     const auto attitude = product(product(turnAbout(2, scaled(bow, yaw)), turnAbout(0, scaled(lean, roll))),
-                                  turnAbout(1, scaled(lean, tilt)));
+                                  turnAbout(1, {tilted.value + turned.height, tilted.rate + turned.velocity,
+                                                tilted.acceleration + turned.acceleration}));
     pose.attitude = attitude.value;
     pose.attitudeRate = attitude.rate;
     pose.attitudeAcceleration = attitude.acceleration;

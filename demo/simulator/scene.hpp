@@ -40,7 +40,9 @@ struct RepetitionMark {
 };
 
 struct JumpMark {
-    double landing, takeoff, secondLanding; ///< s
+    double landing = 0, takeoff = 0, secondLanding = 0; ///< s; landing: none from standing; secondLanding 0: none
+    double landingSpeed = 0, takeoffSpeed = 0;          ///< m/s, of the body
+    bool fromStanding = false;
 };
 
 /// Position, velocity and acceleration of one point, and attitude with its first two time derivatives.
@@ -52,6 +54,7 @@ struct Pose {
 struct Scene {
     Path vertical;
     Path forward;
+    Path pitch; ///< rad, about the y axis beside the tilt of the stroke: a foot that turns
     std::vector<Ring> rings;
     std::vector<Oscillation> oscillations;
     std::vector<Grip> grips;
@@ -63,8 +66,12 @@ struct Scene {
     double tilt = 0;          ///< rad, about the bar
     double roll = 0;          ///< rad
     double yaw = 0;           ///< rad
+    Eigen::Vector3d mount =
+        Eigen::Vector3d::Zero(); ///< m, where the sensor is worn, from the point that the paths move
 
-    [[nodiscard]] double duration() const { return vertical.end(); }
+    double endsAt = 0; ///< s; 0 = where the vertical path ends
+
+    [[nodiscard]] double duration() const { return endsAt > 0 ? endsAt : vertical.end(); }
     [[nodiscard]] Pose at(double time) const;
     /// Vertical motion of a point `lever` away from the bar's centre (bar axes).
     [[nodiscard]] Kinematics pointAt(double time, const Eigen::Vector3d& lever) const;

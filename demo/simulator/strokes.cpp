@@ -170,6 +170,28 @@ Stroke catchStroke(double speed, double duration, double startAcceleration)
     return pushed;
 }
 
+Stroke reachingStroke(const Reach& wanted)
+{
+    const double T = wanted.duration;
+    const std::vector<OpenLevel> open{
+        {0, wanted.start, 0, 0}, {0.3 * T, 0, 1, 0}, {0.7 * T, 0, 0, 1}, {T, wanted.end, 0, 0}};
+    return solve(open, wanted.startVelocity, {wanted.endVelocity - wanted.startVelocity, wanted.change});
+}
+
+Stroke toeFlight(double duration, double landingSpeed, double rise, double swing, double gravity)
+{
+    const double T = duration;
+    const std::vector<OpenLevel> open{
+        {0, 0, 0, 0},
+        {std::min(0.020, 0.10 * T), 0, 1, 0, Ease::Rise},
+        {std::min(0.055, 0.25 * T), 0, 0.5, 0},
+        {std::min(0.100, 0.40 * T), swing - gravity, 0, 0},
+        {0.7 * T, 0, 0, 1},
+        {T, -gravity, 0, 0},
+    };
+    return solve(open, 0, {-landingSpeed, rise});
+}
+
 double append(Path& path, const Stroke& stroke)
 {
     const double before = path.state().height;

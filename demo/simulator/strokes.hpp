@@ -56,6 +56,19 @@ struct Downward {
 /// From a fall at `speed` (positive, acceleration -gravity) to rest.
 [[nodiscard]] Stroke catchStroke(double speed, double duration, double startAcceleration);
 
+/// From one velocity to another with a given change of height on the way; `start` and `end` accelerations given.
+struct Reach {
+    double duration;                   ///< s
+    double startVelocity, endVelocity; ///< m/s
+    double change;                     ///< m
+    double start = 0, end = 0;         ///< m/s2
+};
+[[nodiscard]] Stroke reachingStroke(const Reach& wanted);
+
+/// A toe that is pulled off the ground after the body has left it, and comes down at `landingSpeed` (positive) on
+/// ground `rise` higher, `duration` later. `swing` [m/s2] is how the leg moves against the falling body on the way up.
+[[nodiscard]] Stroke toeFlight(double duration, double landingSpeed, double rise, double swing, double gravity);
+
 /// Appends the stroke; returns the path's height change.
 double append(Path& path, const Stroke& stroke);
 
