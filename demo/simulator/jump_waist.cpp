@@ -15,11 +15,12 @@ class WaistBody : public JumpBody
 public:
     WaistBody(const SetPlan& thePlan, Scene& theScene, Random& source) : JumpBody(thePlan, theScene, source)
     {
-        // In flight nothing pushes a body sideways; the trunk leans with its height, and the sensor sits on its back.
+        // In flight nothing pushes a body sideways; the trunk leans with its height, and the
+        // sensor sits somewhere around the body's centre.
         scene.swayForward = 0;
-        scene.strokeRange = 0.35;
-        scene.tilt *= 2;
-        scene.mount = {-0.10, 0, 0.03};
+        scene.strokeRange = 1.0;
+        scene.tilt *= 5;
+        scene.mount = {random.normal(0, 0.08), 0, 0.03};
     }
 
     void walk(int steps) override { stage.walk(steps); }

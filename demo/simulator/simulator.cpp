@@ -1,6 +1,7 @@
 #include "demo/simulator/simulator.hpp"
 
 #include <algorithm>
+#include <array>
 #include <stdexcept>
 
 #include "demo/simulator/choreography.hpp"
@@ -116,7 +117,9 @@ Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor
     } catch (const std::domain_error& error) {
         return fail(Code::InvalidArgument, plan.lift, error.what());
     }
-    auto readings = readScene(scene, sensor, *part, plan.gravity, noise);
+    SensorPlan worn = sensor;
+    worn.lever += scene.mount;
+    auto readings = readScene(scene, worn, *part, plan.gravity, noise);
 
     SimulatedSet set;
     set.packets = transmit(readings, sensor, burstStart(scene, sensor), radio);
@@ -128,12 +131,16 @@ Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor
             const Motion motion = [&scene, lever](double time) { return scene.pointAt(time, lever); };
             return onClock(measureStroke(motion, mark, plan.gravity, isBallistic(*gesture)), sensor);
         };
-        set.truth.push_back({of(sensor.lever), of(Eigen::Vector3d::Zero()), mark.partial});
+        set.truth.push_back({of(worn.lever), of(Eigen::Vector3d::Zero()), mark.partial});
     }
     const double pace = 1 + sensor.clockSkew;
     for (const auto& jump : scene.jumps) {
-        set.jumps.push_back({sensor.startTime + jump.landing * pace, sensor.startTime + jump.takeoff * pace,
-                             sensor.startTime + jump.secondLanding * pace});
+        auto instants = std::array{jump.landing, jump.takeoff, jump.secondLanding};
+        for (double& instant : instants) {
+            instant = instant > 0 ? sensor.startTime + instant * pace : 0;
+        }
+        set.jumps.push_back({instants[0], instants[1], instants[2], jump.landingSpeed, jump.takeoffSpeed,
+                             jump.fromStanding});
     }
     return set;
 }

@@ -23,10 +23,22 @@ namespace fleetrung::simulator
 /// Natural: as people lift. The others are textbook strokes from rest to rest whose metrics are known in closed form.
 enum class Shape { Natural, MinimumJerk, HalfSine };
 
+/// What goes wrong in every jump of a set; EndsInFlight in the last one.
+enum class Mishap {
+    None,
+    FlatLanding,  ///< the heels strike 30-55 ms after the forefoot
+    BentLanding,  ///< the second landing on bent legs, 6-14 cm lower than the take-off
+    DoubleBounce, ///< drop jumps: a small hop before the jump; jumps from standing: one after it
+    EndsInFlight, ///< the recording ends in flight
+    OntoBox       ///< the second landing on something 15-20 cm high
+};
+
 /// What is lifted and how. Zeros mean "what is usual for the lift" (gestures.cpp).
 struct SetPlan {
-    std::string lift = "half-squat"; ///< lift key, or "ankle-hop" (jumps of 3-8 cm, sensor on the waist)
-    double range = 0;        ///< m, onset to the end of the upward stroke; step-ups: box height; drop jumps: box height
+    std::string lift = "half-squat"; ///< lift key, or "ankle-hop" (jumps of 3-8 cm), "counter-movement-jump",
+                                     ///< "squat-jump"; jumps are worn on the waist, or on a shoe
+    double range = 0;        ///< m, onset to the end of the upward stroke; step-ups and drop jumps: box height; other
+                             ///< jumps: depth of the push-off
     int repetitions = 5;     ///< 0-30
     double loadShare = 0.70; ///< of the rung's one-repetition maximum; sets the speed, and sticking above 0.80
     double meanVelocity = 0; ///< m/s of the first repetition, instead of the load's
@@ -40,7 +52,10 @@ struct SetPlan {
     double speedScatter = 0.015;  ///< relative standard deviation between repetitions
     std::vector<int> partial;     ///< 0-based repetitions that go through 60 % of the range only
     double contactTime = 0;       ///< s, drop jumps and ankle hops
-    double jumpHeight = 0;        ///< m, drop jumps and ankle hops
+    double jumpHeight = 0;        ///< m, jumps
+    Mishap mishap = Mishap::None; ///< jumps
+    bool onShoe = false;          ///< jumps: on the instep instead of the waist
+    bool approach = false;        ///< jumps: walks up first, and on to the next one
     Shape shape = Shape::Natural; ///< textbook strokes rest at least 0.3 s at both ends
     bool living = true;           ///< tremor (8-12 Hz, 0.02-0.05 m/s2) and breathing while a person holds the bar
     double sway = 1.0;            ///< horizontal sway and bar tilt coupled with the stroke, relative to what is usual
@@ -79,9 +94,15 @@ struct TrueRepetition {
     bool partial = false;
 };
 
-/// A jump worn on the body; instants on the recording's own clock [s].
+/// A jump worn on the body; instants on the recording's own clock [s]. A shoe leaves and meets the ground at these
+/// instants too.
 struct TrueJump {
-    double landing = 0, takeoff = 0, secondLanding = 0;
+    double landing = 0;       ///< of the contact before the jump; meaningless from standing
+    double takeoff = 0;
+    double secondLanding = 0; ///< 0 where the recording ends before it
+    double landingSpeed = 0;  ///< m/s, of the body, positive
+    double takeoffSpeed = 0;  ///< m/s, of the body
+    bool fromStanding = false;
 };
 
 /// One radio packet as the phone gets it: in the order of arrival, doubled and swapped ones included, lost ones absent.
@@ -99,7 +120,7 @@ struct TrueMotion {
 struct SimulatedSet {
     motion::Recording recording; ///< packets put in order, lost ones missing, time stamps of a clock that never stepped
     std::vector<TrueRepetition> truth; ///< empty where the plan asks for no repetition
-    std::vector<TrueJump> jumps;       ///< of "drop-jump" and "ankle-hop"
+    std::vector<TrueJump> jumps;       ///< of jumps; the push-off that starts hops is none of them
     TrueMotion motion;
     std::vector<Packet> packets;
     std::vector<motion::Sample> received; ///< as it came off the air: in the order of arrival, doubled ones twice

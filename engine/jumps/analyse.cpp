@@ -144,7 +144,7 @@ private:
             jump.kind = request.kind.value_or(Kind::CounterMovement);
         } else if (const auto speed = verticalSpeed(signal, air.takeoff.value)) {
             constexpr double slow = 0.25; // m/s: a body that only settles in its squat stays below it
-            jump.kind = speed->slowest < -slow ? Kind::CounterMovement : Kind::Squat;
+            jump.kind = speed->sinking < -slow ? Kind::CounterMovement : Kind::Squat;
         } else {
             jump.kind = Kind::CounterMovement;
             jump.flags = jump.flags | Flag::NoStillness;

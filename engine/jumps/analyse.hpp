@@ -21,8 +21,8 @@ namespace fleetrung::jumps
 enum class Worn { Waist, Shoe };
 
 struct Request {
-    /// Only these; else what the recording shows. Counter-movement and squat jumps are asked for together, and told apart
-    /// by how fast the body sinks; on a shoe they cannot be, and are called what was asked for.
+    /// Only these; else what the recording shows. Counter-movement and squat jumps are asked for together, and told
+    /// apart by how fast the body sinks; on a shoe they cannot be, and are called what was asked for.
     std::optional<Kind> kind;
     Worn worn = Worn::Waist;
     std::optional<double> box; ///< m

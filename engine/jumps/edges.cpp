@@ -16,15 +16,17 @@ using Eigen::Vector3d;
 constexpr double airTime = 0.040;       // s of flight that tell its level and trend
 constexpr double rise = 0.016;          // s of contact on which the force's curve is followed
 constexpr std::size_t fewest = 5;       // samples of it at least
-constexpr double ringIn = 0.018;        // s: a ringing impact can hide the force for so long
+constexpr double softest = 0.030;       // s in which a softly landed body reaches a quarter of its weight
+constexpr double tailShare = 0.5;       // of an interval that the force may have been too small to be noticed
+constexpr double ringIn = 0.008;        // s: a ringing impact can hide the force for so long
 constexpr double landingPush = 0.080;   // s of contact that tell the direction of the force, ringing or not
 constexpr double push = 0.040;          // s of contact that tell the direction of the force
-constexpr double reach = 0.012;         // s that the force may have been too small to be noticed
-constexpr double leastForce = 0.6;      // m/s2 that leave the level of the flight
-constexpr double leastOnset = 300;      // m/s3: a landing body's force grows faster, a turning body's does not
+constexpr double landingForce = 0.6;    // m/s2 that leave the level of the flight: a body turns before it lands
+constexpr double takeoffForce = 0.3;    // and its push fades out softly
 constexpr double noise = 0.05;          // m/s2
 constexpr double curveShare = 0.04;     // of a sample interval: what curves other than polynomials add
-constexpr double landingShare = 0.30;   // likewise, where impacts ring
+constexpr double landingShare = 0.13;   // likewise, where impacts ring
+constexpr double landingGrowth = 17;    // 1/s, of that share: slow sampling hides more of the ringing
 constexpr double landingFloor = 0.0005; // s, likewise
 constexpr double root12 = 3.4641016;    // a rectangle's width over its standard deviation
 
@@ -103,7 +105,7 @@ struct Level {
     }
 };
 
-Level levelOver(const Signal& signal, Span span)
+Level levelOver(const Signal& signal, Span span, double least)
 {
     const auto count = static_cast<double>(span.last - span.first + 1);
     Level level{0, Vector3d::Zero(), Vector3d::Zero(), 0};
@@ -123,8 +125,37 @@ Level levelOver(const Signal& signal, Span span)
     double left = 0;
     for (std::size_t i = span.first; i <= span.last; ++i)
         left += level.beyond(signal, i).squaredNorm();
-    level.leaves = std::max(leastForce, 4 * std::sqrt(left / std::max(1.0, count - 2)));
+    level.leaves = std::max(least, 4 * std::sqrt(left / std::max(1.0, count - 2)));
     return level;
+}
+
+/// The level of the flight next to its end, away from what may already be the landing.
+Level levelAt(const Signal& signal, const Flight& flight, int step)
+{
+    const std::size_t end = step > 0 ? flight.last : flight.first;
+    const double duration = signal.time[flight.last] - signal.time[flight.first];
+    const std::size_t near = away(signal, end, -step, 1, std::min(softest, 0.35 * duration));
+    const std::size_t far = away(signal, near, -step, 3, std::min(airTime, 0.4 * duration));
+    return levelOver(signal, {std::min(near, far), std::max(near, far)}, step > 0 ? landingForce : takeoffForce);
+}
+
+/// The last sample on the ground (step -1) or the first one (step 1): next to it the force is that of the flight. A
+/// ringing impact may hide the force for some samples.
+std::size_t leaving(const Signal& signal, const Flight& flight, int step)
+{
+    const Level level = levelAt(signal, flight, step);
+    const std::size_t edge =
+        step > 0 ? std::min(flight.last + 1, signal.size() - 1) : std::max<std::size_t>(flight.first, 1) - 1;
+    const double reach = std::min(softest, 0.35 * (signal.time[flight.last] - signal.time[flight.first]));
+    std::size_t found = edge;
+    for (std::size_t i = edge;
+         std::abs(signal.time[i] - signal.time[edge]) <= reach &&
+         std::abs(signal.time[i] - signal.time[found]) <= (step > 0 ? ringIn : 0.0) + 1.5 / signal.rate;) {
+        if (level.beyond(signal, i).norm() > level.leaves)
+            found = i;
+        i = step > 0 ? i - 1 : i + 1;
+    }
+    return found;
 }
 
 /// How many intervals before the first of three values their parabola crosses zero, going up.
@@ -143,21 +174,13 @@ std::optional<double> rootBefore(double a, double b, double c)
 
 Measured waistLanding(const Signal& signal, const Flight& flight)
 {
-    // Force sets in at a thousand and more m/s3: the first sample that leaves the level of the flight is at most one
-    // interval late. Inside it the force's curve is followed back: a straight line comes out early where the force
-    // bends over, a parabola late where an impact rings into it, so their middle is taken.
-    const std::size_t sure = away(signal, flight.last, -1, 2, ringIn);
-    const Level level = levelOver(signal, {away(signal, sure, -1, fewest, airTime), sure});
-    std::size_t ground = sure + 1;
-    const auto setsIn = [&](std::size_t i) {
-        const Vector3d here = level.beyond(signal, i);
-        const double growth = (level.beyond(signal, i + 1) - here).norm();
-        return here.norm() > level.leaves && growth > leastOnset * intervalAt(signal, i + 1);
-    };
-    while (ground < flight.last + 1 && !setsIn(ground))
-        ++ground;
+    // Force sets in at a thousand and more m/s3 (softly landed: a hundred): the first sample that leaves the level of
+    // the flight is at most one interval late. Inside it the force's curve is followed back: a straight line comes out
+    // early where the force bends over, a parabola late where an impact rings into it, so their middle is taken.
+    const std::size_t ground = leaving(signal, flight, 1);
     if (ground + 2 >= signal.size() || hasGap(signal, {ground - 1, ground + 2}))
         return within(signal, ground);
+    const Level level = levelAt(signal, flight, 1);
     const auto axis = direction(signal, {ground, away(signal, ground, 1, 3, landingPush)});
     const auto after = [&](std::size_t i) { return axis.dot(level.beyond(signal, i)); };
     const double interval = intervalAt(signal, ground);
@@ -167,22 +190,23 @@ Measured waistLanding(const Signal& signal, const Flight& flight)
     const double c = after(ground + 2);
     const double line = inside(b > a ? a / (b - a) * interval : interval);
     const double parabola = inside(rootBefore(a, b, c).value_or(0.5) * interval);
-    return {0.5 * (line + parabola), std::hypot(0.5 * (line - parabola), landingShare * interval, landingFloor)};
+    return {0.5 * (line + parabola),
+            std::hypot(0.5 * (line - parabola), (landingShare + landingGrowth * interval) * interval, landingFloor)};
 }
 
 Measured waistTakeoff(const Signal& signal, const Flight& flight)
 {
-    if (flight.first == 0)
-        return within(signal, 0);
-    const std::size_t ground = flight.first - 1;
-    const Span span{away(signal, flight.first, -1, fewest, rise), away(signal, flight.first, 1, fewest, airTime)};
-    const auto axis = direction(signal, {away(signal, ground, -1, 2, push), ground});
-    const double to = std::min(signal.time[span.last - 1], signal.time[flight.first] + reach);
-    const auto values = along(signal, axis, span);
-    const auto kink = fitKink(times(signal, span), values, signal.time[ground], to, {3, 1}, noise);
-    if (!kink || hasGap(signal, {ground, flight.first}))
+    const std::size_t ground = leaving(signal, flight, -1);
+    if (ground == 0 || ground + 2 >= signal.size())
         return within(signal, flight.first);
-    return withCurve(*kink, intervalAt(signal, flight.first));
+    const Span span{away(signal, ground, -1, fewest, rise), away(signal, ground, 1, fewest, airTime)};
+    const auto axis = direction(signal, {away(signal, ground, -1, 2, push), ground});
+    const auto values = along(signal, axis, span);
+    const double to = signal.time[ground + 1] + tailShare * intervalAt(signal, ground + 1);
+    const auto kink = fitKink(times(signal, span), values, signal.time[ground], to, {3, 1}, noise);
+    if (!kink || hasGap(signal, {ground, ground + 1}))
+        return within(signal, ground + 1);
+    return withCurve(*kink, intervalAt(signal, ground + 1));
 }
 
 Measured shoeLanding(const Signal& signal, const Flight& flight)

@@ -9,7 +9,8 @@ namespace fleetrung::jumps
 namespace
 {
 
-constexpr double nothing = 3.5;                          // m/s2: turning and offsets stay below it in flight
+constexpr double nothing = 2.5;                          // m/s2: turning and offsets stay below it in flight
+constexpr double fallMean = 1.5;                         // m/s2: a body that only sinks fast is not that light
 constexpr double loaded = 1.3 * motion::standardGravity; // m/s2: a landing takes at least this much
 constexpr double landingTime = 0.08;                     // s in which it does
 constexpr double pushTime = 0.6;                         // s before take-off that can belong to the push
@@ -25,6 +26,14 @@ double pushedSpeed(const Signal& signal, std::size_t takeoff)
         greatest = std::max(greatest, speed);
     }
     return greatest;
+}
+
+double meanLength(const Signal& signal, std::size_t first, std::size_t last)
+{
+    double sum = 0;
+    for (std::size_t i = first; i <= last; ++i)
+        sum += signal.length[i];
+    return sum / static_cast<double>(last - first + 1);
 }
 
 bool landsAfter(const Signal& signal, std::size_t last)
@@ -51,7 +60,7 @@ std::vector<Flight> waistFlights(const Signal& signal)
         const bool cut = last + 3 >= signal.size();
         const bool landed = !cut && landsAfter(signal, last);
         const bool pushed = seen && pushedSpeed(signal, first) > 0.25 * motion::standardGravity * duration + 0.05;
-        if (seen && (landed || pushed))
+        if (seen && ((pushed && (landed || cut)) || (landed && meanLength(signal, first, last) < fallMean)))
             flights.push_back({first, last, pushed, landed});
         first = last;
     }

@@ -15,7 +15,7 @@ struct Flight {
     bool landed;       ///< ends with a landing that was recorded
 };
 
-/// The specific force stays below 3.5 m/s2 for 50 ms to 1.1 s. A push-off: before it the force has given at least half
+/// The specific force stays below 2.5 m/s2 for 50 ms to 1.1 s. A push-off: before it the force has given at least half
 /// of the upward speed that such a flight takes.
 [[nodiscard]] std::vector<Flight> waistFlights(const Signal& signal);
 

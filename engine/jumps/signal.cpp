@@ -15,7 +15,9 @@ namespace
 using Eigen::Vector3d;
 
 constexpr double window = 0.25;      // s
-constexpr double forceSpread = 0.25; // m/s2, all axes together
+constexpr double forceSpread = 0.25; // m/s2, all axes together, at most
+constexpr double leastSpread = 0.06; // m/s2: below it everything is still
+constexpr double spreadShare = 1.7;  // of the quietest window's spread: more is a movement
 constexpr double rateSpread = 0.15;  // rad/s
 constexpr double forceOffset = 1.0;  // m/s2
 constexpr double forceChange = 0.35; // m/s2, between rests of one recording
@@ -54,12 +56,17 @@ public:
     [[nodiscard]] std::vector<Rest> find(double samplingRate) const
     {
         const auto width = std::max<std::size_t>(8, static_cast<std::size_t>(window * samplingRate));
+        double quietest = forceSpread;
+        for (std::size_t first = 0; first + width <= samples.size(); ++first)
+            if (isStill(first, first + width, forceSpread))
+                quietest = std::min(quietest, std::sqrt(forceVariance(first, first + width)));
+        const double limit = std::clamp(spreadShare * quietest, leastSpread, forceSpread);
         std::vector<Rest> rests;
         for (std::size_t first = 0; first + width <= samples.size(); ++first) {
-            if (!isStill(first, first + width))
+            if (!isStill(first, first + width, limit))
                 continue;
             const std::size_t begin = first;
-            while (first + width < samples.size() && isStill(first + 1, first + 1 + width))
+            while (first + width < samples.size() && isStill(first + 1, first + 1 + width, limit))
                 ++first;
             rests.push_back(restOver(begin, first + width));
             first += width - 1;
@@ -72,16 +79,20 @@ private:
     {
         return samples.front().specificForce + (sums[to].force - sums[from].force) / static_cast<double>(to - from);
     }
-    [[nodiscard]] bool isStill(std::size_t from, std::size_t to) const
+    [[nodiscard]] double forceVariance(std::size_t from, std::size_t to) const
+    {
+        const auto count = static_cast<double>(to - from);
+        const Vector3d mean = (sums[to].force - sums[from].force) / count;
+        return std::max(0.0, (sums[to].forceSquared - sums[from].forceSquared) / count - mean.squaredNorm());
+    }
+    [[nodiscard]] bool isStill(std::size_t from, std::size_t to, double spread) const
     {
         const auto count = static_cast<double>(to - from);
         if (samples[to - 1].time - samples[from].time > 1.5 * window)
             return false; // a gap inside
-        const Vector3d force = (sums[to].force - sums[from].force) / count;
         const Vector3d rate = (sums[to].rate - sums[from].rate) / count;
-        const double forceVariance = (sums[to].forceSquared - sums[from].forceSquared) / count - force.squaredNorm();
         const double rateVariance = (sums[to].rateSquared - sums[from].rateSquared) / count - rate.squaredNorm();
-        return forceVariance < forceSpread * forceSpread && rateVariance < rateSpread * rateSpread &&
+        return forceVariance(from, to) <= spread * spread && rateVariance < rateSpread * rateSpread &&
                std::abs(meanForce(from, to).norm() - motion::standardGravity) < forceOffset;
     }
     /// Up and offset of the last second only: the athlete may have shifted before.

@@ -36,8 +36,9 @@ struct Signal {
     [[nodiscard]] const Rest* restBefore(double when) const;
 };
 
-/// Still: over 0.25 s the force spreads by 0.25 m/s2 and turning by 0.15 rad/s at most, and the force has the length of
-/// gravity within 1 m/s2 (starting values of this project: a standing athlete trembles by 0.05 m/s2).
+/// Still: over 0.25 s the force spreads little more than in the recording's quietest moment (0.06-0.25 m/s2) and
+/// turning by 0.15 rad/s at most, and the force has the length of gravity within 1 m/s2 (starting values of this
+/// project: a standing athlete trembles by 0.05 m/s2).
 [[nodiscard]] Signal readSignal(const motion::Recording& recording);
 
 } // namespace fleetrung::jumps

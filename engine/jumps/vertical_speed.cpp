@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include <Eigen/Geometry>
 
@@ -13,6 +14,7 @@ namespace
 {
 
 constexpr double longest = 8;        // s: offsets grow over more than a speed is worth
+constexpr double beforeRise = 0.3;   // s
 constexpr double bends = 4;          // neighbouring bends do not cancel as chance would have it
 constexpr double settled = 0.01;     // m/s: nobody stands quite still
 constexpr double unknownLean = 0.02; // share of the force that a lean of 10 degrees hides
@@ -30,10 +32,11 @@ std::optional<VerticalSpeed> verticalSpeed(const Signal& signal, double when)
     const auto force = [&](std::size_t i) { return signal.force(i).dot(signal.up[i]) - offset; };
     VerticalSpeed result;
     double speed = 0;
-    double height = 0;
-    double leaning = 0;   // rad s
-    double given = 0;     // m/s, of force alone
-    double unsampled = 0; // m2/s2
+    double leaning = 0;         // rad s
+    double given = 0;           // m/s, of force alone
+    double unsampled = 0;       // m2/s2
+    std::vector<double> speeds; // at the samples after the rest
+    std::size_t rising = rest->last;
     std::size_t i = rest->last;
     for (; i + 1 < signal.size() && signal.time[i + 1] <= when; ++i) {
         const double step = signal.time[i + 1] - signal.time[i];
@@ -42,14 +45,15 @@ std::optional<VerticalSpeed> verticalSpeed(const Signal& signal, double when)
             const double missed = (force(i - 1) - 2 * force(i) + force(i + 1)) * step / 12;
             unsampled += missed * missed;
         }
-        const double before = speed;
         speed += (mean - motion::standardGravity) * step;
-        height += 0.5 * (before + speed) * step;
         leaning += step * std::min(1.0, signal.up[i].cross(rest->up).norm());
         given += step * std::abs(mean - motion::standardGravity);
-        result.slowest = std::min(result.slowest, speed);
-        result.lowest = std::min(result.lowest, height);
+        speeds.push_back(speed);
+        if (speed <= 0)
+            rising = i + 1;
     }
+    for (std::size_t k = rising; k > rest->last && signal.time[rising] - signal.time[k] < beforeRise; --k)
+        result.sinking = std::min(result.sinking, speeds[k - rest->last - 1]);
     const double left = when - signal.time[i];
     speed += (0.5 * force(i) - motion::standardGravity) * left;
 

@@ -10,9 +10,9 @@ namespace fleetrung::jumps
 {
 
 struct VerticalSpeed {
-    Measured speed;     ///< m/s, up positive
-    double slowest = 0; ///< m/s, most negative on the way
-    double lowest = 0;  ///< m, deepest place on the way, relative to the rest
+    Measured speed; ///< m/s, up positive
+    double sinking =
+        0; ///< m/s, most negative in the 0.3 s before the last rise: a body that rests in its squat has little
 };
 
 /// Nothing where no rest ends within 8 s before. `when` must lie at a landing or a take-off: the force is taken as

@@ -15,6 +15,7 @@ namespace fleetrung::desk
 using Command = std::function<Result<std::string>()>;
 
 void addAnalyse(CLI::App& app, Command& chosen); ///< a recording of one set to its repetitions
+void addJumps(CLI::App& app, Command& chosen);   ///< a recording of jumps to contact, flight and height
 void addPlan(CLI::App& app, Command& chosen);    ///< a season's description to its plan
 void addReport(CLI::App& app, Command& chosen);  ///< an athlete's season out of the store to PDF and CSV
 

@@ -40,13 +40,14 @@ int main(int argc, char** argv)
     std::setlocale(LC_ALL,
                    ""); // as Qt does on the phone: no number may follow it, and tests under several locales see so
     try {
-        CLI::App app{"Fleetrung at the desk: repetitions out of recordings, season plans, season reports.\n"
+        CLI::App app{"Fleetrung at the desk: repetitions and jumps out of recordings, season plans, season reports.\n"
                      "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
                      "fleetrung-desk"};
         app.set_version_flag("--version", FLEETRUNG_VERSION);
         app.require_subcommand(1);
         Command chosen;
         addAnalyse(app, chosen);
+        addJumps(app, chosen);
         addPlan(app, chosen);
         addReport(app, chosen);
         try {
