@@ -69,6 +69,7 @@ private:
     void shape(Repetition& rep) const;
     void howSoon(Repetition& rep) const;
     void descent(Repetition& rep) const;
+    [[nodiscard]] double fastestDescent(const Movement& down) const;
     void reversal(Repetition& rep, const Movement& down) const;
     void dropStop(Repetition& rep, const Movement& down, double downEnd) const;
 
@@ -79,7 +80,7 @@ private:
     const std::optional<Movement>& down_;
     std::optional<double> freeFall_;
     double rate_;
-    double scale_; ///< relative error of acceleration, and so of velocity and height
+    double scale_; ///< relative error of a single acceleration; velocity and height have it in their covariance
     JointMotion joint_;
     double startError_, peakError_, endError_; ///< s
 };
@@ -118,7 +119,7 @@ Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::
 Measured Measurement::rise(std::size_t from, std::size_t to, double size, double timingError) const
 {
     const double heights = joint_.uncertainty({JointMotion::height(from, -1), JointMotion::height(to, 1)});
-    return {size, std::hypot(heights, scale_ * size, timingError)};
+    return {size, std::hypot(heights, timingError)};
 }
 
 /// Mean velocity from the start to an instant. The height there moves with the instant where velocity is not zero.
@@ -159,8 +160,7 @@ void Measurement::speeds(Repetition& rep) const
     const double propulsiveEnd = std::min(up_.end, freeFall_.value_or(up_.end));
     rep.meanPropulsiveVelocity = propulsiveEnd < up_.end ? meanUpTo(propulsiveEnd, heightError, 0) : rep.meanVelocity;
 
-    const double peakUncertainty = joint_.uncertainty({JointMotion::velocity(Peak, 1)});
-    rep.peakVelocity = {up_.peakVelocity, std::hypot(peakUncertainty, scale_ * up_.peakVelocity)};
+    rep.peakVelocity = {up_.peakVelocity, joint_.uncertainty({JointMotion::velocity(Peak, 1)})};
     rep.timeToPeakVelocity = {up_.peak - up_.start, std::hypot(startError_, peakError_)};
     const double toPeak = heightAt(motion_, up_.peak) - startHeight;
     rep.displacementToPeak = rise(Start, Peak, toPeak, up_.peakVelocity * peakError_);
@@ -199,7 +199,7 @@ void Measurement::howSoon(Repetition& rep) const
         const auto error = [&](double weightOfStart) {
             const double joint = joint_.uncertainty(
                 {JointMotion::velocity(Start, weightOfStart), JointMotion::velocity(Windows + i, 1)});
-            return std::hypot(joint, slope * own, scale_ * speed);
+            return std::hypot(joint, slope * own);
         };
         const double followed = -slope / startSlope;
         rep.meanAcceleration[i] =
@@ -221,8 +221,7 @@ void Measurement::descent(Repetition& rep) const
     constexpr std::size_t descentPeak = Windows + earlyWindows.size() + 1;
     const double peakVariance = joint_.variance({JointMotion::velocity(descentPeak, 1)});
     rep.eccentricStart = down.start;
-    rep.eccentricPeakVelocity =
-        Measured{down.peakVelocity, std::hypot(std::sqrt(peakVariance), scale_ * down.peakVelocity)};
+    rep.eccentricPeakVelocity = Measured{down.peakVelocity, std::sqrt(peakVariance)};
     const double downStartError = instantError(motion_, recording_, down.start, down.fromDeadStop, peakVariance);
     const double downEnd = std::min(down.end, up_.start);
     rep.eccentricDuration = Measured{downEnd - down.start, std::hypot(downStartError, startError_)};
@@ -231,15 +230,32 @@ void Measurement::descent(Repetition& rep) const
         dropStop(rep, down, downEnd);
 }
 
+/// Where acceleration goes through zero: a drop is braked much sooner than it gathered speed, and a curve through the
+/// whole of so skewed a peak leans to its flat side.
+double Measurement::fastestDescent(const Movement& down) const
+{
+    constexpr double reach = 0.02;   // s
+    constexpr double leastSlope = 1; // m/s3: below it noise would choose
+    double time = down.peak;
+    for (int i = 0; i < 3; ++i) {
+        const auto fit = fitAt(acceleration(), time);
+        if (fit.slope < leastSlope)
+            return down.peak;
+        time = std::clamp(time - fit.value / fit.slope, down.peak - reach, down.peak + reach);
+    }
+    return time;
+}
+
 void Measurement::reversal(Repetition& rep, const Movement& down) const
 {
-    const double fallError = peakError(motion_, recording_, down.peak);
-    const double time = up_.start - down.peak;
+    const double fastest = fastestDescent(down);
+    const double fallError = peakError(motion_, recording_, fastest);
+    const double time = up_.start - fastest;
     rep.reversalTime = Measured{time, std::hypot(startError_, fallError)};
     if (!sampledAt(lowestShapeRate) || time <= 0)
         return;
     const double until = std::min(up_.peak, up_.start + reversalReach);
-    rep.peakReversalAcceleration = atPeak(extremeBetween(acceleration(), down.peak, until, +1));
+    rep.peakReversalAcceleration = atPeak(extremeBetween(acceleration(), fastest, until, +1));
     if (up_.fromDeadStop)
         return;
     const double turning = fitAt(acceleration(), up_.start).value;
@@ -253,7 +269,8 @@ void Measurement::dropStop(Repetition& rep, const Movement& down, double downEnd
     constexpr std::size_t descentStart = Windows + earlyWindows.size(), descentEnd = descentStart + 2;
     const bool pauses = down.toDeadStop && up_.fromDeadStop;
     const double stopError = pauses ? instantError(motion_, recording_, downEnd, true, 0) : startError_;
-    rep.dropStopTime = Measured{downEnd - down.peak, std::hypot(peakError(motion_, recording_, down.peak), stopError)};
+    const double fastest = fastestDescent(down);
+    rep.dropStopTime = Measured{downEnd - fastest, std::hypot(peakError(motion_, recording_, fastest), stopError)};
     rep.stopDepth = rise(descentEnd, descentStart, heightAt(motion_, down.start) - heightAt(motion_, downEnd), 0);
 }
 

@@ -1,9 +1,6 @@
-// From the instants of a repetition to its metrics. Used inside reps/.
-//
-// Mean velocity = range / duration. Mean propulsive velocity = displacement / time from concentric start to the first
-// instant with acceleration below -g: Sanchez-Medina, Perez, Gonzalez-Badillo, Int J Sports Med 2010;31:123-129 (from
-// memory). Uncertainty: J P J' of the solve over the instants concerned, with the data sheet's scale error and the
-// error of the instants.
+// From the instants of a repetition to its metrics, and from the repetitions to what happened over the set.
+// Definitions: repetition.hpp. Uncertainty: J P J' of the solve over the instants concerned, with the errors of the
+// instants. Used inside reps/.
 #pragma once
 
 #include "engine/reps/repetition.hpp"
