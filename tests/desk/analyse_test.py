@@ -8,8 +8,19 @@ REPETITION_KEYS = [
     "index", "eccentric_start_s", "concentric_start_s", "peak_velocity_at_s", "concentric_end_s", "mean_velocity_mps",
     "mean_propulsive_velocity_mps", "peak_velocity_mps", "time_to_peak_velocity_ms", "range_m", "displacement_to_peak_m",
     "concentric_duration_ms", "v100_mps", "v200_mps", "eccentric_peak_velocity_mps", "eccentric_duration_ms",
-    "reversal_time_ms", "uncertainty", "flags"]
+    "reversal_time_ms", "mean_acceleration_50ms_mps2", "mean_acceleration_100ms_mps2", "mean_acceleration_150ms_mps2",
+    "mean_acceleration_200ms_mps2", "peak_acceleration_mps2", "peak_reversal_acceleration_mps2", "braking_slope_mps3",
+    "drop_stop_time_ms", "stop_depth_m", "second_pull_time_ms", "other_peak_velocity_mps", "other_peak_time_ms",
+    "peak_force_n", "mean_force_n", "mean_force_to_peak_n", "impulse_50ms_n_s", "impulse_100ms_n_s", "impulse_150ms_n_s",
+    "impulse_200ms_n_s", "net_impulse_50ms_n_s", "net_impulse_100ms_n_s", "net_impulse_150ms_n_s", "net_impulse_200ms_n_s",
+    "rfd_50ms_n_per_s", "rfd_100ms_n_per_s", "rfd_150ms_n_per_s", "rfd_200ms_n_per_s", "mean_power_w", "peak_power_w",
+    "braking_force_slope_n_per_s", "uncertainty", "flags"]
 METRICS = REPETITION_KEYS[5:-2]
+# At 100 Hz a half squat with a counter-movement has no 50 ms window, no RFD, no second pull, and it is no drop squat.
+ABSENT = [metric for metric in METRICS if "_50ms_" in metric or metric.startswith(("rfd", "second_pull", "other_peak"))
+          or metric in ("drop_stop_time_ms", "stop_depth_m")]
+FORCE = METRICS[METRICS.index("peak_force_n"):]
+SYSTEM_KG = 120.5 + 0.878 * 80  # all of the body but shanks and feet (segment masses: engine/reps/body_share.hpp)
 
 # Closed form of a minimum-jerk stroke of distance D in time T: mean D/T, peak 1.875 D/T at T/2 and D/2.
 # Allowed: the errors that the first form of the program has to keep.
@@ -36,7 +47,7 @@ class Analyse(DeskTest):
 
     def test_the_object_has_the_stated_keys(self):
         result = self.plain()
-        self.assertEqual(list(result), ["lift", "load_kg", "rate_hz", "analysis_version", "reps", "set"])
+        self.assertEqual(list(result), ["lift", "load_kg", "body_mass_kg", "system_mass_kg", "rate_hz", "analysis_version", "reps", "set"])
         self.assertEqual((result["lift"], result["load_kg"]), ("half-squat", 120.5))
         self.assertAlmostEqual(result["rate_hz"], 100, places=6)
         for number, repetition in enumerate(result["reps"], 1):
@@ -45,7 +56,33 @@ class Analyse(DeskTest):
             self.assertEqual(repetition["index"], number)
             self.assertEqual(repetition["flags"], [])
             for metric in METRICS:
-                self.assertGreater(repetition["uncertainty"][metric], 0, metric)
+                if metric in ABSENT or metric in FORCE:
+                    self.assertIsNone(repetition[metric], metric)
+                    self.assertIsNone(repetition["uncertainty"][metric], metric)
+                else:
+                    self.assertGreater(repetition["uncertainty"][metric], 0, metric)
+        self.assertEqual(list(result["set"]["uncertainty"]), ["velocity_loss_share", "time_to_peak_drift_share"])
+
+    def test_with_load_and_body_mass_there_is_force_and_power(self):
+        result = self.analysed(squat_csv(), "--body-mass", "80")
+        self.assertAlmostEqual(result["system_mass_kg"], SYSTEM_KG)
+        for repetition in result["reps"]:
+            for metric in FORCE:
+                self.assertEqual(repetition[metric] is None, metric in ABSENT, metric)
+            # From rest to rest the mean force is the weight, the mean power the weight's times the mean velocity.
+            weight = SYSTEM_KG * 9.80665
+            self.assertAlmostEqual(repetition["mean_force_n"] / weight, 1, delta=0.005)
+            self.assertAlmostEqual(repetition["mean_power_w"] / (weight * repetition["mean_velocity_mps"]), 1, delta=0.005)
+            # Greatest acceleration of a minimum-jerk stroke: 5.7735 D / T^2.
+            peak = SYSTEM_KG * (9.80665 + 5.7735 * STROKE_M / STROKE_S**2)
+            self.assertAlmostEqual(repetition["peak_force_n"] / peak, 1, delta=0.01)
+
+    def test_all_tables_show_force_or_say_what_it_needs(self):
+        path = self.file("recording.csv", squat_csv())
+        self.assertIn("give body mass", self.output("analyse", path, "--all"))
+        text = self.output("analyse", path, "--all", "--body-mass", "80")
+        for word in ("mean acc 100", "reversal acc", "peak force", "impulse 200", "190.7 kg"):
+            self.assertIn(word, text)
 
     def test_minimum_jerk_repetitions_have_the_numbers_of_the_closed_form(self):
         result = self.analysed(squat_csv(repetitions=3))
