@@ -51,6 +51,31 @@ void oldPart(Drawn& drawn, Random&)
     drawn.sensor.part = "old";
 }
 
+/// Impacts go beyond +-4 g, and the hardest pulls beyond +-2 g.
+template <int range> void rangeOf(Drawn& drawn, Random&)
+{
+    drawn.sensor.accelerometerRange = range;
+}
+
+void nearMaximum(Drawn& drawn, Random& random)
+{
+    drawn.plan.loadShare = random.uniform(0.92, 1.0);
+}
+
+/// Any of the six, from some instant of the first three seconds on.
+void stuckAxis(Drawn& drawn, Random& random)
+{
+    drawn.sensor.faults.stuckAxis = random.below(6);
+    drawn.sensor.faults.stuckFrom = drawn.sensor.startTime + random.uniform(0, 3);
+}
+
+/// Where nothing turns, a swapped sign does no harm and leaves no trace.
+void swappedSign(Drawn& drawn, Random& random)
+{
+    drawn.sensor.faults.swappedSign[static_cast<std::size_t>(random.below(3))] = true;
+    drawn.sensor.wobble = random.uniform(0.3, 0.7);
+}
+
 /// One gap of 300 ms in the pause after a repetition, where there is room for it; else before the first one.
 void burstOutside(SimulatedSet& set, Random& random)
 {
@@ -81,6 +106,7 @@ const std::vector<double> usualRate{200};
 const std::vector<Fault> faults{
     {"none", Class::A, "both sensors, unclipped, no gap", classARates, nullptr, nullptr},
     {"short-gaps", Class::A, "2 % of packets of 20 ms lost", usualRate, shortGaps, nullptr},
+    {"near-maximum", Class::A, "loads of 92 to 100 % of the maximum: two peaks", usualRate, nearMaximum, nullptr},
     {"old-part", Class::B, "an old consumer part", usualRate, oldPart, nullptr},
     {"slow", Class::B, "25 and 50 samples a second", {25, 50}, nullptr, nullptr},
     {"loss-2", Class::B, "2 % of packets of 50 ms lost", usualRate, loss<2>, nullptr},
@@ -89,6 +115,10 @@ const std::vector<Fault> faults{
     {"burst-outside", Class::B, "300 ms missing between repetitions", usualRate, nullptr, burstOutside},
     {"jitter", Class::B, "instants scatter by a tenth of the interval", usualRate, jitter, nullptr},
     {"no-gyroscope", Class::B, "no gyroscope; the bar turns by 6 degrees at most", usualRate, noGyroscope, nullptr},
+    {"range-4g", Class::B, "an accelerometer of +-4 g", usualRate, rangeOf<4>, nullptr},
+    {"range-2g", Class::B, "an accelerometer of +-2 g", usualRate, rangeOf<2>, nullptr},
+    {"stuck-axis", Class::C, "one axis of six keeps its reading", usualRate, stuckAxis, nullptr},
+    {"swapped-sign", Class::C, "one axis of the gyroscope turns the wrong way", usualRate, swappedSign, nullptr},
     {"gap-inside", Class::C, "100 ms missing about the peak of every repetition", usualRate, nullptr, gapInside},
 };
 
