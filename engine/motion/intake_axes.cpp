@@ -1,0 +1,113 @@
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "engine/motion/intake_parts.hpp"
+
+namespace fleetrung::motion
+{
+namespace
+{
+
+// Starting values of this project.
+constexpr double suspicious = 0.05;  // of the range of both other axes: below it an axis is looked at
+constexpr double changing = 0.002;   // share of samples that differ from the one before
+constexpr double trembling = 0.15;   // share of samples that are a local peak; white noise has 2/3
+constexpr double rough = 0.28;       // counts: so rough a noise makes every axis flicker, wherever it rests
+constexpr double fairlyRough = 0.15; // counts: so does this one, unless two axes rest on the edge of a count
+constexpr double veryRough = 0.6;    // counts: no axis stays within two counts
+constexpr double turning = 8;        // counts that both others move, which makes that unlikely enough
+constexpr double moving = 300;       // counts; the axes of a sensor are never so square that one sees nothing of this
+constexpr double noiseless = 1e-6;   // roughness as a share of the range: less is rounding in a simulation
+
+/// How an axis goes from sample to sample.
+struct Activity {
+    double changes = 0;                                        ///< share of samples that differ from the one before
+    double peaks = 0;                                          ///< share of samples that are local peaks
+    double roughness = 0;                                      ///< mean height of those peaks over all samples
+    double smallest = std::numeric_limits<double>::infinity(); ///< change: one count, where there are counts
+};
+
+Activity activityOf(std::span<const Sample> samples, int axis)
+{
+    Activity activity;
+    double before = 0;
+    for (std::size_t i = 1; i < samples.size(); ++i) {
+        const double change = reading(samples[i], axis) - reading(samples[i - 1], axis);
+        if (change != 0) {
+            activity.changes += 1;
+            activity.smallest = std::min(activity.smallest, std::abs(change));
+        }
+        if (change * before < 0) {
+            activity.peaks += 1;
+            activity.roughness += std::min(std::abs(change), std::abs(before));
+        }
+        before = change;
+    }
+    const auto count = static_cast<double>(samples.size());
+    activity.changes /= count;
+    activity.peaks /= count;
+    activity.roughness /= count;
+    return activity;
+}
+
+/// True where small changes are whole counts: a sensor's readings, not a smooth curve.
+bool isCounted(std::span<const Sample> samples, int axis, double count)
+{
+    std::size_t small = 0;
+    std::size_t whole = 0;
+    for (std::size_t i = 1; i < samples.size(); ++i) {
+        const double counts = std::abs(reading(samples[i], axis) - reading(samples[i - 1], axis)) / count;
+        if (counts < 0.5 || counts > 8.5)
+            continue;
+        ++small;
+        whole += std::abs(counts - std::round(counts)) < 0.1 ? 1U : 0U;
+    }
+    return small >= 20 && 20 * whole >= 19 * small;
+}
+
+bool isStuck(const Extremes& part, int axis, bool byNoiseAlone)
+{
+    const int sensor = axis - axis % 3;
+    const int other = sensor + (axis + 1) % 3;
+    const int third = sensor + (axis + 2) % 3;
+    const double quiet = part.range(axis);
+    if (quiet > suspicious * std::min(part.range(other), part.range(third)) || part.range(other) == 0 ||
+        part.range(third) == 0)
+        return false;
+    const auto a = activityOf(part.samples, other);
+    const auto b = activityOf(part.samples, third);
+    const double count = std::min(a.smallest, b.smallest);
+    // A sensor that lies level moves one axis, and a noiseless one keeps the others exactly: neither makes both
+    // others tremble. Counts so coarse that noise does not show in them keep an axis too, while nothing turns.
+    const auto lives = [&](const Activity& activity, int which) {
+        const double range = part.range(which);
+        if (activity.roughness < noiseless * range)
+            return false;
+        const double least = range > turning * count && !byNoiseAlone ? fairlyRough : rough;
+        return (activity.peaks > trembling && activity.roughness > least * count) ||
+               (!byNoiseAlone && range > moving * count && isCounted(part.samples, which, count));
+    };
+    if (!lives(a, other) || !lives(b, third))
+        return false;
+    if (activityOf(part.samples, axis).changes < changing)
+        return true;
+    return quiet < 1.5 * count && std::min(a.roughness, b.roughness) > veryRough * count; // its last bit flickers
+}
+
+} // namespace
+
+std::string axisName(int axis)
+{
+    return (axis < 3 ? "accelerometer " : "gyroscope ") + std::string(1, static_cast<char>('x' + axis % 3));
+}
+
+std::optional<int> findStuckAxis(const Extremes& part, bool byNoiseAlone)
+{
+    for (int axis = 0; axis < axisCount; ++axis)
+        if (isStuck(part, axis, byNoiseAlone))
+            return axis;
+    return std::nullopt;
+}
+
+} // namespace fleetrung::motion
