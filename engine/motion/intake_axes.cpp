@@ -10,15 +10,16 @@ namespace
 {
 
 // Starting values of this project.
-constexpr double suspicious = 0.05;  // of the range of both other axes: below it an axis is looked at
-constexpr double changing = 0.002;   // share of samples that differ from the one before
-constexpr double trembling = 0.15;   // share of samples that are a local peak; white noise has 2/3
-constexpr double rough = 0.28;       // counts: so rough a noise makes every axis flicker, wherever it rests
-constexpr double fairlyRough = 0.15; // counts: so does this one, unless two axes rest on the edge of a count
+constexpr double suspicious = 0.05;      // of the range of both other axes: below it an axis is looked at
+constexpr double changing = 0.002;       // share of samples that differ from the one before
+constexpr double trembling = 0.15;       // share of samples that are a local peak; white noise has 2/3
+constexpr double tremblingCounts = 0.05; // the same, where the readings are counts and no smooth curve
+constexpr double rough = 0.28;           // counts: so rough a noise makes every axis flicker, wherever it rests
+constexpr double fairlyRough = 0.07; // counts: the same for accelerometers, whose noise is a fifth of a count at least
 constexpr double veryRough = 0.6;    // counts: no axis stays within two counts
-constexpr double turning = 8;        // counts that both others move, which makes that unlikely enough
-constexpr double moving = 300;       // counts; the axes of a sensor are never so square that one sees nothing of this
-constexpr double noiseless = 1e-6;   // roughness as a share of the range: less is rounding in a simulation
+constexpr double turning = 8;  // counts that the others move: then it holds for gyroscopes too, but for rare accidents
+constexpr double moving = 300; // counts; the axes of a sensor are never so square that one sees nothing of this
+constexpr double noiseless = 1e-6; // roughness as a share of the range: less is rounding in a simulation
 
 /// How an axis goes from sample to sample.
 struct Activity {
@@ -84,9 +85,11 @@ bool isStuck(const Extremes& part, int axis, bool byNoiseAlone)
         const double range = part.range(which);
         if (activity.roughness < noiseless * range)
             return false;
-        const double least = range > turning * count && !byNoiseAlone ? fairlyRough : rough;
-        return (activity.peaks > trembling && activity.roughness > least * count) ||
-               (!byNoiseAlone && range > moving * count && isCounted(part.samples, which, count));
+        const bool sure = sensor == 0 || (range > turning * count && !byNoiseAlone);
+        const double least = sure ? fairlyRough : rough;
+        const bool counted = isCounted(part.samples, which, count);
+        const bool trembles = activity.peaks > (counted ? tremblingCounts : trembling);
+        return (trembles && activity.roughness > least * count) || (!byNoiseAlone && counted && range > moving * count);
     };
     if (!lives(a, other) || !lives(b, third))
         return false;

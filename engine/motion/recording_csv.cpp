@@ -53,6 +53,7 @@ public:
                 return read;
         }
         result_.recording.samples.push_back(sample);
+        lines_.push_back(row.line);
         return {};
     }
 
@@ -60,6 +61,13 @@ public:
     {
         if (result_.recording.samples.empty())
             return fail(Code::InvalidInput, placeOf(headerLine_), "there are no samples below the header row");
+        auto ordered = putInOrder(std::move(result_.recording.samples), [this](std::size_t index) {
+            return placeOf(lines_[index], time_ ? std::string_view(time_->name) : std::string_view());
+        });
+        if (!ordered)
+            return tl::unexpected(std::move(ordered.error()));
+        result_.recording.samples = std::move(ordered->samples);
+        result_.findings = std::move(ordered->findings);
         return std::move(result_);
     }
 
@@ -141,18 +149,11 @@ private:
 
     Expected<void> readTime(const CsvRow& row, double& time)
     {
-        auto& samples = result_.recording.samples;
         if (!time_) {
-            time = static_cast<double>(samples.size()) / *rate_;
+            time = static_cast<double>(result_.recording.samples.size()) / *rate_;
             return {};
         }
-        if (auto read = readCell(row, *time_, time); !read)
-            return read;
-        if (!samples.empty() && !(time > samples.back().time))
-            return fail(Code::InvalidInput, placeOf(row.line, time_->name),
-                        "time does not increase: " + quoted(row.cells[time_->index]) +
-                            " comes after a row that is as late or later; remove doubled rows and sort by time");
-        return {};
+        return readCell(row, *time_, time);
     }
 
     Expected<void> readCell(const CsvRow& row, const Column& column, double& value)
@@ -181,6 +182,7 @@ private:
     std::optional<double> rate_; // Hz
     std::optional<Column> time_; // the clock, or the counter; neither where rows are counted
     std::array<Column, 3> accelerometer_, gyroscope_;
+    std::vector<int> lines_; // of the samples
     int headerLine_ = 0;
     bool canHaveDecimalComma_ = false;
     char decimalMark_ = '\0';

@@ -12,6 +12,7 @@
 #include <string_view>
 
 #include "engine/base/error.hpp"
+#include "engine/motion/intake.hpp"
 #include "engine/motion/sample.hpp"
 
 namespace fleetrung::motion
@@ -24,7 +25,8 @@ using ColumnMap = std::map<std::string, std::string>;
 [[nodiscard]] Expected<ColumnMap> parseColumnMap(std::string_view text);
 
 struct ImportedRecording {
-    Recording recording;
+    Recording recording;                ///< in order of time
+    std::vector<Finding> findings;      ///< what had to be mended for that: doubled and late rows, a clock that stepped
     std::optional<std::string> lift;    ///< lift key, as written
     std::optional<double> loadKg;       ///< kg
     std::optional<std::string> athlete; ///< as written
@@ -32,7 +34,8 @@ struct ImportedRecording {
 };
 
 /// One clear error: InvalidInput with place "line N, column NAME". A missing column, text where a number stands, NaN,
-/// time that does not increase, and a file without rows are refused; nothing is guessed.
+/// two rows of one time with different readings, and a file without rows are refused; nothing is guessed. Rows as they
+/// came off the air (doubled, late, after a step of the clock) are put in order: see putInOrder.
 [[nodiscard]] Expected<ImportedRecording> importRecording(std::string_view bytes, const ColumnMap& columns = {});
 
 } // namespace fleetrung::motion

@@ -14,26 +14,14 @@ namespace
 {
 
 constexpr double shortestRecording = 0.5; // s
-constexpr double lowestRate = 25.0;       // Hz
 constexpr double partialShare = 0.7;      // of the set's median range
+constexpr double lightClipping = 0.020;   // s together inside a concentric phase; starting value of this project
 
 std::optional<Error> refusal(const motion::Recording& recording)
 {
     const auto& samples = recording.samples;
     if (samples.size() < 8 || samples.back().time - samples.front().time < shortestRecording)
         return Error{Code::InvalidInput, "", "the recording is shorter than half a second; record the whole set"};
-    for (std::size_t i = 0; i < samples.size(); ++i) {
-        const auto place = "sample " + integerText(static_cast<std::int64_t>(i));
-        if (!samples[i].specificForce.allFinite() || !samples[i].angularRate.allFinite() ||
-            !std::isfinite(samples[i].time))
-            return Error{Code::InvalidInput, place, "a reading is no number"};
-        if (i > 0 && samples[i].time <= samples[i - 1].time)
-            return Error{Code::InvalidInput, place, "time does not increase"};
-    }
-    const double rate = motion::samplingRate(recording);
-    if (rate < lowestRate)
-        return Error{Code::NotAvailable, "",
-                     "the sensor sends " + fixedText(rate, 1) + " samples a second; repetitions need 25 or more"};
     return std::nullopt;
 }
 
@@ -62,6 +50,20 @@ std::vector<motion::Return> returnsOf(const motion::VerticalMotion& motion, cons
     return returns;
 }
 
+/// Why the concentric phase of a repetition says nothing; nothing where it does.
+std::optional<RefusedRepetition> refusal(const Movement& up, const motion::Screening& screening)
+{
+    if (motion::sharedTime(screening.gaps, up.start, up.end) > 0)
+        return RefusedRepetition{up.start, up.end, motion::Fault::Gap,
+                                 "samples are missing inside the concentric phase for more than 60 ms"};
+    const double clipped = motion::sharedTime(screening.clipped, up.start, up.end);
+    if (clipped > lightClipping)
+        return RefusedRepetition{up.start, up.end, motion::Fault::Clipped,
+                                 "readings lie at the end of the sensor's range for " + fixedText(1e3 * clipped, 0) +
+                                     " ms of the concentric phase; set a wider range"};
+    return std::nullopt;
+}
+
 void flagPartials(std::vector<Repetition>& repetitions)
 {
     if (repetitions.size() < 3)
@@ -86,6 +88,9 @@ Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift&
             "jumps are told by contact and flight, which a recording of repetitions does not give; type them in");
     if (const auto refused = refusal(recording))
         return tl::unexpected<Error>(*refused);
+    auto screening = motion::screen(recording);
+    if (!screening)
+        return tl::unexpected<Error>(screening.error());
     motion::VerticalMotionSolver solver(recording, knowledgeOf(lift));
     auto motion = solver.solve();
     if (!motion)
@@ -101,8 +106,13 @@ Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift&
 
     SetAnalysis analysis;
     analysis.samplingRate = motion::samplingRate(recording);
+    analysis.quality = screening->quality;
+    analysis.findings = std::move(screening->findings);
     for (const auto& candidate : candidates)
-        analysis.repetitions.push_back(measure(*motion, recording, candidate, lift));
+        if (auto refused = refusal(candidate.up, *screening))
+            analysis.refused.push_back(std::move(*refused));
+        else
+            analysis.repetitions.push_back(measure(*motion, recording, candidate, lift));
     if (lift.key != "free")
         flagPartials(analysis.repetitions);
     analysis.summary = summarise(analysis.repetitions, lift);

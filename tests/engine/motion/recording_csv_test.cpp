@@ -195,13 +195,33 @@ TEST_CASE("the error names the column as the file does", "[recording]")
     CHECK(refusal("t,ax,ay,az\n0,0,0,1\n1,0,oops,1\n", *map).place == "line 3, column ay");
 }
 
-TEST_CASE("time that runs back or stands still is refused with its line", "[recording]")
+TEST_CASE("rows of one time with different readings are refused with the line of the second", "[recording]")
 {
-    CHECK(refusal(names + "0,0,0,9.8,0,0,0\n0.02,0,0,9.8,0,0,0\n0.01,0,0,9.8,0,0,0\n").place ==
-          "line 4, column time_s");
-    CHECK(refusal(names + "0,0,0,9.8,0,0,0\n0,0,0,9.8,0,0,0\n").place == "line 3, column time_s");
-    CHECK(refusal("# rate_hz: 50\nsample,acc_x_g,acc_y_g,acc_z_g\n3,0,0,1\n2,0,0,1\n").place ==
-          "line 4, column sample");
+    CHECK(refusal(names + "0,0,0,9.8,0,0,0\n0,0,0,9.9,0,0,0\n").place == "line 3, column time_s");
+    CHECK(refusal("# rate_hz: 50\nsample,acc_x_g,acc_y_g,acc_z_g\n2,0,0,1\n3,0,0,1\n2,0,0.1,1\n4,0,0,1\n").place ==
+          "line 5, column sample");
+}
+
+TEST_CASE("doubled and late rows are put in order and told", "[recording]")
+{
+    const auto result = importRecording(names + "0,1,0,9.8,0,0,0\n0.02,3,0,9.8,0,0,0\n0.01,2,0,9.8,0,0,0\n"
+                                                "0.01,2,0,9.8,0,0,0\n0.03,4,0,9.8,0,0,0\n");
+    REQUIRE(result);
+    REQUIRE(result->recording.samples.size() == 4);
+    for (int i = 0; i < 4; ++i)
+        CHECK(result->recording.samples[static_cast<std::size_t>(i)].specificForce.x() == i + 1);
+    REQUIRE(result->findings.size() == 2);
+    CHECK(result->findings[0].fault == Fault::Doubled);
+    CHECK(result->findings[1].fault == Fault::Late);
+    CHECK(importRecording(names + "0,1,0,9.8,0,0,0\n0.02,3,0,9.8,0,0,0\n")->findings.empty());
+}
+
+TEST_CASE("rows whose time runs backwards throughout are refused, not taken for a clock that steps", "[recording]")
+{
+    std::string text = names;
+    for (int i = 400; i > 0; --i)
+        text += std::to_string(i) + "e-2," + std::to_string(i) + ",0,9.8,0,0,0\n";
+    CHECK(refusal(text).message.find("sort") != std::string::npos);
 }
 
 TEST_CASE("a file without samples is refused", "[recording]")
