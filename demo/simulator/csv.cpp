@@ -83,4 +83,23 @@ std::string truthCsv(const std::vector<TrueRepetition>& truth)
     return text;
 }
 
+std::string jumpsCsv(const std::vector<TrueJump>& jumps)
+{
+    std::vector<std::string> cells{
+        "index", "landing_s", "takeoff_s", "second_landing_s", "landing_speed_mps", "takeoff_speed_mps"};
+    std::string text = csvRecord(cells);
+    const auto unless = [](bool absent, double value) { return absent ? std::string() : shortestText(value); };
+    for (std::size_t i = 0; i < jumps.size(); ++i) {
+        const auto& jump = jumps[i];
+        cells = {integerText(static_cast<std::int64_t>(i + 1)),
+                 unless(jump.fromStanding, jump.landing),
+                 shortestText(jump.takeoff),
+                 unless(jump.secondLanding == 0, jump.secondLanding),
+                 unless(jump.fromStanding, jump.landingSpeed),
+                 shortestText(jump.takeoffSpeed)};
+        text += csvRecord(cells);
+    }
+    return text;
+}
+
 } // namespace fleetrung::simulator

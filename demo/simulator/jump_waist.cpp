@@ -19,7 +19,7 @@ public:
         // sensor sits somewhere around the body's centre.
         scene.swayForward = 0;
         scene.strokeRange = 1.0;
-        scene.tilt *= 5;
+        scene.tilt = plan.sway * random.normal(0, 0.2);
         scene.mount = {random.normal(0, 0.08), 0, 0.03};
     }
 

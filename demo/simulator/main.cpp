@@ -53,6 +53,23 @@ void addFaults(CLI::App& app, SensorPlan& sensor, std::string& swappedSigns)
     app.add_flag("!--no-gyroscope", sensor.hasGyroscope, "the sensor has no gyroscope");
 }
 
+void addJumps(CLI::App& app, SetPlan& plan)
+{
+    const std::map<std::string, Mishap> mishaps{{"none", Mishap::None},
+                                                {"flat-landing", Mishap::FlatLanding},
+                                                {"bent-landing", Mishap::BentLanding},
+                                                {"double-bounce", Mishap::DoubleBounce},
+                                                {"ends-in-flight", Mishap::EndsInFlight},
+                                                {"onto-box", Mishap::OntoBox}};
+    app.add_option("--contact", plan.contactTime, "s, drop jumps and ankle hops; 0 = usual");
+    app.add_option("--jump-height", plan.jumpHeight, "m; 0 = usual");
+    app.add_flag("--on-shoe", plan.onShoe, "jumps: the sensor on a shoe instead of the waist");
+    app.add_flag("--approach", plan.approach, "jumps: walks up first");
+    app.add_option("--mishap", plan.mishap,
+                   "of jumps: none, flat-landing, bent-landing, double-bounce, ends-in-flight, onto-box")
+        ->transform(CLI::CheckedTransformer(mishaps));
+}
+
 int run(int argc, char** argv)
 {
     CLI::App app{"Writes one simulated set as a recording CSV, and its truth as CSV beside it."};
@@ -65,8 +82,9 @@ int run(int argc, char** argv)
     bool lifeless = false;
     bool asReceived = false;
     std::string swappedSigns;
-    app.add_option("output", output, "recording CSV to write; the truth goes to the same name with .truth.csv");
-    app.add_option("--lift", plan.lift, "lift key, or ankle-hop");
+    app.add_option("output", output,
+                   "recording CSV to write; the truth goes to the same name with .truth.csv, of jumps with .jumps.csv");
+    app.add_option("--lift", plan.lift, "lift key, ankle-hop, counter-movement-jump or squat-jump");
     app.add_option("--repetitions", plan.repetitions, "0-30");
     app.add_option("--range", plan.range, "m; 0 = usual for the lift");
     app.add_option("--load-share", plan.loadShare, "of the one-repetition maximum, 0-1");
@@ -87,6 +105,7 @@ int run(int argc, char** argv)
     app.add_option("--lever", sensor.lever.y(), "m, sensor from the bar's centre along the bar");
     app.add_option("--skew", sensor.clockSkew, "of the sensor's clock, relative");
     app.add_option("--jitter", sensor.timingJitter, "s, standard deviation");
+    addJumps(app, plan);
     addFaults(app, sensor, swappedSigns);
     app.add_flag("--as-received", asReceived, "rows as they came off the air: late packets late, doubled ones twice");
     app.add_option("--seed", seed, "the same seed gives the same bytes");
@@ -112,8 +131,12 @@ int run(int argc, char** argv)
     if (truthPath.ends_with(".csv")) {
         truthPath.resize(truthPath.size() - 4);
     }
+    const auto jumpsPath = truthPath + ".jumps.csv";
     truthPath += ".truth.csv";
     if (!write(output, recordingCsv(set->recording, plan.lift, loadKg)) || !write(truthPath, truthCsv(set->truth))) {
+        return 1;
+    }
+    if (!set->jumps.empty() && !write(jumpsPath, jumpsCsv(set->jumps))) {
         return 1;
     }
     std::cout << output << ": " << set->recording.samples.size() << " samples, " << set->truth.size()

@@ -136,4 +136,7 @@ struct SimulatedSet {
 /// The truth as CSV, one row a repetition, both points.
 [[nodiscard]] std::string truthCsv(const std::vector<TrueRepetition>& truth);
 
+/// The truth of jumps as CSV, one row a jump; empty cells where a jump has no landing before it, or none after.
+[[nodiscard]] std::string jumpsCsv(const std::vector<TrueJump>& jumps);
+
 } // namespace fleetrung::simulator

@@ -38,7 +38,7 @@ double meanLength(const Signal& signal, std::size_t first, std::size_t last)
 
 bool landsAfter(const Signal& signal, std::size_t last)
 {
-    for (std::size_t i = last + 1; i < signal.size() && signal.time[i] - signal.time[last] < landingTime; ++i)
+    for (std::size_t i = last + 1; i < signal.size() && signal.time[i] - signal.time[last + 1] < landingTime; ++i)
         if (signal.length[i] > loaded)
             return true;
     return false;

@@ -62,7 +62,7 @@ struct Errors {
 
 struct Score {
     int known = 0, missed = 0, invented = 0, wrongKind = 0;
-    Errors contact, flight, height, speed, drop, first, off, second;
+    Errors contact, flight, height, speed, drop;
     std::vector<std::pair<Jump, simulator::TrueJump>> pairs;
 
     void append(const Score& other)
@@ -76,9 +76,6 @@ struct Score {
         height.append(other.height);
         speed.append(other.speed);
         drop.append(other.drop);
-        first.append(other.first);
-        off.append(other.off);
-        second.append(other.second);
         pairs.insert(pairs.end(), other.pairs.begin(), other.pairs.end());
     }
 };
@@ -112,11 +109,6 @@ inline Score score(const JumpAnalysis& analysis, const simulator::SimulatedSet& 
             result.contact.add(found->contact, truth.takeoff - truth.landing);
         if (truth.secondLanding > 0)
             result.flight.add(found->flight, truth.secondLanding - truth.takeoff);
-        result.off.add(found->takeoff, truth.takeoff);
-        if (!truth.fromStanding)
-            result.first.add(found->landing, truth.landing);
-        if (truth.secondLanding > 0)
-            result.second.add(found->secondLanding, truth.secondLanding);
         result.speed.add(found->takeoffVelocity, truth.takeoffSpeed);
         result.height.add(found->height, truth.takeoffSpeed * truth.takeoffSpeed / (2 * plan.gravity));
         if (truth.landingSpeed > 0)

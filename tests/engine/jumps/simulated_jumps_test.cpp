@@ -102,15 +102,44 @@ TEST_CASE("Simulated jumps of all kinds are found, none is invented, and contact
 {
     std::printf("\nseeds from %llu\n", static_cast<unsigned long long>(firstSeed));
     printHead();
+    Score waist, shoe;
     for (const auto worn : {Worn::Waist, Worn::Shoe})
         for (const double rate : {100.0, 200.0, 400.0})
             for (const auto& lift : lifts) {
                 const Case wanted{lift, worn, rate};
-                const auto result = run(wanted, 12, firstSeed);
+                const auto result = run(wanted, 15, firstSeed);
                 print(wanted, result);
+                (worn == Worn::Waist ? waist : shoe).append(result);
+                INFO(lift << " on the " << name(worn) << " at " << rate << " Hz");
                 CHECK(result.missed == 0);
                 CHECK(result.invented == 0);
+                // To reach: 5 ms at 400 Hz on waist and shoe; with interpolation 2 ms of contact at 200 Hz, which the
+                // waist keeps to within chance and the shoe, whose heel turns fastest about 3 ms late, does not.
+                if (rate >= 400) {
+                    CHECK(result.contact.rms() < 0.005);
+                    CHECK(result.flight.rms() < 0.005);
+                }
+                if (rate == 200) {
+                    CHECK(result.contact.rms() < (worn == Worn::Waist ? 0.0025 : 0.005));
+                    CHECK(result.flight.rms() < (worn == Worn::Waist ? 0.0030 : 0.005));
+                }
             }
+    CHECK(waist.known + shoe.known >= 1000);
+    std::printf("of %d jumps %d missed, %d invented: with 95 %% confidence below %.2f %% each (3 / N)\n",
+                waist.known + shoe.known, waist.missed + shoe.missed, waist.invented + shoe.invented,
+                300.0 / (waist.known + shoe.known));
+    for (const auto* all : {&waist, &shoe}) {
+        std::printf(
+            "%s: coverage of the 95 %% interval: contact %.1f %%, flight %.1f %%, height %.1f %%, take-off velocity "
+            "%.1f %%, drop %.1f %%\n",
+            all == &waist ? "waist" : "shoe", 100 * all->contact.coverage(), 100 * all->flight.coverage(),
+            100 * all->height.coverage(), 100 * all->speed.coverage(), 100 * all->drop.coverage());
+        CHECK(all->contact.coverage() > 0.90);
+        CHECK(all->flight.coverage() > 0.90);
+        CHECK(all->height.coverage() > 0.90);
+        CHECK(all->speed.coverage() > 0.90);
+        CHECK(all->drop.coverage() > 0.90);
+    }
 }
 
 namespace
@@ -135,6 +164,9 @@ const char* name(simulator::Mishap mishap)
 TEST_CASE("What goes wrong in a jump is flagged, and what does not is not", "[jumps][simulated]")
 {
     using simulator::Mishap;
+    int known = 0;
+    int missed = 0;
+    int invented = 0;
     std::printf("\nshare of jumps flagged, %%; seeds from %llu\n", static_cast<unsigned long long>(firstSeed + 1000));
     std::printf("%-22s %-5s %4s %-15s %5s %6s %8s | %5s %5s %6s %6s %9s %8s\n", "jump", "worn", "Hz", "mishap", "jumps",
                 "missed", "invented", "flat", "bent", "raised", "double", "no second", "drop off");
@@ -150,7 +182,24 @@ TEST_CASE("What goes wrong in a jump is flagged, and what does not is not", "[ju
                                 100 * flagged(s, Flag::FlatLanding), 100 * flagged(s, Flag::BentLanding),
                                 100 * flagged(s, Flag::RaisedLanding), 100 * flagged(s, Flag::DoubleBounce),
                                 100 * flagged(s, Flag::NoSecondLanding), 100 * flagged(s, Flag::DropHeightOff));
-                    CHECK(s.missed == 0);
-                    CHECK(s.invented == 0);
+                    missed += s.missed;
+                    invented += s.invented;
+                    known += s.known;
+                    const bool told = worn == Worn::Waist && rate >= 200;
+                    CHECK(flagged(s, Flag::FlatLanding) < (mishap == Mishap::FlatLanding ? 1.1 : 0.08));
+                    CHECK(flagged(s, Flag::RaisedLanding) < (mishap == Mishap::OntoBox ? 1.1 : 0.08));
+                    CHECK(flagged(s, Flag::BentLanding) < (mishap == Mishap::BentLanding ? 1.1 : 0.08));
+                    CHECK(flagged(s, Flag::DoubleBounce) < (mishap == Mishap::DoubleBounce ? 1.1 : 0.01));
+                    if (mishap == Mishap::FlatLanding && rate >= 200)
+                        CHECK(flagged(s, Flag::FlatLanding) > 0.7);
+                    if (mishap == Mishap::OntoBox && told)
+                        CHECK(flagged(s, Flag::RaisedLanding) > 0.7);
+                    if (mishap == Mishap::DoubleBounce && rate >= 200)
+                        CHECK(flagged(s, Flag::DoubleBounce) > 0.9);
+                    if (mishap == Mishap::EndsInFlight) // the last of five
+                        CHECK(flagged(s, Flag::NoSecondLanding) > 0.14);
                 }
+    std::printf("of %d jumps %d missed, %d invented\n", known, missed, invented);
+    CHECK(missed <= known / 200);
+    CHECK(invented <= known / 200);
 }
