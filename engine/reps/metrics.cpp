@@ -5,8 +5,7 @@
 
 #include "engine/motion/gravity.hpp"
 #include "engine/reps/flags.hpp"
-#include "engine/reps/joint_motion.hpp"
-#include "engine/reps/local_fit.hpp"
+#include "engine/reps/measurement.hpp"
 #include "engine/reps/phases.hpp"
 
 namespace fleetrung::reps
@@ -15,8 +14,20 @@ namespace
 {
 
 constexpr double tremor = 0.05;        // m/s2: what a held bar's acceleration does by itself
-constexpr double reversalReach = 0.1;  // s after concentric start that still belong to the reversal
 constexpr double rateTolerance = 0.97; // a sensor set to 200 Hz may send 198 samples a second
+
+std::vector<double> instantsOf(const Movement& up, double end, const std::optional<Movement>& down)
+{
+    std::vector<double> instants{up.start, up.peak, end};
+    for (const double window : earlyWindows)
+        instants.push_back(std::min(up.start + window, up.end));
+    if (down)
+        for (const double instant : {down->start, down->peak, std::min(down->end, up.start)})
+            instants.push_back(instant);
+    return instants;
+}
+
+} // namespace
 
 /// Standard uncertainty of a start or an end: where velocity crosses zero it is the velocity's over the slope; at a
 /// dead stop it is what noise and tremor leave of a ramp's beginning.
@@ -46,56 +57,6 @@ double peakError(const motion::VerticalMotion& motion, const motion::Recording& 
     return (recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02) / jerk;
 }
 
-/// One candidate being measured: what several metrics share is worked out once.
-class Measurement
-{
-public:
-    Measurement(const motion::VerticalMotion& theMotion, const motion::Recording& theRecording,
-                const Candidate& candidate, const Lift& theLift);
-
-    Repetition take();
-
-private:
-    /// Places in the joint covariance; the early windows' come after `Windows`, those of a descent after these.
-    enum Place : std::size_t { Start, Peak, End, Windows };
-
-    [[nodiscard]] bool sampledAt(double lowest) const { return rate_ >= rateTolerance * lowest; }
-    [[nodiscard]] Signal acceleration() const { return {motion_.time, motion_.acceleration}; }
-    [[nodiscard]] Measured meanUpTo(double time, double heightError, double timeError) const;
-    [[nodiscard]] Measured rise(std::size_t from, std::size_t to, double size, double timingError) const;
-    [[nodiscard]] Measured atPeak(const Extremum& peak) const;
-    void accelerations(Repetition& rep) const;
-    void speeds(Repetition& rep) const;
-    void shape(Repetition& rep) const;
-    void howSoon(Repetition& rep) const;
-    void descent(Repetition& rep) const;
-    [[nodiscard]] double fastestDescent(const Movement& down) const;
-    void reversal(Repetition& rep, const Movement& down) const;
-    void dropStop(Repetition& rep, const Movement& down, double downEnd) const;
-
-    const motion::VerticalMotion& motion_;
-    const motion::Recording& recording_;
-    const Lift& lift_;
-    Movement up_; ///< ends at take-off or release for ballistic lifts
-    const std::optional<Movement>& down_;
-    std::optional<double> freeFall_;
-    double rate_;
-    double scale_; ///< relative error of a single acceleration; velocity and height have it in their covariance
-    JointMotion joint_;
-    double startError_, peakError_, endError_; ///< s
-};
-
-std::vector<double> instantsOf(const Movement& up, double end, const std::optional<Movement>& down)
-{
-    std::vector<double> instants{up.start, up.peak, end};
-    for (const double window : earlyWindows)
-        instants.push_back(std::min(up.start + window, up.end));
-    if (down)
-        for (const double instant : {down->start, down->peak, std::min(down->end, up.start)})
-            instants.push_back(instant);
-    return instants;
-}
-
 Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::Recording& theRecording,
                          const Candidate& candidate, const Lift& theLift)
     : motion_(theMotion), recording_(theRecording), lift_(theLift), up_(candidate.up), down_(candidate.down),
@@ -114,6 +75,11 @@ Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::
         endError_ = instantError(motion_, recording_, up_.end, up_.toDeadStop,
                                  joint_.variance({JointMotion::velocity(End, 1)}));
     }
+}
+
+bool Measurement::sampledAt(double lowest) const
+{
+    return rate_ >= rateTolerance * lowest;
 }
 
 Measured Measurement::rise(std::size_t from, std::size_t to, double size, double timingError) const
@@ -212,68 +178,6 @@ void Measurement::howSoon(Repetition& rep) const
     }
 }
 
-void Measurement::descent(Repetition& rep) const
-{
-    rep.eccentricStart = up_.start;
-    if (!down_)
-        return;
-    const Movement& down = *down_;
-    constexpr std::size_t descentPeak = Windows + earlyWindows.size() + 1;
-    const double peakVariance = joint_.variance({JointMotion::velocity(descentPeak, 1)});
-    rep.eccentricStart = down.start;
-    rep.eccentricPeakVelocity = Measured{down.peakVelocity, std::sqrt(peakVariance)};
-    const double downStartError = instantError(motion_, recording_, down.start, down.fromDeadStop, peakVariance);
-    const double downEnd = std::min(down.end, up_.start);
-    rep.eccentricDuration = Measured{downEnd - down.start, std::hypot(downStartError, startError_)};
-    reversal(rep, down);
-    if (lift_.metric == EvidenceMetric::DropTime)
-        dropStop(rep, down, downEnd);
-}
-
-/// Where acceleration goes through zero: a drop is braked much sooner than it gathered speed, and a curve through the
-/// whole of so skewed a peak leans to its flat side.
-double Measurement::fastestDescent(const Movement& down) const
-{
-    constexpr double reach = 0.02;   // s
-    constexpr double leastSlope = 1; // m/s3: below it noise would choose
-    double time = down.peak;
-    for (int i = 0; i < 3; ++i) {
-        const auto fit = fitAt(acceleration(), time);
-        if (fit.slope < leastSlope)
-            return down.peak;
-        time = std::clamp(time - fit.value / fit.slope, down.peak - reach, down.peak + reach);
-    }
-    return time;
-}
-
-void Measurement::reversal(Repetition& rep, const Movement& down) const
-{
-    const double fastest = fastestDescent(down);
-    const double fallError = peakError(motion_, recording_, fastest);
-    const double time = up_.start - fastest;
-    rep.reversalTime = Measured{time, std::hypot(startError_, fallError)};
-    if (!sampledAt(lowestShapeRate) || time <= 0)
-        return;
-    const double until = std::min(up_.peak, up_.start + reversalReach);
-    rep.peakReversalAcceleration = atPeak(extremeBetween(acceleration(), fastest, until, +1));
-    if (up_.fromDeadStop)
-        return;
-    const double turning = fitAt(acceleration(), up_.start).value;
-    const double slope = turning / time;
-    rep.brakingSlope = Measured{
-        slope, std::hypot(atPeak({up_.start, turning}).uncertainty, slope * rep.reversalTime->uncertainty) / time};
-}
-
-void Measurement::dropStop(Repetition& rep, const Movement& down, double downEnd) const
-{
-    constexpr std::size_t descentStart = Windows + earlyWindows.size(), descentEnd = descentStart + 2;
-    const bool pauses = down.toDeadStop && up_.fromDeadStop;
-    const double stopError = pauses ? instantError(motion_, recording_, downEnd, true, 0) : startError_;
-    const double fastest = fastestDescent(down);
-    rep.dropStopTime = Measured{downEnd - fastest, std::hypot(peakError(motion_, recording_, fastest), stopError)};
-    rep.stopDepth = rise(descentEnd, descentStart, heightAt(motion_, down.start) - heightAt(motion_, downEnd), 0);
-}
-
 Repetition Measurement::take()
 {
     Repetition rep;
@@ -292,8 +196,6 @@ Repetition Measurement::take()
         rep.flags = rep.flags | Flag::TwoPeaked;
     return rep;
 }
-
-} // namespace
 
 Repetition measure(const motion::VerticalMotion& motion, const motion::Recording& recording, const Candidate& candidate,
                    const Lift& lift)
