@@ -1,5 +1,7 @@
 #include "platform/desk/commands.hpp"
 
+#include <algorithm>
+#include <iostream>
 #include <memory>
 
 #include "engine/base/numbers.hpp"
@@ -65,7 +67,12 @@ Result<SetFacts> factsOf(const AnalyseOptions& options, const motion::ImportedRe
     return facts;
 }
 
-Result<std::string> analyse(const AnalyseOptions& options)
+struct Analysed {
+    reps::SetAnalysis analysis; ///< with what the import mended among its findings
+    SetFacts facts;
+};
+
+Result<Analysed> analyseFile(const AnalyseOptions& options)
 {
     Progress progress("reading " + options.file);
     const auto columns = motion::parseColumnMap(options.columns);
@@ -83,11 +90,25 @@ Result<std::string> analyse(const AnalyseOptions& options)
         return tl::unexpected(facts.error());
 
     progress.now("analysing " + options.file);
-    const auto analysis = reps::analyseSet(imported->recording, *facts->lift);
+    auto analysis = reps::analyseSet(imported->recording, *facts->lift);
     if (!analysis)
         return tl::unexpected(inFile(options.file, analysis.error()));
-    return options.json ? jsonText(analysisJson(*analysis, *facts), 2) + "\n"
-                        : analysisText(*analysis, *facts, options.all);
+    analysis->findings.insert(analysis->findings.begin(), imported->findings.begin(), imported->findings.end());
+    for (const auto& finding : imported->findings)
+        analysis->quality = std::max(analysis->quality, finding.quality);
+    return Analysed{std::move(*analysis), *facts};
+}
+
+Result<std::string> analyse(const AnalyseOptions& options)
+{
+    const auto analysed = analyseFile(options);
+    if (!analysed)
+        return tl::unexpected(analysed.error());
+    const auto& [analysis, facts] = *analysed;
+    for (const auto& note : analysisNotes(analysis))
+        std::cerr << options.file << ": note: " << note << '\n';
+    return options.json ? jsonText(analysisJson(analysis, facts), 2) + "\n"
+                        : analysisText(analysis, facts, options.all);
 }
 
 } // namespace

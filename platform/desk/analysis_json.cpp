@@ -102,6 +102,36 @@ Json repetitionJson(const reps::Repetition& repetition, const reps::ForceMetrics
     return json;
 }
 
+Json findingsJson(const std::vector<motion::Finding>& findings)
+{
+    Json all = Json::array();
+    for (const auto& finding : findings) {
+        Json json;
+        json["fault"] = std::string(motion::faultName(finding.fault));
+        json["class"] = std::string(motion::qualityName(finding.quality));
+        json["place"] = finding.place;
+        json["message"] = finding.message;
+        json["from_s"] = finding.from;
+        json["to_s"] = finding.to;
+        all.push_back(std::move(json));
+    }
+    return all;
+}
+
+Json refusedJson(const std::vector<reps::RefusedRepetition>& refused)
+{
+    Json all = Json::array();
+    for (const auto& repetition : refused) {
+        Json json;
+        json["concentric_start_s"] = repetition.concentricStart;
+        json["concentric_end_s"] = repetition.concentricEnd;
+        json["fault"] = std::string(motion::faultName(repetition.fault));
+        json["reason"] = repetition.reason;
+        all.push_back(std::move(json));
+    }
+    return all;
+}
+
 Json summaryJson(const reps::SetAnalysis& analysis)
 {
     const auto& summary = analysis.summary;
@@ -149,6 +179,9 @@ Json analysisJson(const reps::SetAnalysis& analysis, const SetFacts& facts)
     json["body_mass_kg"] = facts.bodyMassKg ? Json(*facts.bodyMassKg) : Json();
     json["system_mass_kg"] = forces && !forces->empty() ? Json(forces->front().systemMass) : Json();
     json["rate_hz"] = analysis.samplingRate;
+    json["class"] = std::string(motion::qualityName(analysis.quality));
+    json["findings"] = findingsJson(analysis.findings);
+    json["refused"] = refusedJson(analysis.refused);
     json["analysis_version"] = std::string(reps::analysisVersion);
     json["reps"] = Json::array();
     for (std::size_t i = 0; i < analysis.repetitions.size(); ++i)

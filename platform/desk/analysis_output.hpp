@@ -28,6 +28,9 @@ struct SetFacts {
 /// moved mass is not known, is null.
 [[nodiscard]] Json analysisJson(const reps::SetAnalysis& analysis, const SetFacts& facts);
 
+/// What was found wrong with the recording and which repetitions are refused, one sentence each; empty for a clean one.
+[[nodiscard]] std::vector<std::string> analysisNotes(const reps::SetAnalysis& analysis);
+
 /// Milliseconds and centimetres, with standard uncertainties; `all` adds the tables of analysis_tables.cpp.
 [[nodiscard]] std::string analysisText(const reps::SetAnalysis& analysis, const SetFacts& facts, bool all);
 

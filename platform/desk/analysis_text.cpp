@@ -67,6 +67,18 @@ std::string summaryLines(const reps::SetSummary& summary)
 
 } // namespace
 
+std::vector<std::string> analysisNotes(const reps::SetAnalysis& analysis)
+{
+    std::vector<std::string> notes;
+    for (const auto& finding : analysis.findings)
+        notes.push_back((finding.place.empty() ? "" : finding.place + ": ") + finding.message + " (class " +
+                        std::string(motion::qualityName(finding.quality)) + ")");
+    for (const auto& refused : analysis.refused)
+        notes.push_back("the repetition from " + fixedText(refused.concentricStart, 2) + " to " +
+                        fixedText(refused.concentricEnd, 2) + " s is refused: " + refused.reason + " (class C)");
+    return notes;
+}
+
 std::string withUncertainty(const reps::Measured& metric, double unit, int decimals)
 {
     return fixedText(metric.value / unit, decimals) + " ±" + fixedText(metric.uncertainty / unit, decimals);

@@ -47,7 +47,8 @@ class Analyse(DeskTest):
 
     def test_the_object_has_the_stated_keys(self):
         result = self.plain()
-        self.assertEqual(list(result), ["lift", "load_kg", "body_mass_kg", "system_mass_kg", "rate_hz", "analysis_version", "reps", "set"])
+        self.assertEqual(list(result), ["lift", "load_kg", "body_mass_kg", "system_mass_kg", "rate_hz", "class",
+                                        "findings", "refused", "analysis_version", "reps", "set"])
         self.assertEqual((result["lift"], result["load_kg"]), ("half-squat", 120.5))
         self.assertAlmostEqual(result["rate_hz"], 100, places=6)
         for number, repetition in enumerate(result["reps"], 1):
