@@ -63,8 +63,7 @@ StrokeTruth onClock(StrokeTruth truth, const SensorPlan& plan)
     for (double* instant : {&truth.eccentricStart, &truth.concentricStart, &truth.peakTime, &truth.concentricEnd}) {
         *instant = plan.startTime + *instant * pace;
     }
-    for (double* time :
-         {&truth.timeToPeakVelocity, &truth.secondPullTime, &truth.otherPeakTime, &truth.dropStopTime}) {
+    for (double* time : {&truth.timeToPeakVelocity, &truth.secondPullTime, &truth.otherPeakTime, &truth.dropStopTime}) {
         *time *= pace;
     }
     return truth;
@@ -139,8 +138,8 @@ Expected<SimulatedSet> simulateSet(const SetPlan& plan, const SensorPlan& sensor
         for (double& instant : instants) {
             instant = instant > 0 ? sensor.startTime + instant * pace : 0;
         }
-        set.jumps.push_back({instants[0], instants[1], instants[2], jump.landingSpeed, jump.takeoffSpeed,
-                             jump.fromStanding});
+        set.jumps.push_back(
+            {instants[0], instants[1], instants[2], jump.landingSpeed, jump.takeoffSpeed, jump.fromStanding});
     }
     return set;
 }

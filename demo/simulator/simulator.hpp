@@ -97,7 +97,7 @@ struct TrueRepetition {
 /// A jump worn on the body; instants on the recording's own clock [s]. A shoe leaves and meets the ground at these
 /// instants too.
 struct TrueJump {
-    double landing = 0;       ///< of the contact before the jump; meaningless from standing
+    double landing = 0; ///< of the contact before the jump; meaningless from standing
     double takeoff = 0;
     double secondLanding = 0; ///< 0 where the recording ends before it
     double landingSpeed = 0;  ///< m/s, of the body, positive

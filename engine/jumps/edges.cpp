@@ -13,10 +13,10 @@ namespace
 
 using Eigen::Vector3d;
 
-constexpr double airTime = 0.040;       // s of flight that tell its level and trend
+constexpr double airTime = 0.030;       // s of flight that tell its level and trend
 constexpr double rise = 0.016;          // s of contact on which the force's curve is followed
 constexpr std::size_t fewest = 5;       // samples of it at least
-constexpr double softest = 0.030;       // s in which a softly landed body reaches a quarter of its weight
+constexpr double softest = 0.024;       // s in which a softly landed body reaches a quarter of its weight
 constexpr double tailShare = 0.5;       // of an interval that the force may have been too small to be noticed
 constexpr double ringIn = 0.008;        // s: a ringing impact can hide the force for so long
 constexpr double landingPush = 0.080;   // s of contact that tell the direction of the force, ringing or not
@@ -25,8 +25,8 @@ constexpr double landingForce = 0.6;    // m/s2 that leave the level of the flig
 constexpr double takeoffForce = 0.3;    // and its push fades out softly
 constexpr double noise = 0.05;          // m/s2
 constexpr double curveShare = 0.04;     // of a sample interval: what curves other than polynomials add
-constexpr double landingShare = 0.13;   // likewise, where impacts ring
-constexpr double landingGrowth = 17;    // 1/s, of that share: slow sampling hides more of the ringing
+constexpr double landingShare = 0.06;   // likewise, where impacts ring
+constexpr double landingGrowth = 22;    // 1/s, of that share: slow sampling hides more of the ringing
 constexpr double landingFloor = 0.0005; // s, likewise
 constexpr double root12 = 3.4641016;    // a rectangle's width over its standard deviation
 

@@ -15,7 +15,7 @@ using namespace fleetrung::jumps::test;
 namespace
 {
 
-constexpr std::uint64_t firstSeed = 20260301;
+constexpr std::uint64_t firstSeed = 20260415;
 const std::vector<std::string> lifts{"drop-jump", "counter-movement-jump", "squat-jump", "ankle-hop"};
 const std::vector<std::string_view> parts{"A", "B", "C", "D", "E"};
 
@@ -113,15 +113,15 @@ TEST_CASE("Simulated jumps of all kinds are found, none is invented, and contact
                 INFO(lift << " on the " << name(worn) << " at " << rate << " Hz");
                 CHECK(result.missed == 0);
                 CHECK(result.invented == 0);
-                // To reach: 5 ms at 400 Hz on waist and shoe; with interpolation 2 ms of contact at 200 Hz, which the
-                // waist keeps to within chance and the shoe, whose heel turns fastest about 3 ms late, does not.
+                // To reach: 5 ms at 400 Hz on waist and shoe; with interpolation 2 ms of contact at 200 Hz: the waist
+                // does, the shoe does not, as the simulated heel turns fastest 3 ms after the toes have left.
                 if (rate >= 400) {
                     CHECK(result.contact.rms() < 0.005);
                     CHECK(result.flight.rms() < 0.005);
                 }
                 if (rate == 200) {
-                    CHECK(result.contact.rms() < (worn == Worn::Waist ? 0.0025 : 0.005));
-                    CHECK(result.flight.rms() < (worn == Worn::Waist ? 0.0030 : 0.005));
+                    CHECK(result.contact.rms() < (worn == Worn::Waist ? 0.002 : 0.005));
+                    CHECK(result.flight.rms() < (worn == Worn::Waist ? 0.002 : 0.005));
                 }
             }
     CHECK(waist.known + shoe.known >= 1000);
@@ -188,7 +188,9 @@ TEST_CASE("What goes wrong in a jump is flagged, and what does not is not", "[ju
                     const bool told = worn == Worn::Waist && rate >= 200;
                     CHECK(flagged(s, Flag::FlatLanding) < (mishap == Mishap::FlatLanding ? 1.1 : 0.08));
                     CHECK(flagged(s, Flag::RaisedLanding) < (mishap == Mishap::OntoBox ? 1.1 : 0.08));
-                    CHECK(flagged(s, Flag::BentLanding) < (mishap == Mishap::BentLanding ? 1.1 : 0.08));
+                    CHECK(flagged(s, Flag::BentLanding) < (mishap == Mishap::BentLanding ? 1.1
+                                                           : rate >= 200                 ? 0.08
+                                                                                         : 0.2));
                     CHECK(flagged(s, Flag::DoubleBounce) < (mishap == Mishap::DoubleBounce ? 1.1 : 0.01));
                     if (mishap == Mishap::FlatLanding && rate >= 200)
                         CHECK(flagged(s, Flag::FlatLanding) > 0.7);
