@@ -14,12 +14,14 @@ constexpr double suspicious = 0.05;      // of the range of both other axes: bel
 constexpr double changing = 0.002;       // share of samples that differ from the one before
 constexpr double trembling = 0.15;       // share of samples that are a local peak; white noise has 2/3
 constexpr double tremblingCounts = 0.05; // the same, where the readings are counts and no smooth curve
-constexpr double rough = 0.28;           // counts: so rough a noise makes every axis flicker, wherever it rests
+constexpr double rough = 0.30;           // counts: so rough a noise makes every axis flicker, wherever it rests
 constexpr double fairlyRough = 0.07; // counts: the same for accelerometers, whose noise is a fifth of a count at least
 constexpr double veryRough = 0.6;    // counts: no axis stays within two counts
-constexpr double turning = 8;  // counts that the others move: then it holds for gyroscopes too, but for rare accidents
-constexpr double moving = 300; // counts; the axes of a sensor are never so square that one sees nothing of this
-constexpr double noiseless = 1e-6; // roughness as a share of the range: less is rounding in a simulation
+constexpr double turning = 8; // counts that the others move: then it holds for gyroscopes too, but for rare accidents
+constexpr std::size_t fewest = 100; // samples that tell anything of noise
+constexpr double twoCounts = 1.5;   // a range of more than one count
+constexpr double moving = 300;      // counts; the axes of a sensor are never so square that one sees nothing of this
+constexpr double noiseless = 1e-6;  // roughness as a share of the range: less is rounding in a simulation
 
 /// How an axis goes from sample to sample.
 struct Activity {
@@ -83,7 +85,8 @@ bool isStuck(const Extremes& part, int axis, bool byNoiseAlone)
     // others tremble. Counts so coarse that noise does not show in them keep an axis too, while nothing turns.
     const auto lives = [&](const Activity& activity, int which) {
         const double range = part.range(which);
-        if (activity.roughness < noiseless * range)
+        // Noise that flickers between two neighbouring counts may leave another axis in the middle of one.
+        if (activity.roughness < noiseless * range || range < twoCounts * count)
             return false;
         const bool sure = sensor == 0 || (range > turning * count && !byNoiseAlone);
         const double least = sure ? fairlyRough : rough;
@@ -107,6 +110,8 @@ std::string axisName(int axis)
 
 std::optional<int> findStuckAxis(const Extremes& part, bool byNoiseAlone)
 {
+    if (part.samples.size() < fewest)
+        return std::nullopt;
     for (int axis = 0; axis < axisCount; ++axis)
         if (isStuck(part, axis, byNoiseAlone))
             return axis;

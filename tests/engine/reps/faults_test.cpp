@@ -390,7 +390,7 @@ TEST_CASE("Clean sets of every lift, part, rate, mounting and wobble are never r
                 plan.topPause = 0.4 * static_cast<double>(setSeed % 4);
                 SensorPlan sensor;
                 sensor.part = part;
-                sensor.rate = std::array{50.0, 100.0, 200.0, 400.0}[setSeed / 7 % 4];
+                sensor.rate = std::array{25.0, 50.0, 100.0, 200.0, 400.0}[setSeed / 7 % 5];
                 sensor.wobble = 0.1 * static_cast<double>(setSeed % 8);
                 sensor.randomMounting = setSeed % 2 == 0;
                 const auto set = simulated(plan, sensor, setSeed);
