@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
+#include <random>
 
 using namespace fleetrung;
 using namespace fleetrung::motion;
@@ -178,6 +179,43 @@ TEST_CASE("samples that contradict each other, and a clock that runs back again 
         received[50].time = std::nan("");
         CHECK(putInOrder(received).error().place == "sample 50");
     }
+}
+
+TEST_CASE("whatever comes is refused, or comes out with times that increase and no sample made up", "[intake]")
+{
+    constexpr unsigned seed = 71;
+    CAPTURE(seed);
+    std::mt19937 random(seed);
+    const auto below = [&](std::size_t count) { return random() % count; };
+    int accepted = 0;
+    for (int round = 0; round < 3000; ++round) {
+        auto received = numberedTo(static_cast<int>(20 + below(300)));
+        for (std::size_t change = below(8); change > 0; --change) {
+            const auto from = static_cast<std::ptrdiff_t>(below(received.size() - 15));
+            const auto length = static_cast<std::ptrdiff_t>(1 + below(12));
+            const auto first = received.begin() + from;
+            if (const auto what = below(5); what == 0)
+                received.insert(received.begin() + static_cast<std::ptrdiff_t>(below(received.size())),
+                                received[static_cast<std::size_t>(from)]);
+            else if (what == 1)
+                std::reverse(first, first + length);
+            else if (what == 2)
+                std::rotate(first, first + length / 2, first + length);
+            else if (what == 3)
+                std::for_each(first, received.end(),
+                              [shift = 0.01 * (double(below(100)) - 50)](Sample& each) { each.time += shift; });
+            else if (received.size() > 40)
+                received.erase(first, first + length);
+        }
+        const auto result = putInOrder(received);
+        if (!result)
+            continue;
+        ++accepted;
+        REQUIRE(result->samples.size() <= received.size());
+        for (std::size_t i = 1; i < result->samples.size(); ++i)
+            REQUIRE(result->samples[i].time > result->samples[i - 1].time);
+    }
+    CHECK(accepted > 500);
 }
 
 TEST_CASE("gaps up to 60 ms are bridged, longer ones listed", "[intake]")
