@@ -62,6 +62,18 @@ void nearMaximum(Drawn& drawn, Random& random)
     drawn.plan.loadShare = random.uniform(0.92, 1.0);
 }
 
+void doubledAndLate(Drawn& drawn, Random&)
+{
+    drawn.sensor.doubledShare = 0.1;
+    drawn.sensor.swappedShare = 0.1;
+}
+
+void clockStepBack(Drawn& drawn, Random& random)
+{
+    drawn.sensor.faults.clockStep = random.uniform(-0.5, -0.1);
+    drawn.sensor.faults.clockStepAt = drawn.sensor.startTime + random.uniform(2, 10);
+}
+
 /// Any of the six, from some instant of the first three seconds on.
 void stuckAxis(Drawn& drawn, Random& random)
 {
@@ -106,6 +118,7 @@ const std::vector<double> usualRate{200};
 const std::vector<Fault> faults{
     {"none", Class::A, "both sensors, unclipped, no gap", classARates, nullptr, nullptr},
     {"short-gaps", Class::A, "2 % of packets of 20 ms lost", usualRate, shortGaps, nullptr},
+    {"doubled-late", Class::A, "10 % of packets doubled, 10 % late", usualRate, doubledAndLate, nullptr, true},
     {"near-maximum", Class::A, "loads of 92 to 100 % of the maximum: two peaks", usualRate, nearMaximum, nullptr},
     {"old-part", Class::B, "an old consumer part", usualRate, oldPart, nullptr},
     {"slow", Class::B, "25 and 50 samples a second", {25, 50}, nullptr, nullptr},
@@ -115,6 +128,7 @@ const std::vector<Fault> faults{
     {"burst-outside", Class::B, "300 ms missing between repetitions", usualRate, nullptr, burstOutside},
     {"jitter", Class::B, "instants scatter by a tenth of the interval", usualRate, jitter, nullptr},
     {"no-gyroscope", Class::B, "no gyroscope; the bar turns by 6 degrees at most", usualRate, noGyroscope, nullptr},
+    {"clock-step", Class::B, "time stamps jump back by 0.1 to 0.5 s", usualRate, clockStepBack, nullptr, true},
     {"range-4g", Class::B, "an accelerometer of +-4 g", usualRate, rangeOf<4>, nullptr},
     {"range-2g", Class::B, "an accelerometer of +-2 g", usualRate, rangeOf<2>, nullptr},
     {"stuck-axis", Class::C, "one axis of six keeps its reading", usualRate, stuckAxis, nullptr},

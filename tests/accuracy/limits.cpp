@@ -58,6 +58,7 @@ void judgeFault(const Fault& fault, double rate, const Tally& tally, Judge& judg
     if (fault.quality == Class::A) {
         judge.atMost(name + ": repetitions missed", rate, static_cast<double>(tally.missed), 0);
         judge.atMost(name + ": repetitions invented", rate, static_cast<double>(tally.invented), 0);
+        judge.atMost(name + ": repetitions refused", rate, static_cast<double>(tally.refused), 0);
     }
     for (std::size_t m = 0; m < metricCount; ++m)
         judge.atLeast(name + ": coverage of " + std::string(allMetrics()[m].name), rate, tally.errors[m].coverage(),

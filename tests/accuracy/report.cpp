@@ -59,7 +59,7 @@ void printErrorHead(std::string_view title)
 {
     std::cout << '\n' << title << ": errors, rms/bias\n";
     printStart("", "Hz");
-    std::cout << std::setw(7) << "true" << std::setw(6) << "missed" << std::setw(6) << "inv." << std::setw(5) << "gap";
+    std::cout << std::setw(7) << "true" << std::setw(6) << "missed" << std::setw(6) << "inv." << std::setw(5) << "ref.";
     for (const auto& metric : allMetrics())
         std::cout << std::setw(narrow) << metric.name;
     std::cout << std::setw(narrow) << "TPV rest" << std::setw(narrow) << "TPV moving" << '\n';
@@ -74,7 +74,7 @@ void printErrors(std::string_view name, double rate, const Tally& tally)
 {
     printStart(name, rateText(rate));
     std::cout << std::setw(7) << tally.repetitions << std::setw(6) << tally.missed << std::setw(6) << tally.invented
-              << std::setw(5) << tally.lostInGap;
+              << std::setw(5) << tally.refused;
     for (std::size_t m = 0; m < metricCount; ++m)
         std::cout << std::setw(narrow) << errorCell(tally.errors[m], allMetrics()[m].scale);
     std::cout << std::setw(narrow) << errorCell(tally.timeToPeakRest, 1e3) << std::setw(narrow)
@@ -147,7 +147,7 @@ void printRefusals(const std::vector<Row>& rows)
         if (tally.sets == 0 || (fault.quality != Class::C && tally.refusals.empty()))
             continue;
         std::cout << fault.name << " (" << fault.what << "): " << tally.refusedSets << " of " << tally.sets
-                  << " sets refused or every repetition flagged\n";
+                  << " sets gave nothing, or every repetition was refused or flagged\n";
         std::size_t shown = 0;
         for (const auto& [message, count] : tally.refusals)
             if (shown++ < 4)

@@ -20,7 +20,7 @@ void addTo(std::string& line, std::string_view cell)
 
 std::string head()
 {
-    std::string line = "lift,rate_hz,fault,sets,true,found,missed,invented,lost_in_gap,refused_sets";
+    std::string line = "lift,rate_hz,fault,sets,true,found,missed,invented,refused,refused_sets";
     for (const auto& metric : allMetrics()) {
         std::string name(metric.name);
         for (char& c : name)
@@ -49,7 +49,7 @@ std::string text(const Row& row)
     addTo(line, shortestText(row.rate));
     addTo(line, row.fault->name);
     for (const auto count :
-         {tally.sets, tally.repetitions, tally.found, tally.missed, tally.invented, tally.lostInGap, tally.refusedSets})
+         {tally.sets, tally.repetitions, tally.found, tally.missed, tally.invented, tally.refused, tally.refusedSets})
         addTo(line, number(count));
     for (const auto& errors : tally.errors) {
         addErrors(line, errors);

@@ -42,17 +42,6 @@ std::optional<double> trueFall(const StrokeTruth& truth)
     return truth.eccentricPeakVelocity;
 }
 
-constexpr double longGap = 0.06; // s
-
-bool gapWithin(const motion::Recording& recording, double from, double to)
-{
-    const auto& samples = recording.samples;
-    for (std::size_t i = 1; i < samples.size(); ++i)
-        if (samples[i].time - samples[i - 1].time > longGap && samples[i].time > from && samples[i - 1].time < to)
-            return true;
-    return false;
-}
-
 Judged compared(const simulator::TrueRepetition& truth, const Repetition& rep)
 {
     Judged judged;
@@ -70,8 +59,16 @@ Judged compared(const simulator::TrueRepetition& truth, const Repetition& rep)
     return judged;
 }
 
-void compare(const simulator::SimulatedSet& set, const std::vector<Repetition>& found, SetScore& score)
+bool refusedAt(const std::vector<reps::RefusedRepetition>& refused, double peak)
 {
+    return std::any_of(refused.begin(), refused.end(), [&](const reps::RefusedRepetition& rep) {
+        return rep.concentricStart <= peak && peak <= rep.concentricEnd;
+    });
+}
+
+void compare(const simulator::SimulatedSet& set, const reps::SetAnalysis& analysis, SetScore& score)
+{
+    const auto& found = analysis.repetitions;
     std::vector<bool> matched(found.size());
     for (const auto& truth : set.truth) {
         const double peak = truth.sensor.peakTime;
@@ -86,8 +83,7 @@ void compare(const simulator::SimulatedSet& set, const std::vector<Repetition>& 
         judged.deadStop = truth.sensor.eccentricPeakVelocity == 0;
         judged.partial = truth.partial;
         judged.twoPeaked = truth.sensor.twoPeaked;
-        judged.lostInGap = (!judged.found || reps::has(judged.flags, reps::Flag::Gap)) &&
-                           gapWithin(set.recording, truth.sensor.concentricStart, truth.sensor.concentricEnd);
+        judged.refused = !judged.found && refusedAt(analysis.refused, peak);
         score.repetitions.push_back(judged);
     }
     for (std::size_t i = 0; i < found.size(); ++i)
@@ -127,10 +123,10 @@ SetScore judge(Situation situation, bool withLive)
     const auto analysis = reps::analyseSet(set->recording, *situation.lift);
     if (!analysis) {
         score.refusal = describe(analysis.error());
-        compare(*set, {}, score);
+        compare(*set, reps::SetAnalysis{}, score);
         return score;
     }
-    compare(*set, analysis->repetitions, score);
+    compare(*set, *analysis, score);
     if (withLive)
         judgeLive(*set, *analysis, *situation.lift, score);
     return score;

@@ -47,8 +47,7 @@ struct Difference {
 /// One true repetition.
 struct Judged {
     bool found = false;
-    bool lostInGap =
-        false; ///< a gap of more than 60 ms lies inside its concentric phase, and it was withheld or flagged
+    bool refused = false; ///< seen, and named as one that cannot be measured
     bool deadStop = false;
     bool partial = false, twoPeaked = false;               ///< truth
     bool flaggedPartial = false, flaggedTwoPeaked = false; ///< analysis

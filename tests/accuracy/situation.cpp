@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "demo/simulator/gestures.hpp"
+#include "engine/motion/intake.hpp"
 
 namespace fleetrung::accuracy
 {
@@ -124,6 +125,12 @@ Expected<simulator::SimulatedSet> simulate(const Situation& situation)
     Random faulty(mixed(situation.seed, 4));
     if (set && situation.fault->damage != nullptr)
         situation.fault->damage(*set, faulty);
+    if (set && situation.fault->asReceived) {
+        auto ordered = motion::putInOrder(std::move(set->received));
+        if (!ordered)
+            return tl::unexpected<Error>(ordered.error());
+        set->recording.samples = std::move(ordered->samples);
+    }
     return set;
 }
 

@@ -31,6 +31,8 @@ struct Fault {
     void (*prepare)(Drawn&, simulator::Random&);
     /// Afterwards, where the truth says where the fault must fall; null where nothing changes.
     void (*damage)(simulator::SimulatedSet&, simulator::Random&);
+    /// Samples as they came off the air, put in order by the engine; else in order already.
+    bool asReceived = false;
 };
 
 /// "none" first.

@@ -72,8 +72,8 @@ void Tally::add(const SetScore& score)
         ++refusedSets;
     for (const auto& rep : score.repetitions) {
         ++repetitions;
-        if (rep.lostInGap) {
-            ++lostInGap;
+        if (rep.refused) {
+            ++refused;
             continue;
         }
         ++(rep.found ? found : missed);
@@ -97,7 +97,7 @@ void Tally::add(const Tally& other)
     found += other.found;
     missed += other.missed;
     invented += other.invented;
-    lostInGap += other.lostInGap;
+    refused += other.refused;
     refusedSets += other.refusedSets;
     for (const auto& [message, count] : other.refusals)
         refusals[message] += count;

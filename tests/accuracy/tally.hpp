@@ -45,7 +45,7 @@ struct Live {
 
 struct Tally {
     std::size_t sets = 0, repetitions = 0, found = 0, missed = 0, invented = 0;
-    std::size_t lostInGap = 0;   ///< neither found nor missed
+    std::size_t refused = 0;     ///< seen and named as not measurable: neither found nor missed
     std::size_t refusedSets = 0; ///< nothing given, or every repetition withheld or flagged clipped or with a gap
     std::map<std::string, std::size_t> refusals; ///< by message
     std::array<Errors, metricCount> errors;

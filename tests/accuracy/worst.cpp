@@ -55,9 +55,9 @@ void printWorst(const std::vector<SetScore>& scores, std::size_t count, std::str
     for (const auto& score : scores) {
         for (std::size_t i = 0; i < score.repetitions.size(); ++i) {
             const auto& rep = score.repetitions[i];
-            if (rep.found && !rep.lostInGap)
+            if (rep.found && !rep.refused)
                 all.push_back({&score, i, badnessOf(rep, byMetric)});
-            if (!rep.found && !rep.lostInGap && score.situation.fault->quality != Class::C && shown++ < count) {
+            if (!rep.found && !rep.refused && score.situation.fault->quality != Class::C && shown++ < count) {
                 printSituation(score.situation);
                 std::cout << " repetition " << i << " of " << score.repetitions.size() << " missed"
                           << (rep.partial ? " (partial)" : "") << ' ' << score.refusal << '\n';
