@@ -1,5 +1,7 @@
 #include "engine/motion/keyframe_filter.hpp"
 
+#include "engine/motion/small_solve.hpp"
+
 namespace fleetrung::motion
 {
 
@@ -9,31 +11,54 @@ void WholeInformation::measure(int component, double value, double variance)
     vector[component] += value / variance;
 }
 
+namespace
+{
+
+/// What every measurement does once its direction is known: `gain` times the innovation onto the local errors, and its
+/// information on the whole ones. Row by row: Eigen's outer products of this size are calls, not loops.
+void use(Belief& belief, WholeInformation& information, const LocalVector& gain, const LocalVector& spread,
+         const WholeRow& row, double innovation, double innovationVariance)
+{
+    const WholeRow weighted = row / innovationVariance;
+    for (int i = 0; i < wholeSize; ++i)
+        information.matrix.col(i) += row[i] * weighted.head<estimatedSize>().transpose();
+    information.vector += innovation * weighted.head<estimatedSize>().transpose();
+    belief.mean += gain * innovation;
+    for (int i = 0; i < localSize; ++i) {
+        belief.slope.row(i) -= gain[i] * row;
+        belief.covariance.col(i) -= spread[i] * gain;
+    }
+}
+
+} // namespace
+
 WholeVector WholeInformation::mean() const
 {
     WholeVector mean = WholeVector::Zero();
-    mean.head<estimatedSize>() =
-        matrix.topLeftCorner<estimatedSize, estimatedSize>().llt().solve(vector.head<estimatedSize>());
+    Vector solution = vector;
+    if (solveInPlace<estimatedSize, 1>(matrix.leftCols<estimatedSize>(), solution))
+        mean.head<estimatedSize>() = solution;
     return mean;
 }
 
 WholeEstimate WholeInformation::solve() const
 {
-    using Estimated = Eigen::Matrix<double, estimatedSize, estimatedSize>;
     WholeEstimate estimate;
-    const Eigen::LLT<Estimated> factor(matrix.topLeftCorner<estimatedSize, estimatedSize>());
-    estimate.ok = factor.info() == Eigen::Success;
+    // Right-hand sides: the vector, the identity, and what the considered errors push on.
+    Eigen::Matrix<double, estimatedSize, 1 + estimatedSize + consideredSize> sides;
+    sides << vector, Eigen::Matrix<double, estimatedSize, estimatedSize>::Identity(),
+        matrix.rightCols<consideredSize>();
+    estimate.ok =
+        solveInPlace<estimatedSize, 1 + estimatedSize + consideredSize>(matrix.leftCols<estimatedSize>(), sides);
     if (!estimate.ok)
         return estimate;
     estimate.mean.setZero();
-    estimate.mean.head<estimatedSize>() = factor.solve(vector.head<estimatedSize>());
-    // What a considered error does to the estimate: -pull.
-    const Eigen::Matrix<double, estimatedSize, consideredSize> pull =
-        factor.solve(matrix.topRightCorner<estimatedSize, consideredSize>());
+    estimate.mean.head<estimatedSize>() = sides.col(0);
+    const auto inverse = sides.middleCols<estimatedSize>(1);
+    const auto pull = sides.rightCols<consideredSize>(); // a considered error moves the estimate by -pull
     const Eigen::Matrix<double, estimatedSize, consideredSize> spread = pull * consideredVariance.asDiagonal();
     auto& covariance = estimate.covariance;
-    covariance.topLeftCorner<estimatedSize, estimatedSize>() =
-        Estimated(factor.solve(Estimated::Identity())) + spread * pull.transpose();
+    covariance.topLeftCorner<estimatedSize, estimatedSize>() = inverse + spread.lazyProduct(pull.transpose());
     covariance.topRightCorner<estimatedSize, consideredSize>() = -spread;
     covariance.bottomLeftCorner<consideredSize, estimatedSize>() = -spread.transpose();
     covariance.bottomRightCorner<consideredSize, consideredSize>() = consideredVariance.asDiagonal();
@@ -51,34 +76,22 @@ Belief predict(const Belief& start, const Interval& interval, const LocalVector&
 
 void measure(Belief& belief, WholeInformation& information, int component, double value, double variance)
 {
-    const WholeRow row = belief.slope.row(component);
     const double innovationVariance = belief.covariance(component, component) + variance;
-    const double innovation = value - belief.mean[component];
-    const LocalVector gain = belief.covariance.col(component) / innovationVariance;
-    const WholeRow weighted = row / innovationVariance;
-    information.matrix.noalias() += weighted.transpose() * row;
-    information.vector.noalias() += weighted.transpose() * innovation;
-    belief.mean += gain * innovation;
-    belief.slope.noalias() -= gain * row;
-    const Eigen::Matrix<double, 1, localSize> covarianceRow = belief.covariance.row(component);
-    belief.covariance.noalias() -= gain * covarianceRow;
+    const LocalVector spread = belief.covariance.col(component);
+    const WholeRow row = belief.slope.row(component);
+    use(belief, information, spread / innovationVariance, spread, row, value - belief.mean[component],
+        innovationVariance);
 }
 
 void measure(Belief& belief, WholeInformation& information, const Eigen::Matrix<double, 1, localSize>& localRow,
              const WholeRow& wholeRow, double value, double variance)
 {
-    const LocalVector spread = belief.covariance * localRow.transpose();
+    const LocalVector spread = belief.covariance.lazyProduct(localRow.transpose());
     const double innovationVariance = localRow.dot(spread) + variance;
-    const double innovation = value - localRow.dot(belief.mean);
-    const WholeRow row = localRow * belief.slope + wholeRow;
-    const LocalVector gain = spread / innovationVariance;
-    const WholeRow weighted = row / innovationVariance;
-    information.matrix.noalias() += weighted.transpose() * row;
-    information.vector.noalias() += weighted.transpose() * innovation;
     // Given the whole ones, the measurement reads value - wholeRow * whole.
-    belief.mean += gain * innovation;
-    belief.slope.noalias() -= gain * row;
-    belief.covariance.noalias() -= gain * spread.transpose();
+    const WholeRow row = localRow.lazyProduct(belief.slope) + wholeRow;
+    use(belief, information, spread / innovationVariance, spread, row, value - localRow.dot(belief.mean),
+        innovationVariance);
 }
 
 void Smoothing::reserve(std::size_t links)
@@ -105,31 +118,34 @@ void Smoothing::run(std::span<const Link> links, const WholeInformation& informa
         gains_.resize(count);
         backs_.resize(count);
         const Belief& last = links[count - 1].belief;
-        crosses_[count - 1].noalias() = last.slope * whole_.covariance;
-        covariances_[count - 1] = last.covariance + crosses_[count - 1] * last.slope.transpose();
+        crosses_[count - 1] = last.slope.lazyProduct(whole_.covariance);
+        covariances_[count - 1] = last.covariance + crosses_[count - 1].lazyProduct(last.slope.transpose());
     }
     for (std::size_t k = count - 1; k-- > 0;) {
         const Link& link = links[k];
         const Belief& here = link.belief;
-        const LocalMatrix predictedCovariance = link.interval.carry(here.covariance) + link.interval.noise;
-        const Eigen::LLT<LocalMatrix> factor(predictedCovariance);
-        if (factor.info() != Eigen::Success)
-            return;
+        const LocalMatrix predicted = link.interval.carry(here.covariance) + link.interval.noise;
         // gain = P T' (T P T' + Q)^-1
-        const LocalMatrix cross = link.interval.transition() * here.covariance;
-        const LocalMatrix gain = factor.solve(cross).transpose();
+        const LocalMatrix cross = link.interval.carryRows(here.covariance);
+        LocalMatrix gainTransposed = cross;
+        if (!solveInPlace<localSize, localSize>(predicted, gainTransposed))
+            return;
+        const LocalMatrix gain = gainTransposed.transpose();
         const LocalVector local = here.given(whole_.mean);
-        const LocalVector predicted = link.interval.carry(local) + link.interval.border * whole_.mean + link.shift;
-        corrections_[k] = local + gain * (corrections_[k + 1] - predicted);
+        const LocalVector end = link.interval.carry(local) + link.interval.border * whole_.mean + link.shift;
+        corrections_[k] = local + gain * (corrections_[k + 1] - end);
         if (!withCovariance)
             continue;
-        const Border predictedSlope = link.interval.carry(here.slope) + link.interval.border;
+        const Border endSlope = link.interval.carry(here.slope) + link.interval.border;
         gains_[k] = gain;
-        backs_[k] = here.slope - gain * predictedSlope;
-        crosses_[k].noalias() = gain * crosses_[k + 1] + backs_[k] * whole_.covariance;
-        const LocalMatrix mixed = gain * crosses_[k + 1] * backs_[k].transpose();
-        covariances_[k] = here.covariance - gain * cross + gain * covariances_[k + 1] * gain.transpose() + mixed +
-                          mixed.transpose() + backs_[k] * whole_.covariance * backs_[k].transpose();
+        backs_[k] = here.slope - gain.lazyProduct(endSlope);
+        const Border gainedCross = gain.lazyProduct(crosses_[k + 1]);
+        const Border backCross = backs_[k].lazyProduct(whole_.covariance);
+        crosses_[k] = gainedCross + backCross;
+        const LocalMatrix mixed = gainedCross.lazyProduct(backs_[k].transpose());
+        const LocalMatrix gained = gain.lazyProduct(covariances_[k + 1]);
+        covariances_[k] = here.covariance - gain.lazyProduct(cross) + gained.lazyProduct(gain.transpose()) + mixed +
+                          mixed.transpose() + backCross.lazyProduct(backs_[k].transpose());
     }
     ok_ = true;
 }

@@ -35,8 +35,11 @@ struct WholeEstimate {
 
 /// What has been gathered about the whole ones.
 struct WholeInformation {
-    WholeMatrix matrix = WholeMatrix::Zero(); ///< the considered ones' own block is not used
-    WholeVector vector = WholeVector::Zero();
+    using Matrix = Eigen::Matrix<double, estimatedSize, wholeSize>;
+    using Vector = Eigen::Matrix<double, estimatedSize, 1>;
+
+    Matrix matrix = Matrix::Zero(); ///< rows of the estimated ones only
+    Vector vector = Vector::Zero();
     Eigen::Matrix<double, consideredSize, 1> consideredVariance = Eigen::Matrix<double, consideredSize, 1>::Zero();
 
     /// The considered ones stay at zero.

@@ -9,6 +9,8 @@ namespace fleetrung::motion
 namespace
 {
 
+constexpr double sensitivityStep = 0.0199; // s
+
 Eigen::Matrix3d cross(const Eigen::Vector3d& v)
 {
     Eigen::Matrix3d m;
@@ -93,15 +95,21 @@ LocalMatrix Interval::transition() const
     return f;
 }
 
-LocalMatrix Interval::carry(const LocalMatrix& covariance) const
+// The transition differs from the identity in nine places only.
+LocalMatrix Interval::carryRows(const LocalMatrix& covariance) const
 {
-    // Rows, then columns: the transition differs from the identity in nine places only.
     LocalMatrix half = covariance;
     for (int axis = 0; axis < 3; ++axis)
         half.row(at::velocity + axis) +=
             velocityByTilt(axis, 0) * covariance.row(0) + velocityByTilt(axis, 1) * covariance.row(1);
     half.row(at::height) += heightByTilt[0] * covariance.row(0) + heightByTilt[1] * covariance.row(1) +
                             duration * covariance.row(at::velocity + 2);
+    return half;
+}
+
+LocalMatrix Interval::carry(const LocalMatrix& covariance) const
+{
+    const LocalMatrix half = carryRows(covariance);
     LocalMatrix result = half;
     for (int axis = 0; axis < 3; ++axis)
         result.col(at::velocity + axis) +=
@@ -112,71 +120,100 @@ LocalMatrix Interval::carry(const LocalMatrix& covariance) const
 }
 
 Propagation::Propagation(const State& start, const Sample& first, const WholeVector& assumed)
-    : assumed_(assumed), state_(start), last_(first), rotation_(start.attitude.toRotationMatrix()),
-      force_(forceOf(first)), acceleration_(rotation_ * force_ - Eigen::Vector3d(0, 0, standardGravity)),
-      startVelocity_(start.velocity)
+    : gyroscopeBias_(assumed.segment<3>(whole::gyroscopeBias)),
+      gyroscopeGain_(Eigen::Vector3d::Ones() - assumed.segment<3>(whole::gyroscopeScale)),
+      accelerometerBias_(assumed.segment<3>(whole::accelerometerBias)),
+      accelerometerGain_(Eigen::Vector3d::Ones() - assumed.segment<3>(whole::accelerometerScale)), state_(start),
+      last_(first), rotation_(start.attitude.toRotationMatrix()),
+      acceleration_(rotation_ * forceOf(first) - Eigen::Vector3d(0, 0, standardGravity)),
+      startVelocity_(start.velocity), openRotation_(rotation_), openVelocity_(start.velocity)
 {
 }
 
 Eigen::Vector3d Propagation::forceOf(const Sample& sample) const
 {
-    return (sample.specificForce - assumed_.segment<3>(whole::accelerometerBias))
-        .cwiseProduct(Eigen::Vector3d::Ones() - assumed_.segment<3>(whole::accelerometerScale));
+    return (sample.specificForce - accelerometerBias_).cwiseProduct(accelerometerGain_);
 }
 
 void Propagation::step(const Sample& next)
 {
     const double dt = next.time - last_.time;
-    const Eigen::Vector3d rate =
-        (0.5 * (last_.angularRate + next.angularRate) - assumed_.segment<3>(whole::gyroscopeBias))
-            .cwiseProduct(Eigen::Vector3d::Ones() - assumed_.segment<3>(whole::gyroscopeScale));
+    const Eigen::Vector3d turn =
+        (0.5 * (last_.angularRate + next.angularRate) - gyroscopeBias_).cwiseProduct(gyroscopeGain_) * dt;
     // The product of two unit quaternions strays from length one by rounding only; keyframes normalise.
-    state_.attitude = state_.attitude * rotationBy(rate * dt);
-    const Eigen::Matrix3d nextRotation = state_.attitude.toRotationMatrix();
-    const Eigen::Vector3d nextForce = forceOf(next);
-    const Eigen::Vector3d up(0, 0, standardGravity);
-    const Eigen::Vector3d nextAcceleration = nextRotation * nextForce - up;
+    state_.attitude = state_.attitude * rotationBy(turn);
+    rotation_ = state_.attitude.toRotationMatrix();
+    Eigen::Vector3d nextAcceleration = rotation_ * forceOf(next);
+    nextAcceleration.z() -= standardGravity;
 
-    // Sensitivities first: they use the integrals as they stand at the beginning of the step.
-    const Eigen::Matrix3d meanRotation = 0.5 * (rotation_ + nextRotation);
-    const Eigen::Vector3d meanForce = 0.5 * (force_ + nextForce);
-    const Eigen::Vector3d worldForce = 0.5 * (acceleration_ + nextAcceleration) + up;
-    const Eigen::Matrix3d rotationStep = dt * meanRotation;
-    const Eigen::Matrix3d turnStep = rotationStep * rate.asDiagonal();
-    const Eigen::Matrix3d forceStep = rotationStep * meanForce.asDiagonal();
-    const Eigen::Matrix3d rotationMiddle = rotationSum_ + 0.5 * rotationStep;
-    const Eigen::Matrix3d biasStep = crossed(dt * worldForce, rotationMiddle);
-    const Eigen::Matrix3d turnBiasStep = crossed(dt * worldForce, turnSum_ + 0.5 * turnStep);
-    heightRotationSum_ += dt * rotationMiddle.row(2);
-    heightForceSum_ += dt * (forceSum_.row(2) + 0.5 * forceStep.row(2));
-    heightBiasSum_ += dt * (biasSum_.row(2) + 0.5 * biasStep.row(2));
-    heightTurnBiasSum_ += dt * (turnBiasSum_.row(2) + 0.5 * turnBiasStep.row(2));
-    rotationSum_ += rotationStep;
-    turnSum_ += turnStep;
-    forceSum_ += forceStep;
-    biasSum_ += biasStep;
-    turnBiasSum_ += turnBiasStep;
-
-    const Eigen::Vector3d gain = nextAcceleration - acceleration_;
-    if (stepped_)
-        missed_ += dt * dt / 144 * (gain - lastGain_).squaredNorm();
-    stepped_ = true;
-    lastGain_ = gain;
+    const Eigen::Vector3d slope = (nextAcceleration - acceleration_) / dt;
+    if (lastStep_ > 0) {
+        const double curvature = 2 * (slope - slope_).norm() / (dt + lastStep_);
+        const double missed = dt * dt * dt / 12 * curvature;
+        missed_ += missed * missed;
+    }
+    slope_ = slope;
+    lastStep_ = dt;
     const Eigen::Vector3d travelled = dt * state_.velocity + dt * dt * (acceleration_ / 3.0 + nextAcceleration / 6.0);
     displacement_ += travelled;
     state_.height += travelled.z();
     state_.velocity += 0.5 * dt * (acceleration_ + nextAcceleration);
-    turned_ += dt * rate.norm();
-    acceleratedTravel_ += 0.5 * dt * (acceleration_ + nextAcceleration).norm();
     duration_ += dt;
-    rotation_ = nextRotation;
-    force_ = nextForce;
+    openTurn_ += turn;
+    openDuration_ += dt;
     acceleration_ = nextAcceleration;
     last_ = next;
+    if (openDuration_ >= sensitivityStep) {
+        sums_ = withOpenStep();
+        openRotation_ = rotation_;
+        openVelocity_ = state_.velocity;
+        openTurn_.setZero();
+        openDuration_ = 0;
+    }
+}
+
+Propagation::Sensitivities Propagation::withOpenStep() const
+{
+    const double dt = openDuration_;
+    if (dt == 0)
+        return sums_;
+    Sensitivities sums = sums_;
+    const Eigen::Vector3d gained = state_.velocity - openVelocity_;
+    const Eigen::Vector3d worldForce = gained + Eigen::Vector3d(0, 0, dt * standardGravity); // integral over the step
+    const Eigen::Matrix3d meanRotation = 0.5 * (openRotation_ + rotation_);
+    const Eigen::Matrix3d rotationStep = dt * meanRotation;
+    const Eigen::Matrix3d turnStep = meanRotation * openTurn_.asDiagonal();
+    const Eigen::Matrix3d forceStep = meanRotation * (meanRotation.transpose() * worldForce).asDiagonal();
+    const Eigen::Matrix3d rotationMiddle = sums.rotation + 0.5 * rotationStep;
+    const Eigen::Matrix3d biasStep = crossed(worldForce, rotationMiddle);
+    const Eigen::Matrix3d turnBiasStep = crossed(worldForce, sums.turn + 0.5 * turnStep);
+    sums.heightRotation += dt * rotationMiddle.row(2);
+    sums.heightForce += dt * (sums.force.row(2) + 0.5 * forceStep.row(2));
+    sums.heightBias += dt * (sums.bias.row(2) + 0.5 * biasStep.row(2));
+    sums.heightTurnBias += dt * (sums.turnBias.row(2) + 0.5 * turnBiasStep.row(2));
+    sums.rotation += rotationStep;
+    sums.turn += turnStep;
+    sums.force += forceStep;
+    sums.bias += biasStep;
+    sums.turnBias += turnBiasStep;
+    sums.turned += openTurn_.norm();
+    sums.acceleratedTravel += gained.norm();
+    return sums;
+}
+
+double Propagation::turned() const
+{
+    return sums_.turned + openTurn_.norm();
+}
+
+double Propagation::acceleratedTravel() const
+{
+    return sums_.acceleratedTravel + (state_.velocity - openVelocity_).norm();
 }
 
 Interval Propagation::interval() const
 {
+    const Sensitivities sums = withOpenStep();
     Interval interval;
     interval.duration = duration_;
     const Eigen::Vector3d up(0, 0, standardGravity);
@@ -185,16 +222,16 @@ Interval Propagation::interval() const
     interval.velocityByTilt = -cross(gained).leftCols<2>();
     interval.heightByTilt = -cross(travelled).row(2).leftCols<2>();
     Border& b = interval.border;
-    b.block<2, 3>(at::tilt, whole::gyroscopeBias) = -rotationSum_.topRows<2>();
-    b.block<2, 3>(at::tilt, whole::gyroscopeScale) = -turnSum_.topRows<2>();
-    b.block<3, 3>(at::velocity, whole::gyroscopeBias) = biasSum_;
-    b.block<3, 3>(at::velocity, whole::gyroscopeScale) = turnBiasSum_;
-    b.block<3, 3>(at::velocity, whole::accelerometerBias) = -rotationSum_;
-    b.block<3, 3>(at::velocity, whole::accelerometerScale) = -forceSum_;
-    b.block<1, 3>(at::height, whole::gyroscopeBias) = heightBiasSum_;
-    b.block<1, 3>(at::height, whole::gyroscopeScale) = heightTurnBiasSum_;
-    b.block<1, 3>(at::height, whole::accelerometerBias) = -heightRotationSum_;
-    b.block<1, 3>(at::height, whole::accelerometerScale) = -heightForceSum_;
+    b.block<2, 3>(at::tilt, whole::gyroscopeBias) = -sums.rotation.topRows<2>();
+    b.block<2, 3>(at::tilt, whole::gyroscopeScale) = -sums.turn.topRows<2>();
+    b.block<3, 3>(at::velocity, whole::gyroscopeBias) = sums.bias;
+    b.block<3, 3>(at::velocity, whole::gyroscopeScale) = sums.turnBias;
+    b.block<3, 3>(at::velocity, whole::accelerometerBias) = -sums.rotation;
+    b.block<3, 3>(at::velocity, whole::accelerometerScale) = -sums.force;
+    b.block<1, 3>(at::height, whole::gyroscopeBias) = sums.heightBias;
+    b.block<1, 3>(at::height, whole::gyroscopeScale) = sums.heightTurnBias;
+    b.block<1, 3>(at::height, whole::accelerometerBias) = -sums.heightRotation;
+    b.block<1, 3>(at::height, whole::accelerometerScale) = -sums.heightForce;
     return interval;
 }
 

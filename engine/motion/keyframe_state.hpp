@@ -58,11 +58,12 @@ struct Interval {
     [[nodiscard]] Border carry(const Border& slope) const;
     /// transition * covariance * transition', without the noise.
     [[nodiscard]] LocalMatrix carry(const LocalMatrix& covariance) const;
+    [[nodiscard]] LocalMatrix carryRows(const LocalMatrix& covariance) const; ///< transition * covariance
     [[nodiscard]] LocalMatrix transition() const;
 };
 
-/// Carries a state over samples and accumulates d(end)/d(start). One step costs some hundred multiplications; nothing
-/// is allocated. Trapezoidal in acceleration, with the third-order term in height.
+/// Carries a state over samples and accumulates d(end)/d(start). Nothing is allocated. Trapezoidal in acceleration,
+/// with the third-order term in height. Sensitivities change slowly: they are summed over steps of up to 20 ms.
 class Propagation
 {
 public:
@@ -78,37 +79,42 @@ public:
     [[nodiscard]] Interval interval() const;
     /// Variance of velocity [m2/s2] that the trapezoidal rule may have missed: (dt / 12 second difference)^2, summed.
     [[nodiscard]] double missedVariance() const { return missed_; }
-    [[nodiscard]] double turned() const { return turned_; }                       ///< rad, integral of |rate|
-    [[nodiscard]] double acceleratedTravel() const { return acceleratedTravel_; } ///< m/s, integral of |acceleration|
+    [[nodiscard]] double turned() const;            ///< rad, integral of |rate|
+    [[nodiscard]] double acceleratedTravel() const; ///< m/s, integral of |acceleration|
 
 private:
-    [[nodiscard]] Eigen::Vector3d forceOf(const Sample& sample) const;
+    /// Integrals over time of: rotation; rotation * diag(force); rotation * diag(rate); [world force]x times the first
+    /// and the third of these; and once more of each one's vertical row.
+    struct Sensitivities {
+        Eigen::Matrix3d rotation = Eigen::Matrix3d::Zero(), force = Eigen::Matrix3d::Zero(),
+                        turn = Eigen::Matrix3d::Zero(), bias = Eigen::Matrix3d::Zero(),
+                        turnBias = Eigen::Matrix3d::Zero();
+        Eigen::RowVector3d heightRotation = Eigen::RowVector3d::Zero(), heightForce = Eigen::RowVector3d::Zero(),
+                           heightBias = Eigen::RowVector3d::Zero(), heightTurnBias = Eigen::RowVector3d::Zero();
+        double turned = 0, acceleratedTravel = 0;
+    };
 
-    WholeVector assumed_;
+    [[nodiscard]] Eigen::Vector3d forceOf(const Sample& sample) const;
+    [[nodiscard]] Sensitivities withOpenStep() const;
+
+    Eigen::Vector3d gyroscopeBias_, gyroscopeGain_, accelerometerBias_, accelerometerGain_;
     State state_;
     Sample last_;
     Eigen::Matrix3d rotation_;
-    Eigen::Vector3d force_; ///< of the last sample, corrected, sensor axes
     Eigen::Vector3d acceleration_;
-    Eigen::Vector3d lastGain_ = Eigen::Vector3d::Zero(); ///< change of acceleration over the last step
-    bool stepped_ = false;
+    Eigen::Vector3d slope_ = Eigen::Vector3d::Zero(); ///< of acceleration over the last step
+    double lastStep_ = 0;
     double duration_ = 0;
     double missed_ = 0;
-    double turned_ = 0;
-    double acceleratedTravel_ = 0;
     Eigen::Vector3d startVelocity_;
     Eigen::Vector3d displacement_ = Eigen::Vector3d::Zero();
-    // Integrals over time of: rotation; rotation * diag(force); rotation * diag(rate); [world force]x times the first
-    // and the third of these; and once more of each one's vertical row.
-    Eigen::Matrix3d rotationSum_ = Eigen::Matrix3d::Zero();
-    Eigen::Matrix3d forceSum_ = Eigen::Matrix3d::Zero();
-    Eigen::Matrix3d turnSum_ = Eigen::Matrix3d::Zero();
-    Eigen::Matrix3d biasSum_ = Eigen::Matrix3d::Zero();
-    Eigen::Matrix3d turnBiasSum_ = Eigen::Matrix3d::Zero();
-    Eigen::RowVector3d heightRotationSum_ = Eigen::RowVector3d::Zero();
-    Eigen::RowVector3d heightForceSum_ = Eigen::RowVector3d::Zero();
-    Eigen::RowVector3d heightBiasSum_ = Eigen::RowVector3d::Zero();
-    Eigen::RowVector3d heightTurnBiasSum_ = Eigen::RowVector3d::Zero();
+
+    Sensitivities sums_;
+    // The step of the sensitivities that is open: where it began, and the integral of the rate over it.
+    Eigen::Matrix3d openRotation_;
+    Eigen::Vector3d openVelocity_;
+    Eigen::Vector3d openTurn_ = Eigen::Vector3d::Zero();
+    double openDuration_ = 0;
 };
 
 /// Rotation by a vector angle [rad]; exact to 1e-15 below 0.3 rad, and for larger ones by sine and cosine.

@@ -36,7 +36,7 @@ struct Recording {
     SensorTraits sensor;
 };
 
-/// Median sampling rate [Hz]; 0 for fewer than two samples.
+/// Median sampling rate [Hz] over up to 255 intervals spread over the recording; 0 for fewer than two samples.
 [[nodiscard]] double samplingRate(const Recording& recording);
 
 } // namespace fleetrung::motion

@@ -10,7 +10,6 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double keyframeSpacing = 0.1;   // s
 constexpr std::size_t longestSpan = 10;   // keyframes that are judged together
 constexpr double gateLimit = 16.3;        // chi-square, 3 degrees of freedom, 0.1 %
 constexpr double gateFloor = 0.006;       // m/s: the gate never trusts its own prediction more than this
@@ -123,8 +122,7 @@ void Tracker::reset(Keyframe& keyframe)
 void Tracker::predictTo(std::size_t k)
 {
     links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
-    const double share = links_[k - 1].interval.duration / boundCorrelationTime;
-    weighing_.bound(links_[k].belief, information_, keyframes_[k], share);
+    weighing_.bound(links_[k].belief, information_, k, keyframes_[k]);
 }
 
 /// The next keyframe's surroundings are all there: its measurements can be used.
@@ -174,7 +172,7 @@ bool Tracker::standsStill(const QuietSpan& span) const
     const Belief& belief = links_[span.last].belief;
     const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
     Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
-    spread += slope * whole.covariance * slope.transpose();
+    spread += slope.lazyProduct(whole.covariance).eval().lazyProduct(slope.transpose());
     spread.diagonal().array() += stillSpeed(keyframes_[span.last].quiet).array().square() + gateFloor * gateFloor;
     return speed.dot(spread.ldlt().solve(speed)) < gateLimit;
 }
@@ -191,6 +189,11 @@ void Tracker::finish()
         ripen();
     if (const auto closed = quietSpans_.finish())
         judge(*closed, ripe_ - 1);
+}
+
+std::pair<std::vector<Keyframe>, std::vector<Link>> Tracker::release()
+{
+    return {std::move(keyframes_), std::move(links_)};
 }
 
 Belief Tracker::predictToNow()

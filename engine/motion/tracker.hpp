@@ -6,6 +6,7 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "engine/motion/keyframe_filter.hpp"
@@ -33,8 +34,8 @@ struct Weighing {
     [[nodiscard]] WholeInformation wholePrior() const;
     /// Data sheet noise, what the trapezoid may have missed, and what nobody saw where samples are missing.
     [[nodiscard]] LocalMatrix noise(const Propagation& propagation, bool gap) const;
-    /// Weak bounds on height and horizontal velocity; `share` of the time over which they say the same thing.
-    void bound(Belief& belief, WholeInformation& information, const Keyframe& keyframe, double share) const;
+    /// Weak bounds on height and horizontal velocity at every few keyframes.
+    void bound(Belief& belief, WholeInformation& information, std::size_t k, const Keyframe& keyframe) const;
     /// Zero velocity, and the turning rate as the gyroscope's bias.
     void still(Belief& belief, WholeInformation& information, const Keyframe& keyframe) const;
 };
@@ -42,8 +43,8 @@ struct Weighing {
 /// Standard deviations of velocity in a still window [m/s]: breathing lifts a held bar less than balance sways it.
 [[nodiscard]] Eigen::Vector3d stillSpeed(const Quietness& quiet);
 
-inline constexpr double longGap = 0.06;             ///< s; a longer one is not bridged
-inline constexpr double boundCorrelationTime = 2.0; ///< s over which the weak bounds say the same thing
+inline constexpr double longGap = 0.06;        ///< s; a longer one is not bridged
+inline constexpr double keyframeSpacing = 0.1; ///< s
 
 class Tracker
 {
@@ -63,6 +64,8 @@ public:
 
     [[nodiscard]] const std::vector<Keyframe>& keyframes() const { return keyframes_; }
     [[nodiscard]] const std::vector<Link>& links() const { return links_; }
+    /// Gives the keyframes and links away, at the end.
+    [[nodiscard]] std::pair<std::vector<Keyframe>, std::vector<Link>> release();
     [[nodiscard]] const std::vector<QuietSpan>& spans() const { return spans_; }
     [[nodiscard]] const WholeInformation& information() const { return information_; }
     /// Keyframes whose measurements have been used; those after are predicted only.

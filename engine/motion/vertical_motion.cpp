@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
+#include <utility>
 
 #include "engine/motion/gravity.hpp"
 
@@ -13,6 +15,9 @@ namespace
 constexpr double stillLimit = 25.0;  // chi-square beyond which a still span is switched off
 constexpr double returnLimit = 16.0; // the same for a top or bottom that should have returned to its height
 constexpr double tiltSpread = 0.1;   // rad, of the first attitude once it has been solved for
+constexpr int linearisations = 3;
+constexpr int reweightings = 2;
+constexpr double linearTilt = 0.01; // rad: a smaller correction leaves g * tilt^2 / 2 < 1 mm/s2
 
 /// Tukey's biweight: near 1 for small residuals, exactly nothing beyond the limit, so that many wrong ones cannot pull
 /// together.
@@ -41,6 +46,9 @@ bool VerticalMotionSolver::track()
     const auto first = findFirstAttitude(recording_);
     if (first.force < 0.5 * standardGravity || first.force > 1.5 * standardGravity)
         return false;
+    const auto& samples = recording_.samples;
+    const double keyframes = (samples.back().time - samples.front().time) / keyframeSpacing;
+    tracker_.reserve(static_cast<std::size_t>(std::min(keyframes, static_cast<double>(samples.size()))) + 8);
     tracker_.start(first.attitude, first.spread, first.gyroscopeBias);
     tracker_.finish();
     return true;
@@ -88,8 +96,7 @@ bool VerticalMotionSolver::sweep(bool withCovariance)
     for (std::size_t k = 0; k < keyframes_.size(); ++k) {
         if (k > 0) {
             links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
-            weighing_.bound(links_[k].belief, information, keyframes_[k],
-                            links_[k - 1].interval.duration / boundCorrelationTime);
+            weighing_.bound(links_[k].belief, information, k, keyframes_[k]);
         }
         weighing_.still(links_[k].belief, information, keyframes_[k]);
         useTurnings(k, information);
@@ -149,31 +156,37 @@ void VerticalMotionSolver::reweigh()
     }
 }
 
-Expected<VerticalMotion> VerticalMotionSolver::solve()
+double VerticalMotionSolver::largestTilt() const
+{
+    double largest = 0;
+    for (std::size_t k = 0; k < keyframes_.size(); ++k)
+        largest = std::max(largest, smoothing_.correction(k).head<2>().norm());
+    return largest;
+}
+
+Expected<VerticalMotion> VerticalMotionSolver::look()
 {
     if (!track())
         return fail(Code::NotAvailable, "",
                     "the readings never come near gravity; check the units of the accelerometer");
-    keyframes_ = tracker_.keyframes();
-    links_ = tracker_.links();
-    turnings_.clear();
+    std::tie(keyframes_, links_) = tracker_.release();
     smoothing_.run(links_, tracker_.information(), false);
     if (!smoothing_.ok())
         return broken();
-    for (int round = 0; round < 2; ++round) {
+    for (int round = 0; round < linearisations; ++round) {
         linearise();
-        for (int pass = 0; pass < 2; ++pass) {
+        for (int pass = 0; pass < reweightings; ++pass) {
             if (!sweep(false))
                 return broken();
             reweigh();
         }
+        if (largestTilt() < linearTilt)
+            break;
     }
-    if (!sweep(true))
-        return broken();
     return trace();
 }
 
-Expected<VerticalMotion> VerticalMotionSolver::solveWith(std::span<const Return> returns)
+Expected<VerticalMotion> VerticalMotionSolver::solve(std::span<const Return> returns)
 {
     turnings_.clear();
     for (const Return& wanted : returns) {
@@ -185,14 +198,16 @@ Expected<VerticalMotion> VerticalMotionSolver::solveWith(std::span<const Return>
         const double share = (samples[wanted.sample].time - from) / links_[k].interval.duration;
         turnings_.push_back({k, share, height_[wanted.sample], wanted.top});
     }
-    for (int pass = 0; pass < 2; ++pass) {
+    for (int pass = 0; pass < reweightings && !turnings_.empty(); ++pass) {
         if (!sweep(false))
             return broken();
         reweigh();
     }
     if (!sweep(true))
         return broken();
-    return trace();
+    VerticalMotion motion = trace();
+    motion.solution = std::move(smoothing_);
+    return motion;
 }
 
 VerticalMotion VerticalMotionSolver::trace() const
@@ -207,7 +222,6 @@ VerticalMotion VerticalMotionSolver::trace() const
     motion.still.resize(count);
     for (const auto& keyframe : keyframes_)
         motion.keyframes.push_back(keyframe.sample);
-    motion.solution = smoothing_;
     for (std::size_t k = 0; k + 1 < keyframes_.size(); ++k) {
         const LocalVector& start = smoothing_.correction(k);
         const LocalVector change = smoothing_.correction(k + 1) + keyframes_[k + 1].reset - start;
@@ -233,7 +247,10 @@ VerticalMotion VerticalMotionSolver::trace() const
 
 Expected<VerticalMotion> solveVerticalMotion(const Recording& recording, const Knowledge& knowledge)
 {
-    return VerticalMotionSolver(recording, knowledge).solve();
+    VerticalMotionSolver solver(recording, knowledge);
+    if (auto looked = solver.look(); !looked)
+        return looked;
+    return solver.solve({});
 }
 
 Eigen::MatrixXd VerticalMotion::covariance(std::span<const std::size_t> wanted) const

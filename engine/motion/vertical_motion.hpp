@@ -41,11 +41,11 @@ class VerticalMotionSolver
 public:
     VerticalMotionSolver(const Recording& recording, const Knowledge& knowledge);
 
-    /// Fails with NotAvailable where the specific force is nowhere near gravity, and NotConverged where the solve
-    /// breaks down.
-    [[nodiscard]] Expected<VerticalMotion> solve();
-    /// Once more with turning points that return to their heights, taken from the motion found by `solve`.
-    [[nodiscard]] Expected<VerticalMotion> solveWith(std::span<const Return> returns);
+    /// The motion as stillness alone gives it, without covariances: enough to find turning points. Fails with
+    /// NotAvailable where the specific force is nowhere near gravity, and NotConverged where the solve breaks down.
+    [[nodiscard]] Expected<VerticalMotion> look();
+    /// After `look`: the solve with turning points that return to their heights (there may be none).
+    [[nodiscard]] Expected<VerticalMotion> solve(std::span<const Return> returns);
 
 private:
     struct Turning {
@@ -63,6 +63,7 @@ private:
     void reweigh();
     [[nodiscard]] double spreadOf(const Turning& turning) const;
     [[nodiscard]] double gapOf(const Turning& turning) const;
+    [[nodiscard]] double largestTilt() const;
     [[nodiscard]] VerticalMotion trace() const;
 
     const Recording& recording_;

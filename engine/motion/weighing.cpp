@@ -9,7 +9,9 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double axisLeak = 0.5; // of the scale error; starting value of this project
+constexpr double boundCorrelationTime = 2.0; // s over which the weak bounds say the same thing
+constexpr std::size_t boundEvery = 5;        // keyframes
+constexpr double axisLeak = 0.5;             // of the scale error; starting value of this project
 
 double squared(double x)
 {
@@ -71,8 +73,11 @@ LocalMatrix Weighing::noise(const Propagation& propagation, bool gap) const
     return q;
 }
 
-void Weighing::bound(Belief& belief, WholeInformation& information, const Keyframe& keyframe, double share) const
+void Weighing::bound(Belief& belief, WholeInformation& information, std::size_t k, const Keyframe& keyframe) const
 {
+    if (k % boundEvery != boundEvery - 1)
+        return;
+    constexpr double share = boundEvery * keyframeSpacing / boundCorrelationTime;
     const State& nominal = keyframe.nominal;
     measure(belief, information, at::height, -nominal.height, squared(knowledge.heightSpread) / share);
     for (int axis = 0; axis < 2; ++axis)

@@ -92,17 +92,14 @@ Expected<SetAnalysis> analyseSet(const motion::Recording& recording, const Lift&
     if (!screening)
         return tl::unexpected<Error>(screening.error());
     motion::VerticalMotionSolver solver(recording, knowledgeOf(lift));
-    auto motion = solver.solve();
+    auto motion = solver.look();
     if (!motion)
         return tl::unexpected<Error>(motion.error());
     auto candidates = selectRepetitions(*motion, lift);
-    const auto returns = returnsOf(*motion, candidates, lift);
-    if (returns.size() > 1) {
-        motion = solver.solveWith(returns);
-        if (!motion)
-            return tl::unexpected<Error>(motion.error());
-        candidates = selectRepetitions(*motion, lift);
-    }
+    motion = solver.solve(returnsOf(*motion, candidates, lift));
+    if (!motion)
+        return tl::unexpected<Error>(motion.error());
+    candidates = selectRepetitions(*motion, lift);
 
     SetAnalysis analysis;
     analysis.samplingRate = motion::samplingRate(recording);
