@@ -98,9 +98,8 @@ void Smoothing::reserve(std::size_t links)
 {
     corrections_.reserve(links);
     covariances_.reserve(links);
-    crosses_.reserve(links);
+    slopes_.reserve(links);
     gains_.reserve(links);
-    backs_.reserve(links);
 }
 
 void Smoothing::run(std::span<const Link> links, const WholeInformation& information, bool withCovariance)
@@ -114,38 +113,36 @@ void Smoothing::run(std::span<const Link> links, const WholeInformation& informa
     corrections_[count - 1] = links[count - 1].belief.given(whole_.mean);
     if (withCovariance) {
         covariances_.resize(count);
-        crosses_.resize(count);
+        slopes_.resize(count);
         gains_.resize(count);
-        backs_.resize(count);
-        const Belief& last = links[count - 1].belief;
-        crosses_[count - 1] = last.slope.lazyProduct(whole_.covariance);
-        covariances_[count - 1] = last.covariance + crosses_[count - 1].lazyProduct(last.slope.transpose());
+        slopes_[count - 1] = links[count - 1].belief.slope;
+        covariances_[count - 1] = links[count - 1].belief.covariance;
     }
     for (std::size_t k = count - 1; k-- > 0;) {
         const Link& link = links[k];
         const Belief& here = link.belief;
         const LocalMatrix predicted = link.interval.carry(here.covariance) + link.interval.noise;
-        // gain = P T' (T P T' + Q)^-1
         const LocalMatrix cross = link.interval.carryRows(here.covariance);
+        const LocalVector local = here.given(whole_.mean);
+        const LocalVector end = link.interval.carry(local) + link.interval.border * whole_.mean + link.shift;
+        LocalVector surprise = corrections_[k + 1] - end;
+        if (!withCovariance) {
+            if (!solveInPlace<localSize, 1>(predicted, surprise))
+                return;
+            corrections_[k] = local + cross.transpose() * surprise;
+            continue;
+        }
+        // gain = P T' (T P T' + Q)^-1
         LocalMatrix gainTransposed = cross;
         if (!solveInPlace<localSize, localSize>(predicted, gainTransposed))
             return;
         const LocalMatrix gain = gainTransposed.transpose();
-        const LocalVector local = here.given(whole_.mean);
-        const LocalVector end = link.interval.carry(local) + link.interval.border * whole_.mean + link.shift;
-        corrections_[k] = local + gain * (corrections_[k + 1] - end);
-        if (!withCovariance)
-            continue;
-        const Border endSlope = link.interval.carry(here.slope) + link.interval.border;
-        gains_[k] = gain;
-        backs_[k] = here.slope - gain.lazyProduct(endSlope);
-        const Border gainedCross = gain.lazyProduct(crosses_[k + 1]);
-        const Border backCross = backs_[k].lazyProduct(whole_.covariance);
-        crosses_[k] = gainedCross + backCross;
-        const LocalMatrix mixed = gainedCross.lazyProduct(backs_[k].transpose());
+        corrections_[k] = local + gain * surprise;
+        const Border change = slopes_[k + 1] - link.interval.carry(here.slope) - link.interval.border;
+        slopes_[k] = here.slope + gain.lazyProduct(change);
         const LocalMatrix gained = gain.lazyProduct(covariances_[k + 1]);
-        covariances_[k] = here.covariance - gain.lazyProduct(cross) + gained.lazyProduct(gain.transpose()) + mixed +
-                          mixed.transpose() + backCross.lazyProduct(backs_[k].transpose());
+        covariances_[k] = here.covariance - gain.lazyProduct(cross) + gained.lazyProduct(gain.transpose());
+        gains_[k] = gain;
     }
     ok_ = true;
 }

@@ -78,14 +78,13 @@ public:
     [[nodiscard]] const LocalVector& correction(std::size_t k) const { return corrections_[k]; }
     [[nodiscard]] const WholeVector& whole() const { return whole_.mean; }
     [[nodiscard]] const WholeMatrix& wholeCovariance() const { return whole_.covariance; }
-    [[nodiscard]] const LocalMatrix& covariance(std::size_t k) const { return covariances_[k]; }
-    [[nodiscard]] const Border& wholeCross(std::size_t k) const { return crosses_[k]; } ///< cov(local k, whole)
-    /// Covariance of local k with something of a later keyframe, from that of local k + 1 and of the whole ones with
-    /// it.
-    [[nodiscard]] LocalVector carriedBack(std::size_t k, const LocalVector& next, const WholeVector& whole) const
-    {
-        return gains_[k] * next + backs_[k] * whole;
-    }
+    /// Of the local errors, were the whole ones known; and how they follow the whole ones. Together:
+    /// cov(local k) = covariance + slope * wholeCovariance * slope', cov(local k, whole) = slope * wholeCovariance.
+    [[nodiscard]] const LocalMatrix& covarianceGivenWhole(std::size_t k) const { return covariances_[k]; }
+    [[nodiscard]] const Border& slope(std::size_t k) const { return slopes_[k]; }
+    /// Covariance, given the whole ones, of local k with something later, from that of local k + 1 with it.
+    [[nodiscard]] LocalVector carriedBack(std::size_t k, const LocalVector& next) const { return gains_[k] * next; }
+    [[nodiscard]] const LocalMatrix& gain(std::size_t k) const { return gains_[k]; }
     /// Makes room, so that later runs allocate nothing.
     void reserve(std::size_t links);
 
@@ -94,9 +93,8 @@ private:
     WholeEstimate whole_;
     std::vector<LocalVector> corrections_;
     std::vector<LocalMatrix> covariances_;
-    std::vector<Border> crosses_;
-    std::vector<LocalMatrix> gains_; ///< local k = gain * local k+1 + back * whole + what is left of chance
-    std::vector<Border> backs_;
+    std::vector<Border> slopes_;
+    std::vector<LocalMatrix> gains_; ///< local k = gain * local k+1 + what the whole ones and chance add
 };
 
 } // namespace fleetrung::motion

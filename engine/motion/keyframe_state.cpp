@@ -146,11 +146,10 @@ void Propagation::step(const Sample& next)
     Eigen::Vector3d nextAcceleration = rotation_ * forceOf(next);
     nextAcceleration.z() -= standardGravity;
 
-    const Eigen::Vector3d slope = (nextAcceleration - acceleration_) / dt;
+    const Eigen::Vector3d slope = (nextAcceleration - acceleration_) * (1 / dt);
     if (lastStep_ > 0) {
-        const double curvature = 2 * (slope - slope_).norm() / (dt + lastStep_);
-        const double missed = dt * dt * dt / 12 * curvature;
-        missed_ += missed * missed;
+        const double weight = dt * dt * dt / (6 * (dt + lastStep_)); // dt^3 / 12 * second derivative
+        missed_ += weight * weight * (slope - slope_).squaredNorm();
     }
     slope_ = slope;
     lastStep_ = dt;

@@ -16,7 +16,6 @@ constexpr double stillLimit = 25.0;  // chi-square beyond which a still span is 
 constexpr double returnLimit = 16.0; // the same for a top or bottom that should have returned to its height
 constexpr double tiltSpread = 0.1;   // rad, of the first attitude once it has been solved for
 constexpr int linearisations = 3;
-constexpr int reweightings = 2;
 constexpr double linearTilt = 0.01; // rad: a smaller correction leaves g * tilt^2 / 2 < 1 mm/s2
 
 /// Tukey's biweight: near 1 for small residuals, exactly nothing beyond the limit, so that many wrong ones cannot pull
@@ -175,7 +174,7 @@ Expected<VerticalMotion> VerticalMotionSolver::look()
         return broken();
     for (int round = 0; round < linearisations; ++round) {
         linearise();
-        for (int pass = 0; pass < reweightings; ++pass) {
+        for (int pass = 0; pass < 2; ++pass) {
             if (!sweep(false))
                 return broken();
             reweigh();
@@ -198,7 +197,7 @@ Expected<VerticalMotion> VerticalMotionSolver::solve(std::span<const Return> ret
         const double share = (samples[wanted.sample].time - from) / links_[k].interval.duration;
         turnings_.push_back({k, share, height_[wanted.sample], wanted.top});
     }
-    for (int pass = 0; pass < reweightings && !turnings_.empty(); ++pass) {
+    if (!turnings_.empty()) {
         if (!sweep(false))
             return broken();
         reweigh();
@@ -251,64 +250,6 @@ Expected<VerticalMotion> solveVerticalMotion(const Recording& recording, const K
     if (auto looked = solver.look(); !looked)
         return looked;
     return solver.solve({});
-}
-
-Eigen::MatrixXd VerticalMotion::covariance(std::span<const std::size_t> wanted) const
-{
-    // Errors between keyframes are taken as linear in time, as the corrections are: each instant is a mixture of two
-    // keyframes. For each mixture, its covariance with every keyframe before it follows from the backward sweep.
-    struct Mixture {
-        std::size_t keyframe;
-        double share;
-    };
-    std::vector<Mixture> mixtures;
-    std::size_t earliest = keyframes.size();
-    for (const std::size_t sample : wanted) {
-        const auto after = std::upper_bound(keyframes.begin(), keyframes.end(), sample);
-        const auto k = std::min(static_cast<std::size_t>(after - keyframes.begin()) - 1, keyframes.size() - 2);
-        const double length = time[keyframes[k + 1]] - time[keyframes[k]];
-        mixtures.push_back({k, (time[sample] - time[keyframes[k]]) / length});
-        earliest = std::min(earliest, k);
-    }
-    constexpr std::array<int, 2> components{at::velocity + 2, at::height};
-    const auto size = static_cast<Eigen::Index>(2 * wanted.size());
-    Eigen::MatrixXd result(size, size);
-    for (std::size_t b = 0; b < mixtures.size(); ++b)
-        for (int component = 0; component < 2; ++component) {
-            const auto [later, share] = mixtures[b];
-            const int row = components[static_cast<std::size_t>(component)];
-            // Covariances of this quantity with the whole unknowns, and with the keyframes from its own backwards.
-            const WholeVector whole =
-                ((1 - share) * solution.wholeCross(later).row(row) + share * solution.wholeCross(later + 1).row(row))
-                    .transpose();
-            const LocalVector nextOwn = solution.covariance(later + 1).col(row);
-            const WholeVector nextWhole = solution.wholeCross(later + 1).row(row).transpose();
-            const LocalVector hereNext = solution.carriedBack(later, nextOwn, nextWhole);
-            // Covariance of keyframe later + 1 with keyframe later's component: the transpose of the same step.
-            LocalVector next = share * nextOwn;
-            for (int i = 0; i < localSize; ++i) {
-                const LocalVector column = solution.covariance(later + 1).col(i);
-                const WholeVector wholeOfNext = solution.wholeCross(later + 1).row(i).transpose();
-                next[i] += (1 - share) * solution.carriedBack(later, column, wholeOfNext)[row];
-            }
-            LocalVector here = (1 - share) * solution.covariance(later).col(row) + share * hereNext;
-            for (std::size_t k = later + 1; k-- > earliest;) {
-                if (k < later) {
-                    next = here;
-                    here = solution.carriedBack(k, next, whole);
-                }
-                for (std::size_t a = 0; a < mixtures.size(); ++a)
-                    if (mixtures[a].keyframe == k)
-                        for (int other = 0; other < 2; ++other) {
-                            const int from = components[static_cast<std::size_t>(other)];
-                            const double value = (1 - mixtures[a].share) * here[from] + mixtures[a].share * next[from];
-                            const auto i = static_cast<Eigen::Index>(2 * a) + other;
-                            const auto j = static_cast<Eigen::Index>(2 * b) + component;
-                            result(i, j) = result(j, i) = value;
-                        }
-            }
-        }
-    return result;
 }
 
 } // namespace fleetrung::motion

@@ -117,14 +117,16 @@ TEST_CASE("The two sweeps give the corrections and covariances of one dense leas
         CAPTURE(k);
         const auto at = RandomChain::localAt(k);
         CHECK((smoothing.correction(k) - solution.segment<localSize>(at)).norm() < 1e-9);
-        CHECK((smoothing.covariance(k) - covariance.block<localSize, localSize>(at, at)).norm() < 1e-9);
-        CHECK((smoothing.wholeCross(k) - covariance.block<localSize, wholeSize>(at, chain.wholeAt(0))).norm() < 1e-9);
+        const Border cross = smoothing.slope(k) * smoothing.wholeCovariance();
+        const LocalMatrix own = smoothing.covarianceGivenWhole(k) + cross * smoothing.slope(k).transpose();
+        CHECK((own - covariance.block<localSize, localSize>(at, at)).norm() < 1e-9);
+        CHECK((cross - covariance.block<localSize, wholeSize>(at, chain.wholeAt(0))).norm() < 1e-9);
     }
     // Covariance of an earlier keyframe with a later one, step by step backwards.
-    LocalVector carried = smoothing.covariance(5).col(3);
-    const WholeVector whole = smoothing.wholeCross(5).row(3).transpose();
+    LocalVector carried = smoothing.covarianceGivenWhole(5).col(3);
     for (std::size_t k = 5; k-- > 1;)
-        carried = smoothing.carriedBack(k, carried, whole);
+        carried = smoothing.carriedBack(k, carried);
+    carried += smoothing.slope(1) * smoothing.wholeCovariance() * smoothing.slope(5).row(3).transpose();
     CHECK((carried - covariance.block<localSize, 1>(RandomChain::localAt(1), RandomChain::localAt(5) + 3)).norm() <
           1e-9);
 }
