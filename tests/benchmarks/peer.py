@@ -25,6 +25,8 @@ SETTINGS = {
     "high_pass_hz": 0.15,
 }
 
+LONGEST_STROKE = 3.0  # s, to each side of its peak
+
 
 def attitudes(rate, time):
     """Products of all turns up to each sample, by doubling: a loop in Python would cost far more."""
@@ -94,12 +96,12 @@ def detrended(velocity, time, still, settings):
 
 
 def crossing(time, velocity, peak, step, threshold):
-    """Instant at which the velocity falls to the threshold, walking away from its peak."""
+    """Instant at which the velocity falls to the threshold, walking away from its peak for as long as a stroke lasts."""
     i = peak
-    while 0 < i < len(time) - 1 and velocity[i] > threshold:
+    while 0 < i < len(time) - 1 and velocity[i] > threshold and abs(time[i] - time[peak]) < LONGEST_STROKE:
         i += step
     a, b = i, i - step
-    if velocity[b] == velocity[a]:
+    if velocity[a] > threshold or velocity[b] == velocity[a]:  # it never falls so far
         return time[a]
     return time[a] + (threshold - velocity[a]) / (velocity[b] - velocity[a]) * (time[b] - time[a])
 
