@@ -10,7 +10,7 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr std::size_t longestSpan = 10;   // keyframes that are judged together
+constexpr std::size_t longestSpan = 7;   // keyframes that are judged together
 constexpr double gateLimit = 16.3;        // chi-square, 3 degrees of freedom, 0.1 %
 constexpr double gateFloor = 0.006;       // m/s: the gate never trusts its own prediction more than this
 constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer

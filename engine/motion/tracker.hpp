@@ -44,7 +44,7 @@ struct Weighing {
 [[nodiscard]] Eigen::Vector3d stillSpeed(const Quietness& quiet);
 
 inline constexpr double longGap = 0.06;        ///< s; a longer one is not bridged
-inline constexpr double keyframeSpacing = 0.1; ///< s
+inline constexpr double keyframeSpacing = 0.15; ///< s
 
 class Tracker
 {
