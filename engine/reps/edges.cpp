@@ -15,6 +15,11 @@ constexpr double reversalSpeed = 0.015;  // m/s: beyond the error of velocity ne
 constexpr double longestRamp = 0.5;      // s that a movement takes at most to reach restingSpeed
 constexpr double hardlyMoving = 0.006;   // m/s: about the error of velocity next to a pause, at most
 constexpr double pauseBeforeRamp = 0.12; // s of the pause that the fit of a change point takes in
+constexpr double longestPauseUsed = 0.3; // s of the pause that show the velocity of rest
+constexpr double leastRest = 0.03;       // s of the pause that tell the level before a ramp
+constexpr std::size_t leastRampSamples = 3;
+constexpr double restQuantile = 0.3;
+constexpr double greatestOffset = 0.025; // m/s
 
 using motion::VerticalMotion;
 
@@ -41,7 +46,7 @@ Approach approachTo(const Directed& view, std::size_t rampEnd, std::size_t quiet
 
 /// What velocity does while the bar rests, as far as the error of the solve and the lifter's own movement show it.
 struct Rest {
-    double velocity = 0; // m/s, mean
+    double velocity = 0; // m/s
     double spread = 0;   // m/s, standard deviation
 };
 
@@ -54,7 +59,21 @@ std::size_t lastBelow(const Approach& approach, double limit)
     return i;
 }
 
-Rest restBefore(const Approach& approach, std::size_t start)
+/// A low quantile of velocity over the pause: the ramp at its end is faster, and a solve may leave an offset of some
+/// mm/s that must not be taken for a movement.
+double restingVelocity(const Approach& approach)
+{
+    std::size_t count = 0;
+    while (count < approach.time.size() && approach.time[count] > -longestPauseUsed)
+        ++count;
+    std::vector<double> sorted(approach.velocity.begin(),
+                               approach.velocity.begin() + static_cast<std::ptrdiff_t>(count));
+    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(restQuantile * static_cast<double>(count - 1));
+    std::nth_element(sorted.begin(), middle, sorted.end());
+    return std::clamp(*middle, -greatestOffset, greatestOffset);
+}
+
+Rest restBefore(const Approach& approach, std::size_t start, double level)
 {
     double n = 0, sum = 0, squares = 0;
     for (std::size_t i = start; i < approach.time.size(); ++i) {
@@ -66,8 +85,8 @@ Rest restBefore(const Approach& approach, std::size_t start)
         squares += approach.velocity[i] * approach.velocity[i];
     }
     if (n < 3)
-        return {0.0, hardlyMoving / 4};
-    return {std::clamp(sum / n, -hardlyMoving, hardlyMoving),
+        return {level, hardlyMoving / 4};
+    return {std::clamp(sum / n, level - hardlyMoving, level + hardlyMoving),
             std::sqrt(std::max(0.0, squares / n - sum * sum / (n * n)))};
 }
 
@@ -75,7 +94,8 @@ Rest restBefore(const Approach& approach, std::size_t start)
 /// What comes later need not be a ramp, and what came before the pause (a bar set down, a heel) must not be in the fit.
 void focus(Approach& approach)
 {
-    const Rest rest = restBefore(approach, lastBelow(approach, hardlyMoving));
+    const double level = restingVelocity(approach);
+    const Rest rest = restBefore(approach, lastBelow(approach, level + hardlyMoving), level);
     const std::size_t start =
         lastBelow(approach, rest.velocity + std::clamp(4 * rest.spread, 0.5 * hardlyMoving, hardlyMoving));
     const double clear = rest.velocity + std::clamp(12 * rest.spread, 2 * hardlyMoving, restingSpeed);
@@ -94,12 +114,16 @@ void focus(Approach& approach)
     cut(approach.acceleration);
 }
 
-/// Residual of acceleration = level + slope * max(0, t - start) by least squares.
-double rampResidual(const Approach& approach, double start)
+/// Residual of acceleration = level + slope * shape(t - start) by least squares. The shape is the first half of a
+/// minimum-jerk stroke, s (1 - s) (1 - s / 2) with s = 1 at the peak of velocity (Flash & Hogan, J Neurosci
+/// 1985;5:1688-1703): a straight ramp would put the start of a fast stroke some ms too early.
+double rampResidual(const Approach& approach, double start, double accelerationEnd)
 {
     double n = 0, sr = 0, srr = 0, sa = 0, sra = 0, saa = 0;
     for (std::size_t i = 0; i < approach.time.size(); ++i) {
-        const double ramp = std::max(0.0, approach.time[i] - start);
+        const double since = std::max(0.0, approach.time[i] - start);
+        const double share = since / (accelerationEnd - start);
+        const double ramp = since * (1.0 - share) * (1.0 - 0.5 * share);
         const double a = approach.acceleration[i];
         n += 1;
         sr += ramp;
@@ -117,15 +141,17 @@ double rampResidual(const Approach& approach, double start)
 }
 
 /// The instant at which acceleration leaves the level of the pause and becomes a ramp: the best of a fine grid.
-double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampEnd, int step)
+double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampEnd, std::size_t peak, int step)
 {
+    const double accelerationEnd = std::abs(view.motion.time[peak] - view.motion.time[rampEnd]);
     Approach approach = approachTo(view, rampEnd, quietEnd, step);
     focus(approach);
     constexpr double grid = 0.0005;
-    double best = approach.time.back();
+    // Some of the pause must be left on the near side, or nothing would say what its level is.
+    double best = std::min(approach.time.back() + leastRest, 0.5 * approach.time.back());
     double least = std::numeric_limits<double>::infinity();
     for (double start = best; start < approach.time.front(); start += grid) {
-        const double residual = rampResidual(approach, start);
+        const double residual = rampResidual(approach, start, accelerationEnd);
         if (residual < least) {
             least = residual;
             best = start;
@@ -156,6 +182,25 @@ bool turnsBack(const Directed& view, std::size_t slowAt, std::size_t limit, int 
     return false;
 }
 
+/// A fast stroke leaves the pause between two samples: the fit of its ramp needs some more, as long as acceleration
+/// keeps growing there.
+std::size_t rampEnd(const Directed& view, std::size_t slowAt, std::size_t peak, int towards)
+{
+    std::size_t end = slowAt;
+    std::size_t taken = 0;
+    for (std::size_t i = slowAt;
+         view.velocity(i) > 2 * hardlyMoving && taken < leastRampSamples && i > 0 && i + 1 < view.motion.time.size();
+         i -= static_cast<std::size_t>(towards))
+        ++taken;
+    for (; taken < leastRampSamples && end != peak; ++taken) {
+        const std::size_t further = end + static_cast<std::size_t>(towards);
+        if (towards * (view.acceleration(further) - view.acceleration(end)) <= 0)
+            break;
+        end = further;
+    }
+    return end;
+}
+
 } // namespace
 
 Edge findEdge(const Directed& view, std::size_t peak, std::size_t limit, int step)
@@ -172,7 +217,7 @@ Edge findEdge(const Directed& view, std::size_t peak, std::size_t limit, int ste
         zero += static_cast<std::size_t>(step);
     const bool rests = std::abs(time[restEnd] - time[slowAt]) >= pauseDuration || restEnd == slowAt;
     if (rests && !turnsBack(view, slowAt, limit, step))
-        return {changePoint(view, restEnd, slowAt, -step), true};
+        return {changePoint(view, restEnd, rampEnd(view, slowAt, peak, -step), peak, -step), true};
     if (view.velocity(zero) > 0)
         return {time[zero], false};
     return {crossing(view.motion, step < 0 ? zero : zero - 1), false};
