@@ -10,11 +10,13 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr std::size_t longestSpan = 7;   // keyframes that are judged together
-constexpr double gateLimit = 16.3;        // chi-square, 3 degrees of freedom, 0.1 %
-constexpr double gateFloor = 0.006;       // m/s: the gate never trusts its own prediction more than this
-constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer
-constexpr double resetEvery = 1.0;        // s without stillness after which the nominal motion is set anew
+constexpr std::size_t longestSpan = 7; // keyframes that are judged together
+constexpr double gateLimit = 16.3;     // chi-square, 3 degrees of freedom, 0.1 %
+constexpr double leastSupport = 1.0;   // a wrong zero velocity bends the set, a missed one only widens its errors
+const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
+constexpr double gateFloor = 0.006;               // m/s: the gate never trusts its own prediction more than this
+constexpr double longestEvenMotion = 5.0;         // s: nobody moves a bar evenly for longer
+constexpr double resetEvery = 1.0;                // s without stillness after which the nominal motion is set anew
 
 } // namespace
 
@@ -161,7 +163,8 @@ void Tracker::judge(const QuietSpan& span, std::size_t upTo)
 }
 
 /// Whether the mean velocity predicted through the span, which the span itself has not touched, is nothing within its
-/// error.
+/// error, and speaks for standing rather than for an even motion: after long without stillness a prediction is so wide
+/// that a slow descent would pass for nothing.
 bool Tracker::standsStill(const QuietSpan& span) const
 {
     const WholeEstimate whole = information_.solve();
@@ -174,7 +177,13 @@ bool Tracker::standsStill(const QuietSpan& span) const
     Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
     spread += slope.lazyProduct(whole.covariance).eval().lazyProduct(slope.transpose());
     spread.diagonal().array() += stillSpeed(keyframes_[span.last].quiet).array().square() + gateFloor * gateFloor;
-    return speed.dot(spread.ldlt().solve(speed)) < gateLimit;
+    const double chiSquare = speed.dot(spread.ldlt().solve(speed));
+    Eigen::Matrix3d ifMoving = spread;
+    ifMoving.diagonal() += evenSpeed.cwiseAbs2();
+    // Twice the logarithm of how much likelier the prediction is if the bar stands than if it moves evenly.
+    const double support =
+        speed.dot(ifMoving.ldlt().solve(speed)) - chiSquare + std::log(ifMoving.determinant() / spread.determinant());
+    return chiSquare < gateLimit && support > leastSupport;
 }
 
 void Tracker::finish()
