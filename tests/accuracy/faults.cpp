@@ -57,6 +57,12 @@ template <int range> void rangeOf(Drawn& drawn, Random&)
     drawn.sensor.accelerometerRange = range;
 }
 
+/// A dropped bar clips at +-16 g when it lands: that is between repetitions, and no longer class A.
+void dropped(Drawn& drawn, Random&)
+{
+    drawn.plan.drop = true;
+}
+
 void nearMaximum(Drawn& drawn, Random& random)
 {
     drawn.plan.loadShare = random.uniform(0.92, 1.0);
@@ -129,6 +135,7 @@ const std::vector<Fault> faults{
     {"jitter", Class::B, "instants scatter by a tenth of the interval", usualRate, jitter, nullptr},
     {"no-gyroscope", Class::B, "no gyroscope; the bar turns by 6 degrees at most", usualRate, noGyroscope, nullptr},
     {"clock-step", Class::B, "time stamps jump back by 0.1 to 0.5 s", usualRate, clockStepBack, nullptr, true},
+    {"dropped", Class::B, "the bar is dropped: its landing clips", usualRate, dropped, nullptr, false, true},
     {"range-4g", Class::B, "an accelerometer of +-4 g", usualRate, rangeOf<4>, nullptr},
     {"range-2g", Class::B, "an accelerometer of +-2 g", usualRate, rangeOf<2>, nullptr},
     {"stuck-axis", Class::C, "one axis of six keeps its reading", usualRate, stuckAxis, nullptr},

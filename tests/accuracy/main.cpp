@@ -18,7 +18,7 @@ namespace
 
 struct Options {
     std::size_t repetitions = 21000; ///< class A without fault, all lifts and rates
-    std::string lift, fault, csv, worstBy, write;
+    std::string lift, fault, csv, setsCsv, worstBy, write;
     double rate = 0;
     std::uint64_t seed = 20260;
     std::uint64_t set = 0;
@@ -42,7 +42,7 @@ std::vector<Row> wantedRows(const Options& options)
     for (const auto& fault : allFaults())
         for (const auto* lift : judgedLifts())
             for (const double rate : fault.rates) {
-                const bool wanted = (options.lift.empty() || options.lift == lift->key) &&
+                const bool wanted = concerns(fault, *lift) && (options.lift.empty() || options.lift == lift->key) &&
                                     (options.fault.empty() || options.fault == fault.name) &&
                                     (options.rate == 0 || options.rate == rate);
                 if (wanted)
@@ -93,6 +93,19 @@ std::vector<SetScore> judgeAll(const std::vector<Job>& jobs, const Options& opti
     return scores;
 }
 
+/// Nothing to do where no path is given.
+bool write(const std::string& path, const std::string& bytes)
+{
+    if (path.empty())
+        return true;
+    std::ofstream file(path, std::ios::binary);
+    file << bytes;
+    if (file.flush())
+        return true;
+    std::cerr << "fleetrung-accuracy: cannot write " << path << '\n';
+    return false;
+}
+
 int report(const Options& options)
 {
     const auto begun = std::chrono::steady_clock::now();
@@ -105,14 +118,8 @@ int report(const Options& options)
     printReport(rows);
     if (options.worst > 0)
         printWorst(scores, options.worst, options.worstBy);
-    if (!options.csv.empty()) {
-        std::ofstream file(options.csv, std::ios::binary);
-        file << reportCsv(rows);
-        if (!file.flush()) {
-            std::cerr << "fleetrung-accuracy: cannot write " << options.csv << '\n';
-            return 1;
-        }
-    }
+    if (!write(options.csv, reportCsv(rows)) || !write(options.setsCsv, setsCsv(scores)))
+        return 1;
     const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - begun;
     std::cout << "took " << taken.count() << " s on " << options.threads << " threads, simulation included\n";
     return options.check && !keepsLimits(rows) ? 1 : 0;
@@ -128,6 +135,7 @@ int run(int argc, char** argv)
     app.add_option("--fault", options.fault, "this fault only; none, short-gaps, ...");
     app.add_option("--seed", options.seed, "the same seed gives the same sets");
     app.add_option("--csv", options.csv, "write every row to this file");
+    app.add_option("--sets-csv", options.setsCsv, "write every set, what was drawn and what was missed, to this file");
     app.add_option("--worst", options.worst, "list so many of the worst repetitions, and of those missed or invented");
     app.add_option("--worst-by", options.worstBy, "by this metric's error (\"TPV\"), not by sigmas");
     app.add_option("--threads", options.threads, "2");

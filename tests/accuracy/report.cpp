@@ -172,12 +172,13 @@ void printLive(const Live& live)
 
 void printBound(const Tally& tally)
 {
-    const auto count = static_cast<double>(tally.repetitions);
     std::cout << "\nClass A without fault: " << tally.repetitions << " repetitions in " << tally.sets << " sets, "
-              << tally.missed << " missed, " << tally.invented << " invented.\n"
-              << "None in N leaves a rate of at most 3/N with 95 % confidence: 3/" << tally.repetitions << " = "
-              << cell(100 * 3 / std::max(1.0, count), 4) << " %.\n"
-              << "A simulation is no validation against motion capture.\n";
+              << tally.missed << " missed, " << tally.invented << " invented.\n";
+    const auto count = static_cast<double>(tally.repetitions);
+    if (tally.repetitions > 0 && tally.missed + tally.invented == 0)
+        std::cout << "None in N leaves a rate of at most 3/N with 95 % confidence: 3/" << tally.repetitions << " = "
+                  << cell(100 * 3 / count, 4) << " %.\n";
+    std::cout << "A simulation is no validation against motion capture.\n";
 }
 
 } // namespace

@@ -20,6 +20,8 @@ struct Row {
 void printReport(const std::vector<Row>& rows);
 /// Every row, SI units.
 [[nodiscard]] std::string reportCsv(const std::vector<Row>& rows);
+/// One line a set: what was drawn, and how many repetitions were missed and invented in it.
+[[nodiscard]] std::string setsCsv(const std::vector<SetScore>& scores);
 /// The worst repetitions by error in stated sigmas, or by the error of one metric, with what draws their set again.
 void printWorst(const std::vector<SetScore>& scores, std::size_t count, std::string_view byMetric);
 /// Prints every breach of limits.hpp; true where there is none.

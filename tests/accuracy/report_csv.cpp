@@ -65,6 +65,34 @@ std::string text(const Row& row)
 
 } // namespace
 
+std::string setsCsv(const std::vector<SetScore>& scores)
+{
+    std::string all = "set,lift,rate_hz,fault,part,wobble_rad,range_m,load_share,velocity_loss,top_pause_s,"
+                      "bottom_pause_s,tempo,still_before_s,rack_work,dropped,true,missed,refused,invented\r\n";
+    for (const auto& score : scores) {
+        const auto& situation = score.situation;
+        const auto [plan, sensor] = draw(situation);
+        std::string line = std::to_string(situation.seed);
+        addTo(line, situation.lift->key);
+        addTo(line, shortestText(situation.rate));
+        addTo(line, situation.fault->name);
+        addTo(line, sensor.part);
+        for (const double value : {sensor.wobble, plan.range, plan.loadShare, plan.velocityLoss, plan.topPause,
+                                   plan.bottomPause, plan.tempo, plan.stillBefore})
+            addTo(line, shortestText(value));
+        std::size_t missed = 0, refused = 0;
+        for (const auto& rep : score.repetitions) {
+            missed += rep.found || rep.refused ? 0 : 1;
+            refused += rep.refused ? 1 : 0;
+        }
+        for (const std::size_t count : {std::size_t{plan.rackWork}, std::size_t{plan.drop}, score.repetitions.size(),
+                                        missed, refused, score.invented.size()})
+            addTo(line, number(count));
+        all += line + "\r\n";
+    }
+    return all;
+}
+
 std::string reportCsv(const std::vector<Row>& rows)
 {
     std::string all = head();

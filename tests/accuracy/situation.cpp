@@ -63,7 +63,6 @@ simulator::SetPlan drawPlan(const reps::Lift& lift, Random& random)
     drawEffort(plan, random);
     drawRange(plan, lift, random);
     plan.rackWork = random.chance(0.5);
-    plan.drop = random.chance(0.5);
     plan.stillBefore = random.chance(0.3) ? 0.5 : random.uniform(0.5, 3.0);
     plan.stillAfter = random.uniform(0.3, 2.0);
     return plan;
@@ -105,6 +104,13 @@ std::vector<const reps::Lift*> judgedLifts()
             simulator::findGesture(lift.key) != nullptr)
             lifts.push_back(&lift);
     return lifts;
+}
+
+bool concerns(const Fault& fault, const reps::Lift& lift)
+{
+    using simulator::Kind;
+    const auto kind = simulator::findGesture(lift.key)->kind;
+    return !fault.fromSupportOnly || kind == Kind::Pull || kind == Kind::Clean;
 }
 
 Drawn draw(const Situation& situation)

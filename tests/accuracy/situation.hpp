@@ -33,6 +33,8 @@ struct Fault {
     void (*damage)(simulator::SimulatedSet&, simulator::Random&);
     /// Samples as they came off the air, put in order by the engine; else in order already.
     bool asReceived = false;
+    /// Lifts whose bar begins on floor, blocks or pins only.
+    bool fromSupportOnly = false;
 };
 
 /// "none" first.
@@ -40,6 +42,7 @@ struct Fault {
 
 /// Lifts that are told by repetitions; `free` has no rule to be right or wrong by.
 [[nodiscard]] std::vector<const reps::Lift*> judgedLifts();
+[[nodiscard]] bool concerns(const Fault& fault, const reps::Lift& lift);
 
 struct Situation {
     const reps::Lift* lift;
