@@ -105,6 +105,7 @@ void Smoothing::reserve(std::size_t links)
 void Smoothing::run(std::span<const Link> links, const WholeInformation& information, bool withCovariance)
 {
     ok_ = false;
+    hasCovariance_ = withCovariance;
     const std::size_t count = links.size();
     whole_ = information.solve();
     if (!whole_.ok)

@@ -74,6 +74,7 @@ public:
     void run(std::span<const Link> links, const WholeInformation& information, bool withCovariance);
 
     [[nodiscard]] bool ok() const { return ok_; }
+    [[nodiscard]] bool hasCovariance() const { return hasCovariance_; }
     [[nodiscard]] std::size_t size() const { return corrections_.size(); }
     [[nodiscard]] const LocalVector& correction(std::size_t k) const { return corrections_[k]; }
     [[nodiscard]] const WholeVector& whole() const { return whole_.mean; }
@@ -90,6 +91,7 @@ public:
 
 private:
     bool ok_ = false;
+    bool hasCovariance_ = false;
     WholeEstimate whole_;
     std::vector<LocalVector> corrections_;
     std::vector<LocalMatrix> covariances_;

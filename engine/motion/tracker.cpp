@@ -10,14 +10,11 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr std::size_t longestSpan = 7; // keyframes that are judged together
-constexpr double gateLimit = 16.3;     // chi-square, 3 degrees of freedom, 0.1 %
-constexpr double leastSupport = 1.0;   // a wrong zero velocity bends the set, a missed one only widens its errors
-const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
+constexpr std::size_t longestSpan = 7;    // keyframes that are judged together
+constexpr double leastSupport = 4.0;      // a wrong zero velocity bends the set, a missed one only widens its errors
 constexpr double unknownBias = 0.05;      // m/s2
-constexpr double gateFloor = 0.006;               // m/s: the gate never trusts its own prediction more than this
-constexpr double longestEvenMotion = 5.0;         // s: nobody moves a bar evenly for longer
-constexpr double resetEvery = 1.0;                // s without stillness after which the nominal motion is set anew
+constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer
+constexpr double resetEvery = 1.0;        // s without stillness after which the nominal motion is set anew
 
 } // namespace
 
@@ -177,19 +174,14 @@ bool Tracker::standsStill(const QuietSpan& span) const
     const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
     Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
     spread += slope.lazyProduct(known.covariance).eval().lazyProduct(slope.transpose());
-    spread.diagonal().array() += stillSpeed(keyframes_[span.last].quiet).array().square() + gateFloor * gateFloor;
-    const double chiSquare = speed.dot(spread.ldlt().solve(speed));
-    Eigen::Matrix3d ifMoving = spread;
-    ifMoving.diagonal() += evenSpeed.cwiseAbs2();
-    // Twice the logarithm of how much likelier the prediction is if the bar stands than if it moves evenly.
-    const double support =
-        speed.dot(ifMoving.ldlt().solve(speed)) - chiSquare + std::log(ifMoving.determinant() / spread.determinant());
+    const auto support = supportForStanding(speed, spread, keyframes_[span.last].quiet);
     // Before stillness has shown the accelerometer's bias along gravity, nothing could speak for either; sets begin at
     // rest.
     const Eigen::Vector3d up = keyframes_[span.last].nominal.attitude.conjugate() * Eigen::Vector3d::UnitZ();
     const double biasVariance =
         up.dot(known.covariance.block<3, 3>(whole::accelerometerBias, whole::accelerometerBias) * up);
-    return chiSquare < gateLimit && (support > leastSupport || biasVariance > unknownBias * unknownBias);
+    const bool unknown = biasVariance > unknownBias * unknownBias;
+    return support && (unknown || keyframes_[span.last].quiet.supported || *support > leastSupport);
 }
 
 void Tracker::finish()

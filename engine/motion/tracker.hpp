@@ -43,7 +43,12 @@ struct Weighing {
 /// Standard deviations of velocity in a still window [m/s]: breathing lifts a held bar less than balance sways it.
 [[nodiscard]] Eigen::Vector3d stillSpeed(const Quietness& quiet);
 
-inline constexpr double longGap = 0.06;        ///< s; a longer one is not bridged
+/// Twice the logarithm of how much likelier a velocity [m/s], expected with the given covariance, is of a bar that
+/// stands than of one that moves evenly; nothing where it is too far from zero for one that stands.
+[[nodiscard]] std::optional<double> supportForStanding(const Eigen::Vector3d& velocity,
+                                                       const Eigen::Matrix3d& covariance, const Quietness& quiet);
+
+inline constexpr double longGap = 0.06;         ///< s; a longer one is not bridged
 inline constexpr double keyframeSpacing = 0.15; ///< s
 
 class Tracker

@@ -12,9 +12,11 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double stillLimit = 25.0;  // chi-square beyond which a still span is switched off
-constexpr double returnLimit = 16.0; // the same for a top or bottom that should have returned to its height
-constexpr double tiltSpread = 0.1;   // rad, of the first attitude once it has been solved for
+constexpr double stillLimit = 25.0;   // chi-square beyond which a still span is switched off
+constexpr double returnLimit = 16.0;  // the same for a top or bottom that should have returned to its height
+constexpr double tiltSpread = 0.1;    // rad, of the first attitude once it has been solved for
+constexpr double enoughSupport = 1.0; // for a span that the tracker refused
+constexpr double looseTurning = 8.0;  // times the spread of what returns
 constexpr int linearisations = 3;
 constexpr double linearTilt = 0.01; // rad: a smaller correction leaves g * tilt^2 / 2 < 1 mm/s2
 
@@ -85,7 +87,7 @@ void VerticalMotionSolver::linearise()
     height_[count - 1] = keyframes_.back().nominal.height;
 }
 
-bool VerticalMotionSolver::sweep(bool withCovariance)
+bool VerticalMotionSolver::sweep(bool withCovariance, double turningWidth)
 {
     WholeInformation information = weighing_.wholePrior();
     links_[0].belief = weighing_.prior(tiltSpread);
@@ -98,7 +100,7 @@ bool VerticalMotionSolver::sweep(bool withCovariance)
             weighing_.bound(links_[k].belief, information, k, keyframes_[k]);
         }
         weighing_.still(links_[k].belief, information, keyframes_[k]);
-        useTurnings(k, information);
+        useTurnings(k, information, turningWidth);
     }
     smoothing_.run(links_, information, withCovariance);
     return smoothing_.ok();
@@ -111,7 +113,7 @@ double VerticalMotionSolver::spreadOf(const Turning& turning) const
 
 /// A turning point between two keyframes is measured at the first, carried on to its instant: height grows with the
 /// velocity error until then.
-void VerticalMotionSolver::useTurnings(std::size_t k, WholeInformation& information)
+void VerticalMotionSolver::useTurnings(std::size_t k, WholeInformation& information, double width)
 {
     for (const Turning& turning : turnings_) {
         if (turning.keyframe != k || turning.weight < 1e-6)
@@ -121,7 +123,7 @@ void VerticalMotionSolver::useTurnings(std::size_t k, WholeInformation& informat
         local[at::velocity + 2] = turning.share * links_[k].interval.duration;
         WholeRow row = WholeRow::Zero();
         row[turning.top ? whole::top : whole::bottom] = -1;
-        const double spread = spreadOf(turning);
+        const double spread = width * spreadOf(turning);
         measure(links_[k].belief, information, local, row, -turning.height, spread * spread / turning.weight);
     }
 }
@@ -134,25 +136,56 @@ double VerticalMotionSolver::gapOf(const Turning& turning) const
     return height - smoothing_.whole()[turning.top ? whole::top : whole::bottom];
 }
 
-/// Both ways: the tracker has seen only what came before a span, so one that it refused may come back where the whole
-/// set says so, and one that it took may go.
-void VerticalMotionSolver::reweigh()
+/// A span that the tracker refused, for it knew only what came before: whether all that is known now speaks for
+/// standing.
+bool VerticalMotionSolver::comesBack(const QuietSpan& span) const
 {
+    Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+    for (std::size_t k = span.first; k <= span.last; ++k)
+        speed += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
+    speed /= static_cast<double>(span.last - span.first + 1);
+    const std::size_t middle = (span.first + span.last) / 2;
+    const Eigen::Matrix<double, 3, wholeSize> slope = smoothing_.slope(middle).middleRows<3>(at::velocity);
+    const Eigen::Matrix3d covariance =
+        smoothing_.covarianceGivenWhole(middle).block<3, 3>(at::velocity, at::velocity) +
+        slope.lazyProduct(smoothing_.wholeCovariance()).eval().lazyProduct(slope.transpose());
+    const auto support = supportForStanding(speed, covariance, keyframes_[span.last].quiet);
+    return support && *support > enoughSupport;
+}
+
+bool VerticalMotionSolver::reweigh(double turningWidth)
+{
+    bool back = false;
     for (const auto& span : tracker_.spans()) {
-        Eigen::Vector3d speed = Eigen::Vector3d::Zero();
-        Eigen::Vector3d spread = Eigen::Vector3d::Zero();
-        for (std::size_t k = span.first; k <= span.last; ++k) {
-            speed += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
-            spread += stillSpeed(keyframes_[k].quiet);
+        double weight = 0;
+        if (keyframes_[span.first].stillWeight > 0) {
+            Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+            Eigen::Vector3d spread = Eigen::Vector3d::Zero();
+            for (std::size_t k = span.first; k <= span.last; ++k) {
+                speed += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
+                spread += stillSpeed(keyframes_[k].quiet);
+            }
+            weight = robustWeight(speed.cwiseQuotient(spread).squaredNorm(), stillLimit);
+        } else if (smoothing_.hasCovariance() && comesBack(span)) {
+            weight = 1;
+            back = true;
         }
-        const double weight = robustWeight(speed.cwiseQuotient(spread).squaredNorm(), stillLimit);
         for (std::size_t k = span.first; k <= span.last; ++k)
             keyframes_[k].stillWeight = weight;
     }
     for (Turning& turning : turnings_) {
-        const double off = gapOf(turning) / spreadOf(turning);
+        const double off = gapOf(turning) / (turningWidth * spreadOf(turning));
         turning.weight = robustWeight(off * off, returnLimit);
     }
+    return back;
+}
+
+double VerticalMotionSolver::widestGap() const
+{
+    double widest = 0;
+    for (const Turning& turning : turnings_)
+        widest = std::max(widest, std::abs(gapOf(turning)) / spreadOf(turning));
+    return widest;
 }
 
 double VerticalMotionSolver::largestTilt() const
@@ -174,10 +207,11 @@ Expected<VerticalMotion> VerticalMotionSolver::look()
         return broken();
     for (int round = 0; round < linearisations; ++round) {
         linearise();
-        for (int pass = 0; pass < 2; ++pass) {
-            if (!sweep(false))
+        bool again = true;
+        for (int pass = 0; pass < 3 && again; ++pass) {
+            if (!sweep(true))
                 return broken();
-            reweigh();
+            again = reweigh(1.0) || pass == 0;
         }
         if (largestTilt() < linearTilt)
             break;
@@ -198,9 +232,13 @@ Expected<VerticalMotion> VerticalMotionSolver::solve(std::span<const Return> ret
         turnings_.push_back({k, share, height_[wanted.sample], wanted.top});
     }
     if (!turnings_.empty()) {
-        if (!sweep(false))
+        // Where drift has torn them apart, what returns is first held loosely: a tight hold would let go of it.
+        if (!sweep(true, looseTurning))
             return broken();
-        reweigh();
+        reweigh(looseTurning);
+        if (!sweep(true))
+            return broken();
+        reweigh(1.0);
     }
     if (!sweep(true))
         return broken();

@@ -58,9 +58,12 @@ private:
 
     bool track();
     void linearise();
-    [[nodiscard]] bool sweep(bool withCovariance);
-    void useTurnings(std::size_t k, WholeInformation& information);
-    void reweigh();
+    [[nodiscard]] bool sweep(bool withCovariance, double turningWidth = 1.0);
+    void useTurnings(std::size_t k, WholeInformation& information, double width);
+    [[nodiscard]] bool comesBack(const QuietSpan& span) const;
+    /// Judges all spans and turnings by the motion just solved. True where a span came back that had been refused.
+    bool reweigh(double turningWidth);
+    [[nodiscard]] double widestGap() const;
     [[nodiscard]] double spreadOf(const Turning& turning) const;
     [[nodiscard]] double gapOf(const Turning& turning) const;
     [[nodiscard]] double largestTilt() const;

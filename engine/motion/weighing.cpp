@@ -9,9 +9,12 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double boundCorrelationTime = 2.0; // s over which the weak bounds say the same thing
-constexpr std::size_t boundEvery = 5;        // keyframes
-constexpr double axisLeak = 0.5;             // of the scale error; starting value of this project
+constexpr double gateLimit = 16.3;                // chi-square, 3 degrees of freedom, 0.1 %
+constexpr double gateFloor = 0.006;               // m/s: no prediction is trusted more than this
+const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
+constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
+constexpr std::size_t boundEvery = 5;             // keyframes
+constexpr double axisLeak = 0.5;                  // of the scale error; starting value of this project
 
 double squared(double x)
 {
@@ -23,6 +26,20 @@ double squared(double x)
 Eigen::Vector3d stillSpeed(const Quietness& quiet)
 {
     return quiet.supported ? Eigen::Vector3d(0.004, 0.004, 0.003) : Eigen::Vector3d(0.015, 0.015, 0.006);
+}
+
+std::optional<double> supportForStanding(const Eigen::Vector3d& velocity, const Eigen::Matrix3d& covariance,
+                                         const Quietness& quiet)
+{
+    Eigen::Matrix3d standing = covariance;
+    standing.diagonal().array() += stillSpeed(quiet).array().square() + gateFloor * gateFloor;
+    const double chiSquare = velocity.dot(standing.ldlt().solve(velocity));
+    if (chiSquare > gateLimit)
+        return std::nullopt;
+    Eigen::Matrix3d moving = standing;
+    moving.diagonal() += evenSpeed.cwiseAbs2();
+    return velocity.dot(moving.ldlt().solve(velocity)) - chiSquare +
+           std::log(moving.determinant() / standing.determinant());
 }
 
 Belief Weighing::prior(double tiltSpread) const
