@@ -12,6 +12,8 @@ namespace
 
 constexpr std::size_t longestSpan = 7;    // keyframes that are judged together
 constexpr double leastSupport = 4.0;      // a wrong zero velocity bends the set, a missed one only widens its errors
+constexpr double longestShift = 1.0;      // s that a lifter fidgets before a set without giving up the rest
+constexpr std::size_t longRest = 5;       // keyframes
 constexpr double unknownBias = 0.05;      // m/s2
 constexpr double longestEvenMotion = 5.0; // s: nobody moves a bar evenly for longer
 constexpr double resetEvery = 1.0;        // s without stillness after which the nominal motion is set anew
@@ -41,7 +43,7 @@ void Tracker::start(const Eigen::Quaterniond& attitude, double tiltSpread, const
     links_[0].belief = weighing_.prior(tiltSpread);
     information_ = weighing_.wholePrior();
     propagation_.emplace(first.nominal, recording_.samples[0], first.assumed);
-    lastReset_ = recording_.samples[0].time;
+    lastReset_ = stoodAt_ = recording_.samples[0].time;
     next_ = 1;
 }
 
@@ -157,6 +159,7 @@ void Tracker::judge(const QuietSpan& span, std::size_t upTo)
             weighing_.still(links_[k].belief, information_, keyframes_[k]);
         }
     }
+    stoodAt_ = timeOf(span.last);
     resetDue_ = true;
 }
 
@@ -175,13 +178,16 @@ bool Tracker::standsStill(const QuietSpan& span) const
     Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
     spread += slope.lazyProduct(known.covariance).eval().lazyProduct(slope.transpose());
     const auto support = supportForStanding(speed, spread, keyframes_[span.last].quiet);
-    // Before stillness has shown the accelerometer's bias along gravity, nothing could speak for either; sets begin at
-    // rest.
+    // Before stillness has shown the accelerometer's bias along gravity, nothing could speak for either. Sets begin at
+    // rest, and a rest goes on; where one begins in motion, the first long quiet span is believed.
     const Eigen::Vector3d up = keyframes_[span.last].nominal.attitude.conjugate() * Eigen::Vector3d::UnitZ();
     const double biasVariance =
         up.dot(known.covariance.block<3, 3>(whole::accelerometerBias, whole::accelerometerBias) * up);
+    const bool restGoesOn = timeOf(span.first) - stoodAt_ < longestShift;
+    const bool firstRest = span.first > 0 && stoodAt_ <= timeOf(0) && span.last - span.first + 1 >= longRest;
     const bool unknown = biasVariance > unknownBias * unknownBias;
-    return support && (unknown || keyframes_[span.last].quiet.supported || *support > leastSupport);
+    return support &&
+           ((unknown && (restGoesOn || firstRest)) || keyframes_[span.last].quiet.supported || *support > leastSupport);
 }
 
 void Tracker::finish()

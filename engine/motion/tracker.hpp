@@ -102,6 +102,7 @@ private:
     WholeInformation beforeSpan_; ///< as it stood when the open span began
     QuietSpans quietSpans_;
     std::size_t ripe_ = 0;
+    double stoodAt_ = 0; ///< s, end of the last stillness; the beginning where there was none
     bool moving_ = false;
     double movingSince_ = 0;
     bool resetDue_ = false;
