@@ -60,14 +60,23 @@ void Tracker::begin()
 
 void Tracker::advance()
 {
+    while (advanceOne()) {
+    }
+}
+
+bool Tracker::advanceOne()
+{
     const auto& samples = recording_.samples;
     if (!propagation_) {
         if (samples.empty() || !windowIsComplete(samples, 0))
-            return;
+            return false;
         begin();
+        return true;
     }
-    for (; next_ < samples.size(); ++next_)
-        step(next_);
+    if (next_ == samples.size())
+        return false;
+    step(next_++);
+    return true;
 }
 
 void Tracker::step(std::size_t sample)
@@ -107,15 +116,27 @@ void Tracker::closeInterval(std::size_t sample, bool gap)
     propagation_.emplace(keyframe.nominal, recording_.samples[sample], keyframe.assumed);
 }
 
+/// Of the nominal motion at a keyframe beyond the last ripe one.
+LocalVector Tracker::errorAt(std::size_t keyframe, const WholeVector& whole) const
+{
+    LocalVector error = links_[ripe_ - 1].belief.given(whole);
+    for (std::size_t k = ripe_ - 1; k < keyframe; ++k)
+        error = links_[k].interval.carry(error) + links_[k].interval.border * whole + links_[k].shift;
+    return error;
+}
+
+LocalVector Tracker::newestError() const
+{
+    return ripe_ == 0 ? LocalVector::Zero().eval() : errorAt(links_.size() - 1, information_.mean());
+}
+
 /// Moves the nominal motion onto the estimate, so that what is left to estimate stays small and linear.
 void Tracker::reset(Keyframe& keyframe)
 {
     if (ripe_ == 0)
         return;
     const WholeVector whole = information_.mean();
-    LocalVector error = links_[ripe_ - 1].belief.given(whole);
-    for (std::size_t k = ripe_ - 1; k < links_.size(); ++k)
-        error = links_[k].interval.carry(error) + links_[k].interval.border * whole + links_[k].shift;
+    const LocalVector error = errorAt(links_.size(), whole);
     keyframe.reset = error;
     keyframe.nominal = moved(keyframe.nominal, error);
     keyframe.assumed = whole;
@@ -169,15 +190,16 @@ void Tracker::judge(const QuietSpan& span, std::size_t upTo)
 bool Tracker::standsStill(const QuietSpan& span) const
 {
     const WholeEstimate known = information_.solve();
-    Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0};
     for (std::size_t k = span.first; k <= span.last; ++k)
-        speed += keyframes_[k].nominal.velocity + links_[k].belief.given(known.mean).segment<3>(at::velocity);
-    speed /= static_cast<double>(span.last - span.first + 1);
+        motion.velocity += keyframes_[k].nominal.velocity + links_[k].belief.given(known.mean).segment<3>(at::velocity);
+    motion.velocity /= static_cast<double>(span.last - span.first + 1);
     const Belief& belief = links_[span.last].belief;
     const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
-    Eigen::Matrix3d spread = belief.covariance.block<3, 3>(at::velocity, at::velocity);
-    spread += slope.lazyProduct(known.covariance).eval().lazyProduct(slope.transpose());
-    const auto support = supportForStanding(speed, spread, keyframes_[span.last].quiet);
+    motion.velocityCovariance = belief.covariance.block<3, 3>(at::velocity, at::velocity) +
+                                slope.lazyProduct(known.covariance).eval().lazyProduct(slope.transpose());
+    addAcceleration(motion, keyframes_, span, known.mean, known.covariance);
+    const auto support = supportForStanding(motion, keyframes_[span.last].quiet);
     // Before stillness has shown the accelerometer's bias along gravity, nothing could speak for either. Sets begin at
     // rest, and a rest goes on; where one begins in motion, the first long quiet span is believed.
     const Eigen::Vector3d up = keyframes_[span.last].nominal.attitude.conjugate() * Eigen::Vector3d::UnitZ();
@@ -218,6 +240,15 @@ Belief Tracker::predictToNow()
     last.interval.noise = weighing_.noise(*propagation_, false);
     last.shift = -(last.interval.border * keyframes_.back().assumed);
     return predict(last.belief, last.interval, last.shift);
+}
+
+bool Tracker::smoothToNow(std::size_t first, Smoothing& smoothing, bool withCovariance)
+{
+    const Belief now = predictToNow();
+    links_.emplace_back().belief = now;
+    smoothing.run(std::span(links_).subspan(first), information_, withCovariance);
+    links_.pop_back();
+    return smoothing.ok();
 }
 
 } // namespace fleetrung::motion

@@ -43,10 +43,21 @@ struct Weighing {
 /// Standard deviations of velocity in a still window [m/s]: breathing lifts a held bar less than balance sways it.
 [[nodiscard]] Eigen::Vector3d stillSpeed(const Quietness& quiet);
 
-/// Twice the logarithm of how much likelier a velocity [m/s], expected with the given covariance, is of a bar that
-/// stands than of one that moves evenly; nothing where it is too far from zero for one that stands.
-[[nodiscard]] std::optional<double> supportForStanding(const Eigen::Vector3d& velocity,
-                                                       const Eigen::Matrix3d& covariance, const Quietness& quiet);
+/// What is predicted of a quiet span, and how well.
+struct SpanMotion {
+    Eigen::Vector3d velocity; ///< m/s, mean over the span
+    Eigen::Matrix3d velocityCovariance;
+    double acceleration; ///< m/s2, upwards, mean over the span
+    double accelerationVariance;
+};
+
+/// The acceleration of a quiet span as its mean forces give it, with the biases and scale errors known so far.
+void addAcceleration(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
+                     const WholeVector& whole, const WholeMatrix& wholeCovariance);
+
+/// Twice the logarithm of how much likelier the motion is of a bar that stands than of one that moves evenly; nothing
+/// where it is too much for one that stands.
+[[nodiscard]] std::optional<double> supportForStanding(const SpanMotion& motion, const Quietness& quiet);
 
 inline constexpr double longGap = 0.06;         ///< s; a longer one is not bridged
 inline constexpr double keyframeSpacing = 0.15; ///< s
@@ -64,6 +75,8 @@ public:
 
     /// Takes in the samples that have come since.
     void advance();
+    /// Takes in one of them: `open()` then stands at that sample. False where there is none.
+    bool advanceOne();
     /// Nothing more will come: judges what is still open.
     void finish();
 
@@ -79,12 +92,17 @@ public:
     /// Predicts the beliefs of the keyframes that are not ripe, so that links can be smoothed to the last one; and the
     /// belief at the newest sample, which closes the last link.
     [[nodiscard]] Belief predictToNow();
+    /// Smooths keyframes [first, last] and, after them, the newest sample, which must not be a keyframe itself.
+    [[nodiscard]] bool smoothToNow(std::size_t first, Smoothing& smoothing, bool withCovariance);
+    /// Estimated error of the nominal motion at the last keyframe.
+    [[nodiscard]] LocalVector newestError() const;
 
 private:
     void begin();
     void step(std::size_t sample);
     void closeInterval(std::size_t sample, bool gap);
     void reset(Keyframe& keyframe);
+    [[nodiscard]] LocalVector errorAt(std::size_t keyframe, const WholeVector& whole) const;
     void ripen();
     void judge(const QuietSpan& span, std::size_t upTo);
     [[nodiscard]] bool standsStill(const QuietSpan& span) const;

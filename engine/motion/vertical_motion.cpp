@@ -5,6 +5,7 @@
 #include <tuple>
 #include <utility>
 
+#include "engine/motion/corrected_trace.hpp"
 #include "engine/motion/gravity.hpp"
 
 namespace fleetrung::motion
@@ -15,7 +16,7 @@ namespace
 constexpr double stillLimit = 25.0;   // chi-square beyond which a still span is switched off
 constexpr double returnLimit = 16.0;  // the same for a top or bottom that should have returned to its height
 constexpr double tiltSpread = 0.1;    // rad, of the first attitude once it has been solved for
-constexpr double enoughSupport = 1.0; // for a span that the tracker refused
+constexpr double enoughSupport = 4.0; // for a span that the tracker refused
 constexpr double looseTurning = 8.0;  // times the spread of what returns
 constexpr int linearisations = 3;
 constexpr double linearTilt = 0.01; // rad: a smaller correction leaves g * tilt^2 / 2 < 1 mm/s2
@@ -140,16 +141,16 @@ double VerticalMotionSolver::gapOf(const Turning& turning) const
 /// standing.
 bool VerticalMotionSolver::comesBack(const QuietSpan& span) const
 {
-    Eigen::Vector3d speed = Eigen::Vector3d::Zero();
+    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0};
     for (std::size_t k = span.first; k <= span.last; ++k)
-        speed += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
-    speed /= static_cast<double>(span.last - span.first + 1);
+        motion.velocity += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
+    motion.velocity /= static_cast<double>(span.last - span.first + 1);
     const std::size_t middle = (span.first + span.last) / 2;
     const Eigen::Matrix<double, 3, wholeSize> slope = smoothing_.slope(middle).middleRows<3>(at::velocity);
-    const Eigen::Matrix3d covariance =
-        smoothing_.covarianceGivenWhole(middle).block<3, 3>(at::velocity, at::velocity) +
-        slope.lazyProduct(smoothing_.wholeCovariance()).eval().lazyProduct(slope.transpose());
-    const auto support = supportForStanding(speed, covariance, keyframes_[span.last].quiet);
+    motion.velocityCovariance = smoothing_.covarianceGivenWhole(middle).block<3, 3>(at::velocity, at::velocity) +
+                                slope.lazyProduct(smoothing_.wholeCovariance()).eval().lazyProduct(slope.transpose());
+    addAcceleration(motion, keyframes_, span, smoothing_.whole(), smoothing_.wholeCovariance());
+    const auto support = supportForStanding(motion, keyframes_[span.last].quiet);
     return support && *support > enoughSupport;
 }
 
@@ -257,27 +258,25 @@ VerticalMotion VerticalMotionSolver::trace() const
     motion.velocity.resize(count);
     motion.height.resize(count);
     motion.still.resize(count);
-    for (const auto& keyframe : keyframes_)
-        motion.keyframes.push_back(keyframe.sample);
-    for (std::size_t k = 0; k + 1 < keyframes_.size(); ++k) {
-        const LocalVector& start = smoothing_.correction(k);
-        const LocalVector change = smoothing_.correction(k + 1) + keyframes_[k + 1].reset - start;
-        const double from = samples[keyframes_[k].sample].time;
-        const double duration = links_[k].interval.duration;
-        const bool stillStart = keyframes_[k].stillWeight > 0.5, stillEnd = keyframes_[k + 1].stillWeight > 0.5;
-        const bool last = k + 2 == keyframes_.size();
-        for (std::size_t i = keyframes_[k].sample; i < keyframes_[k + 1].sample + (last ? 1 : 0); ++i) {
-            const double share = (samples[i].time - from) / duration;
-            // The last sample's nominal values are those after the reset.
-            const double reset = last && i == keyframes_[k + 1].sample ? 1.0 : 0.0;
-            motion.time[i] = samples[i].time;
-            motion.acceleration[i] = acceleration_[i] + change[at::velocity + 2] / duration;
-            motion.velocity[i] = velocity_[i] + start[at::velocity + 2] + share * change[at::velocity + 2] -
-                                 reset * keyframes_[k + 1].reset[at::velocity + 2];
-            motion.height[i] = height_[i] + start[at::height] + share * change[at::height] -
-                               reset * keyframes_[k + 1].reset[at::height];
-            motion.still[i] = share < 0.5 ? stillStart : stillEnd;
-        }
+    for (std::size_t i = 0; i < count; ++i)
+        motion.time[i] = samples[i].time;
+    const NominalMotion nominal{acceleration_, velocity_, height_};
+    for (std::size_t k = 0; k < keyframes_.size(); ++k) {
+        motion.keyframes.push_back(keyframes_[k].sample);
+        if (k + 1 == keyframes_.size())
+            break;
+        const Keyframe& next = keyframes_[k + 1];
+        const Stretch stretch{keyframes_[k].sample,
+                              next.sample,
+                              links_[k].interval.duration,
+                              smoothing_.correction(k),
+                              smoothing_.correction(k + 1),
+                              next.reset,
+                              keyframes_[k].stillWeight > 0.5,
+                              next.stillWeight > 0.5};
+        spreadCorrection(stretch, nominal, motion);
+        if (k + 2 == keyframes_.size())
+            correctLast(stretch, nominal, motion);
     }
     return motion;
 }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/motion/gravity.hpp"
 #include "engine/motion/tracker.hpp"
 
 namespace fleetrung::motion
@@ -12,6 +13,8 @@ namespace
 constexpr double gateLimit = 16.3;                // chi-square, 3 degrees of freedom, 0.1 %
 constexpr double gateFloor = 0.006;               // m/s: no prediction is trusted more than this
 const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
+constexpr double heldAcceleration = 0.012;        // m/s2, what breathing does to a held bar
+constexpr double windowTremor = 0.03;             // m/s2, what tremor leaves of the mean of one window
 constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
 constexpr std::size_t boundEvery = 5;             // keyframes
 constexpr double axisLeak = 0.5;                  // of the scale error; starting value of this project
@@ -28,17 +31,35 @@ Eigen::Vector3d stillSpeed(const Quietness& quiet)
     return quiet.supported ? Eigen::Vector3d(0.004, 0.004, 0.003) : Eigen::Vector3d(0.015, 0.015, 0.006);
 }
 
-std::optional<double> supportForStanding(const Eigen::Vector3d& velocity, const Eigen::Matrix3d& covariance,
-                                         const Quietness& quiet)
+void addAcceleration(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
+                     const WholeVector& whole, const WholeMatrix& wholeCovariance)
 {
-    Eigen::Matrix3d standing = covariance;
+    motion.acceleration = 0;
+    WholeRow sensitivity = WholeRow::Zero();
+    const double count = static_cast<double>(span.last - span.first + 1);
+    for (std::size_t k = span.first; k <= span.last; ++k) {
+        const Eigen::Vector3d up = keyframes[k].nominal.attitude.conjugate() * Eigen::Vector3d::UnitZ();
+        const Eigen::Vector3d& force = keyframes[k].quiet.meanForce;
+        motion.acceleration += (up.dot(force - whole.segment<3>(whole::accelerometerBias)) - standardGravity) / count;
+        sensitivity.segment<3>(whole::accelerometerBias) += up.transpose() / count;
+        sensitivity.segment<3>(whole::accelerometerScale) += up.cwiseProduct(force).transpose() / count;
+    }
+    motion.accelerationVariance = sensitivity.dot((wholeCovariance * sensitivity.transpose()).transpose()) +
+                                  squared(heldAcceleration) + squared(windowTremor) / count;
+}
+
+std::optional<double> supportForStanding(const SpanMotion& motion, const Quietness& quiet)
+{
+    Eigen::Matrix3d standing = motion.velocityCovariance;
     standing.diagonal().array() += stillSpeed(quiet).array().square() + gateFloor * gateFloor;
-    const double chiSquare = velocity.dot(standing.ldlt().solve(velocity));
+    // An even motion may have no acceleration either, so none speaks for standing; much of it speaks against both.
+    const double setsOff = squared(motion.acceleration) / motion.accelerationVariance;
+    const double chiSquare = motion.velocity.dot(standing.ldlt().solve(motion.velocity)) + setsOff;
     if (chiSquare > gateLimit)
         return std::nullopt;
     Eigen::Matrix3d moving = standing;
     moving.diagonal() += evenSpeed.cwiseAbs2();
-    return velocity.dot(moving.ldlt().solve(velocity)) - chiSquare +
+    return motion.velocity.dot(moving.ldlt().solve(motion.velocity)) - chiSquare +
            std::log(moving.determinant() / standing.determinant());
 }
 
