@@ -17,7 +17,7 @@ constexpr double hardlyMoving = 0.006;   // m/s: about the error of velocity nex
 constexpr double pauseBeforeRamp = 0.12; // s of the pause that the fit of a change point takes in
 constexpr double longestPauseUsed = 0.3; // s of the pause that show the velocity of rest
 constexpr double leastRest = 0.03;       // s of the pause that tell the level before a ramp
-constexpr std::size_t leastRampSamples = 3;
+constexpr double clearShare = 0.3;       // of the stroke's greatest acceleration: it has set in
 constexpr double restQuantile = 0.3;
 constexpr double greatestOffset = 0.025; // m/s
 
@@ -92,7 +92,7 @@ Rest restBefore(const Approach& approach, std::size_t start, double level)
 
 /// Cuts the approach down to the very beginning of the movement: the quieter the rest, the smaller a velocity shows it.
 /// What comes later need not be a ramp, and what came before the pause (a bar set down, a heel) must not be in the fit.
-void focus(Approach& approach)
+void focus(Approach& approach, double clearly)
 {
     const double level = restingVelocity(approach);
     const Rest rest = restBefore(approach, lastBelow(approach, level + hardlyMoving), level);
@@ -100,7 +100,7 @@ void focus(Approach& approach)
         lastBelow(approach, rest.velocity + std::clamp(4 * rest.spread, 0.5 * hardlyMoving, hardlyMoving));
     const double clear = rest.velocity + std::clamp(12 * rest.spread, 2 * hardlyMoving, restingSpeed);
     std::size_t first = 0;
-    while (first + 4 < start && approach.velocity[first + 1] >= clear)
+    while (first + 4 < start && approach.velocity[first + 1] >= clear && approach.acceleration[first + 1] >= clearly)
         ++first;
     std::size_t last = start;
     while (last + 1 < approach.time.size() && approach.time[start] - approach.time[last] < pauseBeforeRamp)
@@ -140,12 +140,39 @@ double rampResidual(const Approach& approach, double start, double accelerationE
     return saa - level * sa - slope * sra;
 }
 
-/// The instant at which acceleration leaves the level of the pause and becomes a ramp: the best of a fine grid.
-double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampEnd, std::size_t peak, int step)
+/// Greatest acceleration of the ramp's stroke up to its peak velocity.
+double strongest(const Directed& view, std::size_t slowAt, std::size_t peak, int towards)
 {
-    const double accelerationEnd = std::abs(view.motion.time[peak] - view.motion.time[rampEnd]);
-    Approach approach = approachTo(view, rampEnd, quietEnd, step);
-    focus(approach);
+    double most = 0;
+    for (std::size_t i = slowAt;; i += static_cast<std::size_t>(towards)) {
+        most = std::max(most, towards * view.acceleration(i));
+        if (i == peak)
+            return most;
+    }
+}
+
+/// A fast stroke leaves the pause between two samples, and a lifter may shift the bar a little before it: the fit of a
+/// ramp reaches on to where acceleration has clearly set in, as long as it keeps growing there.
+std::size_t rampEnd(const Directed& view, std::size_t slowAt, std::size_t peak, int towards, double clearly)
+{
+    std::size_t end = slowAt;
+    while (end != peak && towards * view.acceleration(end) < clearly) {
+        const std::size_t further = end + static_cast<std::size_t>(towards);
+        if (towards * (view.acceleration(further) - view.acceleration(end)) <= 0)
+            break;
+        end = further;
+    }
+    return end;
+}
+
+/// The instant at which acceleration leaves the level of the pause and becomes a ramp: the best of a fine grid.
+double changePoint(const Directed& view, std::size_t quietEnd, std::size_t slowAt, std::size_t peak, int step)
+{
+    const double clearly = clearShare * strongest(view, slowAt, peak, step);
+    const std::size_t end = rampEnd(view, slowAt, peak, step, clearly);
+    const double accelerationEnd = std::abs(view.motion.time[peak] - view.motion.time[end]);
+    Approach approach = approachTo(view, end, quietEnd, step);
+    focus(approach, clearly);
     constexpr double grid = 0.0005;
     // Some of the pause must be left on the near side, or nothing would say what its level is.
     double best = std::min(approach.time.back() + leastRest, 0.5 * approach.time.back());
@@ -157,7 +184,7 @@ double changePoint(const Directed& view, std::size_t quietEnd, std::size_t rampE
             best = start;
         }
     }
-    return view.motion.time[rampEnd] + step * best;
+    return view.motion.time[end] + step * best;
 }
 
 double crossing(const VerticalMotion& motion, std::size_t before)
@@ -182,25 +209,6 @@ bool turnsBack(const Directed& view, std::size_t slowAt, std::size_t limit, int 
     return false;
 }
 
-/// A fast stroke leaves the pause between two samples: the fit of its ramp needs some more, as long as acceleration
-/// keeps growing there.
-std::size_t rampEnd(const Directed& view, std::size_t slowAt, std::size_t peak, int towards)
-{
-    std::size_t end = slowAt;
-    std::size_t taken = 0;
-    for (std::size_t i = slowAt;
-         view.velocity(i) > 2 * hardlyMoving && taken < leastRampSamples && i > 0 && i + 1 < view.motion.time.size();
-         i -= static_cast<std::size_t>(towards))
-        ++taken;
-    for (; taken < leastRampSamples && end != peak; ++taken) {
-        const std::size_t further = end + static_cast<std::size_t>(towards);
-        if (towards * (view.acceleration(further) - view.acceleration(end)) <= 0)
-            break;
-        end = further;
-    }
-    return end;
-}
-
 } // namespace
 
 Edge findEdge(const Directed& view, std::size_t peak, std::size_t limit, int step)
@@ -217,7 +225,7 @@ Edge findEdge(const Directed& view, std::size_t peak, std::size_t limit, int ste
         zero += static_cast<std::size_t>(step);
     const bool rests = std::abs(time[restEnd] - time[slowAt]) >= pauseDuration || restEnd == slowAt;
     if (rests && !turnsBack(view, slowAt, limit, step))
-        return {changePoint(view, restEnd, rampEnd(view, slowAt, peak, -step), peak, -step), true};
+        return {changePoint(view, restEnd, slowAt, peak, -step), true};
     if (view.velocity(zero) > 0)
         return {time[zero], false};
     return {crossing(view.motion, step < 0 ? zero : zero - 1), false};
