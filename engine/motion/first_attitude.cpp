@@ -72,6 +72,7 @@ FirstAttitude findFirstAttitude(const Recording& recording)
             continue;
         if (recording.hasGyroscope)
             first.gyroscopeBias = quietBias(recording, i);
+        first.quiet = true;
         up = turnOver(samples, i, first.gyroscopeBias) * window.meanForce;
         break;
     }

@@ -89,6 +89,7 @@ struct FirstAttitude {
     double spread;                 ///< rad
     Eigen::Vector3d gyroscopeBias; ///< rad/s
     double force;                  ///< m/s2, length of what was taken for gravity
+    bool quiet = false;            ///< a quiet window was found
 };
 [[nodiscard]] FirstAttitude findFirstAttitude(const Recording& recording);
 

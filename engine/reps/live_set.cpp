@@ -1,50 +1,136 @@
 #include "engine/reps/live_set.hpp"
 
+#include <algorithm>
+#include <limits>
+
 #include "engine/reps/metrics.hpp"
+#include "engine/reps/phases.hpp"
+#include "engine/reps/set_rules.hpp"
 
 namespace fleetrung::reps
 {
 namespace
 {
 
-constexpr double lookEvery = 0.1;    // s of signal
-constexpr double settled = 0.05;     // s after the concentric end: its instant no longer moves
-constexpr double sameInstant = 0.15; // s: two peaks closer than this are one repetition
+constexpr double beforeStart = 0.5;      // s of samples that the first attitude is taken from
+constexpr double longestSet = 300.0;     // s that memory is made for
+constexpr std::size_t usualMost = 64;    // repetitions, and late samples
+constexpr double settledReversal = 0.05; // s after the concentric end
+constexpr double settledPause = 0.10;    // s: what the change point needs of the pause
+constexpr double lookAgain = 0.02;       // s
+constexpr double sameStroke = 0.05;      // s
 
 } // namespace
 
-LiveSet::LiveSet(const Lift& lift, const motion::SensorTraits& sensor, bool hasGyroscope) : lift_(lift)
+LiveSet::LiveSet(const Lift& lift, const motion::SensorTraits& sensor, bool hasGyroscope)
+    : lift_(lift), recording_{{}, hasGyroscope, sensor}, window_(recording_, knowledgeOf(lift)), watch_(lift),
+      lastEnd_(-std::numeric_limits<double>::infinity())
 {
-    recording_.sensor = sensor;
-    recording_.hasGyroscope = hasGyroscope;
-    constexpr std::size_t usualSet = 60 * 200; // a minute at 200 Hz
-    recording_.samples.reserve(usualSet);
+    recording_.samples.reserve(1024);
+    rises_.reserve(2 * usualMost);
+    announced_.reserve(usualMost);
+    late_.reserve(usualMost);
 }
 
-std::vector<Repetition> LiveSet::add(const motion::Sample& sample)
+std::span<const Repetition> LiveSet::add(const motion::Sample& sample)
 {
     auto& samples = recording_.samples;
     if (!samples.empty() && sample.time <= samples.back().time) {
-        ++leftOut_;
+        late_.push_back({samples.size(), sample});
         return {};
     }
     samples.push_back(sample);
-    if (samples.size() == 1)
-        nextLook_ = sample.time + 0.5;
-    if (sample.time < nextLook_)
+    if (lift_.metric == EvidenceMetric::ContactTime)
         return {};
-    nextLook_ = sample.time + lookEvery;
-    const auto analysis = analyseSet(recording_, lift_);
-    if (!analysis)
-        return {};
-    std::vector<Repetition> fresh;
-    for (const auto& rep : analysis->repetitions) {
-        const bool known = !announced_.empty() && rep.peakTime <= announced_.back().peakTime + sameInstant;
-        if (!known && rep.concentricEnd + settled <= sample.time)
-            fresh.push_back(rep);
+    const std::size_t before = announced_.size();
+    if (!started_)
+        start();
+    while (started_) {
+        const auto now = window_.advance();
+        if (!now)
+            break;
+        follow(*now);
     }
-    announced_.insert(announced_.end(), fresh.begin(), fresh.end());
-    return fresh;
+    return std::span(announced_).subspan(before);
+}
+
+void LiveSet::start()
+{
+    auto& samples = recording_.samples;
+    if (samples.size() == 1)
+        nextStart_ = samples.front().time + beforeStart;
+    if (samples.back().time < nextStart_ || samples.size() < 8)
+        return;
+    nextStart_ = samples.back().time + beforeStart;
+    const double rate = motion::samplingRate(recording_);
+    const auto room = static_cast<std::size_t>(longestSet * rate);
+    samples.reserve(room);
+    window_.reserve(std::max(room, samples.size()), rate);
+    started_ = window_.start();
+}
+
+void LiveSet::follow(const Instant& now)
+{
+    lookDue_ = watch_.add(now) || lookDue_;
+    // Only at the newest sample of all: the first half second is caught up with at once.
+    if (!lookDue_ || now.sample + 1 != recording_.samples.size() || window_.atKeyframe())
+        return;
+    lookDue_ = false;
+    look(now);
+}
+
+void LiveSet::look(const Instant& now)
+{
+    watch_.waitUntil(now.time + lookAgain);
+    if (!window_.solve(watch_.stretchStart()))
+        return;
+    const auto& motion = window_.motion();
+    const auto strokes = findStrokes(motion, strokeProminence(lift_));
+    if (strokes.empty() || motion.time[strokes.back().bottom] < lastEnd_ - sameStroke)
+        return;
+    const auto candidate = candidateOf(motion, lift_, strokes.back());
+    if (!candidate)
+        return;
+    const Movement& up = candidate->up;
+    const auto released = lift_.ballistic ? freeFallStart(motion, up) : std::nullopt;
+    const double settled =
+        released ? *released + settledReversal : up.end + (up.toDeadStop ? settledPause : settledReversal);
+    if (now.time < settled) {
+        watch_.waitUntil(std::max(settled, now.time + 0.5 * lookAgain));
+        return;
+    }
+    watch_.settle();
+    lastEnd_ = released.value_or(up.end);
+    if (belongs(*candidate))
+        announce(*candidate);
+}
+
+/// The rules of selection.cpp, with what is known so far.
+bool LiveSet::belongs(const Candidate& candidate)
+{
+    if (lift_.key == "free")
+        return true;
+    rises_.push_back(candidate.rise);
+    if (rises_.size() > 1 && candidate.rise < leastRise(rises_))
+        return false;
+    if (!lift_.returns.bottom || lift_.start != Start::Concentric || !lastStartHeight_)
+        return true;
+    return !startsRaised(heightAt(window_.motion(), candidate.up.start) - *lastStartHeight_, candidate.rise);
+}
+
+void LiveSet::announce(const Candidate& candidate)
+{
+    const auto& piece = window_.piece();
+    const auto screening = motion::screen(piece);
+    if (!screening || refusal(candidate.up, *screening))
+        return;
+    Repetition repetition = measure(window_.motion(), piece, candidate, lift_);
+    if (has(repetition.flags, Flag::NoStillness) && window_.everStill())
+        repetition.flags &= ~static_cast<Flags>(Flag::NoStillness);
+    lastStartHeight_ = heightAt(window_.motion(), repetition.concentricStart);
+    announced_.push_back(repetition);
+    if (lift_.key != "free" && announced_.size() >= leastForPartials && repetition.range.value < leastRange(announced_))
+        announced_.back().flags = repetition.flags | Flag::ShortRange;
 }
 
 SetSummary LiveSet::summary() const
@@ -54,7 +140,21 @@ SetSummary LiveSet::summary() const
 
 Expected<SetAnalysis> LiveSet::finish() const
 {
-    return analyseSet(recording_, lift_);
+    if (late_.empty())
+        return analyseSet(recording_, lift_);
+    std::vector<motion::Sample> received;
+    received.reserve(recording_.samples.size() + late_.size());
+    auto late = late_.begin();
+    for (std::size_t i = 0; i <= recording_.samples.size(); ++i) {
+        for (; late != late_.end() && late->after == i; ++late)
+            received.push_back(late->sample);
+        if (i < recording_.samples.size())
+            received.push_back(recording_.samples[i]);
+    }
+    auto ordered = motion::putInOrder(std::move(received));
+    if (!ordered)
+        return tl::unexpected<Error>(ordered.error());
+    return analyseSet({std::move(ordered->samples), recording_.hasGyroscope, recording_.sensor}, lift_);
 }
 
 } // namespace fleetrung::reps

@@ -46,6 +46,8 @@ std::size_t lastDescentStart(const motion::VerticalMotion& motion, std::size_t t
     return i;
 }
 
+} // namespace
+
 std::optional<Candidate> candidateOf(const motion::VerticalMotion& motion, const Lift& lift, const Stroke& stroke)
 {
     Candidate candidate{stroke, findMovement(motion, stroke.bottom, stroke.top, +1), std::nullopt, 0};
@@ -70,6 +72,26 @@ std::optional<Candidate> candidateOf(const motion::VerticalMotion& motion, const
     return candidate;
 }
 
+double leastRise(std::vector<double> rises)
+{
+    // The greater half decides: small movements around a set can outnumber a short set's repetitions.
+    std::sort(rises.begin(), rises.end());
+    return outlierShare * median({rises.begin() + static_cast<std::ptrdiff_t>(rises.size() / 2), rises.end()});
+}
+
+bool startsRaised(double above, double rise)
+{
+    return above > std::max(0.05, supportMargin * rise);
+}
+
+double strokeProminence(const Lift& lift)
+{
+    return lift.key == "free" ? lift.minimumRange : std::max(0.02, 0.5 * lift.minimumRange);
+}
+
+namespace
+{
+
 void dropOutliers(std::vector<Candidate>& candidates)
 {
     if (candidates.size() < 2)
@@ -77,10 +99,8 @@ void dropOutliers(std::vector<Candidate>& candidates)
     std::vector<double> rises;
     for (const auto& candidate : candidates)
         rises.push_back(candidate.rise);
-    // The greater half decides: small movements around a set can outnumber a short set's repetitions.
-    std::sort(rises.begin(), rises.end());
-    const double usual = median({rises.begin() + static_cast<std::ptrdiff_t>(rises.size() / 2), rises.end()});
-    std::erase_if(candidates, [&](const Candidate& c) { return c.rise < outlierShare * usual; });
+    const double least = leastRise(std::move(rises));
+    std::erase_if(candidates, [&](const Candidate& c) { return c.rise < least; });
 }
 
 /// A pull begins on the floor, the blocks or the pins: a rise that begins well above them is the recovery from a catch.
@@ -92,7 +112,7 @@ void dropRaisedStarts(const motion::VerticalMotion& motion, std::vector<Candidat
     for (const auto& candidate : candidates)
         lowest = std::min(lowest, heightAt(motion, candidate.up.start));
     std::erase_if(candidates, [&](const Candidate& c) {
-        return heightAt(motion, c.up.start) - lowest > std::max(0.05, supportMargin * c.rise);
+        return startsRaised(heightAt(motion, c.up.start) - lowest, c.rise);
     });
 }
 
@@ -101,9 +121,8 @@ void dropRaisedStarts(const motion::VerticalMotion& motion, std::vector<Candidat
 std::vector<Candidate> selectRepetitions(const motion::VerticalMotion& motion, const Lift& lift)
 {
     const bool anyStroke = lift.key == "free";
-    const double prominence = anyStroke ? lift.minimumRange : std::max(0.02, 0.5 * lift.minimumRange);
     std::vector<Candidate> candidates;
-    for (const auto& stroke : findStrokes(motion, prominence))
+    for (const auto& stroke : findStrokes(motion, strokeProminence(lift)))
         if (auto candidate = candidateOf(motion, lift, stroke))
             candidates.push_back(std::move(*candidate));
     if (anyStroke)
