@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <tuple>
 #include <utility>
 
@@ -17,6 +18,7 @@ constexpr double stillLimit = 25.0;   // chi-square beyond which a still span is
 constexpr double returnLimit = 16.0;  // the same for a top or bottom that should have returned to its height
 constexpr double tiltSpread = 0.1;    // rad, of the first attitude once it has been solved for
 constexpr double enoughSupport = 4.0; // for a span that the tracker refused
+constexpr double tornApart = 3.0;     // spreads
 constexpr double looseTurning = 8.0;  // times the spread of what returns
 constexpr int linearisations = 3;
 constexpr double linearTilt = 0.01; // rad: a smaller correction leaves g * tilt^2 / 2 < 1 mm/s2
@@ -181,11 +183,25 @@ bool VerticalMotionSolver::reweigh(double turningWidth)
     return back;
 }
 
+bool VerticalMotionSolver::anyRefused() const
+{
+    return std::any_of(tracker_.spans().begin(), tracker_.spans().end(),
+                       [this](const QuietSpan& span) { return keyframes_[span.first].stillWeight == 0; });
+}
+
+/// How far turning points of one kind lie apart, in spreads of what returns.
 double VerticalMotionSolver::widestGap() const
 {
     double widest = 0;
-    for (const Turning& turning : turnings_)
-        widest = std::max(widest, std::abs(gapOf(turning)) / spreadOf(turning));
+    for (const bool top : {false, true}) {
+        double least = std::numeric_limits<double>::infinity(), most = -least;
+        for (const Turning& turning : turnings_)
+            if (turning.top == top) {
+                least = std::min(least, turning.height);
+                most = std::max(most, turning.height);
+                widest = std::max(widest, (most - least) / spreadOf(turning));
+            }
+    }
     return widest;
 }
 
@@ -210,7 +226,8 @@ Expected<VerticalMotion> VerticalMotionSolver::look()
         linearise();
         bool again = true;
         for (int pass = 0; pass < 3 && again; ++pass) {
-            if (!sweep(true))
+            // Only a span that may come back needs covariances.
+            if (!sweep(anyRefused()))
                 return broken();
             again = reweigh(1.0) || pass == 0;
         }
@@ -234,10 +251,12 @@ Expected<VerticalMotion> VerticalMotionSolver::solve(std::span<const Return> ret
     }
     if (!turnings_.empty()) {
         // Where drift has torn them apart, what returns is first held loosely: a tight hold would let go of it.
-        if (!sweep(true, looseTurning))
-            return broken();
-        reweigh(looseTurning);
-        if (!sweep(true))
+        if (widestGap() > tornApart) {
+            if (!sweep(anyRefused(), looseTurning))
+                return broken();
+            reweigh(looseTurning);
+        }
+        if (!sweep(anyRefused()))
             return broken();
         reweigh(1.0);
     }
@@ -266,14 +285,9 @@ VerticalMotion VerticalMotionSolver::trace() const
         if (k + 1 == keyframes_.size())
             break;
         const Keyframe& next = keyframes_[k + 1];
-        const Stretch stretch{keyframes_[k].sample,
-                              next.sample,
-                              links_[k].interval.duration,
-                              smoothing_.correction(k),
-                              smoothing_.correction(k + 1),
-                              next.reset,
-                              keyframes_[k].stillWeight > 0.5,
-                              next.stillWeight > 0.5};
+        const Stretch stretch{
+            keyframes_[k].sample,         next.sample, links_[k].interval.duration,     smoothing_.correction(k),
+            smoothing_.correction(k + 1), next.reset,  keyframes_[k].stillWeight > 0.5, next.stillWeight > 0.5};
         spreadCorrection(stretch, nominal, motion);
         if (k + 2 == keyframes_.size())
             correctLast(stretch, nominal, motion);

@@ -63,6 +63,7 @@ private:
     [[nodiscard]] bool comesBack(const QuietSpan& span) const;
     /// Judges all spans and turnings by the motion just solved. True where a span came back that had been refused.
     bool reweigh(double turningWidth);
+    [[nodiscard]] bool anyRefused() const;
     [[nodiscard]] double widestGap() const;
     [[nodiscard]] double spreadOf(const Turning& turning) const;
     [[nodiscard]] double gapOf(const Turning& turning) const;

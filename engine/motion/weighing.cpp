@@ -10,11 +10,11 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double gateLimit = 16.3;                // chi-square, 3 degrees of freedom, 0.1 %
+constexpr double gateLimit = 11.0; // chi-square, 4 degrees of freedom, 2.7 %: one still span refused costs little
 constexpr double gateFloor = 0.006;               // m/s: no prediction is trusted more than this
 const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
 constexpr double heldAcceleration = 0.012;        // m/s2, what breathing does to a held bar
-constexpr double windowTremor = 0.03;             // m/s2, what tremor leaves of the mean of one window
+constexpr double windowTremor = 0.03;            // m/s2, what tremor leaves of the mean of one window
 constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
 constexpr std::size_t boundEvery = 5;             // keyframes
 constexpr double axisLeak = 0.5;                  // of the scale error; starting value of this project

@@ -17,7 +17,7 @@ constexpr double lightClipping = 0.020; // s together inside a concentric phase;
 motion::Knowledge knowledgeOf(const Lift& lift)
 {
     motion::Knowledge knowledge;
-    knowledge.heightSpread = lift.key == "free" ? 0.4 : std::max(0.3, lift.typicalRange);
+    knowledge.heightSpread = lift.key == "free" ? 0.4 : std::max(0.15, lift.typicalRange);
     knowledge.speedSpread = lift.key == "free" ? 0.5 : 0.3;
     return knowledge;
 }
