@@ -17,8 +17,19 @@ constexpr double longestSet = 300.0;     // s that memory is made for
 constexpr std::size_t usualMost = 64;    // repetitions, and late samples
 constexpr double settledReversal = 0.05; // s after the concentric end
 constexpr double settledPause = 0.10;    // s: what the change point needs of the pause
+constexpr double latestPause = 0.13;     // s after the rise became slow: the end must be told then
+constexpr double slow = 0.04;            // m/s
 constexpr double lookAgain = 0.02;       // s
 constexpr double sameStroke = 0.05;      // s
+
+/// From when on the rise is so slow that it may have ended: no end lies much before it.
+double slowFrom(const motion::VerticalMotion& motion, const Movement& up)
+{
+    std::size_t i = up.peakSample;
+    while (i + 1 < motion.time.size() && motion.velocity[i] >= slow)
+        ++i;
+    return motion.time[i];
+}
 
 } // namespace
 
@@ -86,15 +97,15 @@ void LiveSet::look(const Instant& now)
         return;
     const auto& motion = window_.motion();
     const auto strokes = findStrokes(motion, strokeProminence(lift_));
-    if (strokes.empty() || motion.time[strokes.back().bottom] < lastEnd_ - sameStroke)
-        return;
-    const auto candidate = candidateOf(motion, lift_, strokes.back());
+    const bool fresh = !strokes.empty() && motion.time[strokes.back().bottom] > lastEnd_ - sameStroke;
+    const auto candidate = fresh ? candidateOf(motion, lift_, strokes.back()) : std::nullopt;
     if (!candidate)
-        return;
+        return watch_.refuse();
     const Movement& up = candidate->up;
     const auto released = lift_.ballistic ? freeFallStart(motion, up) : std::nullopt;
-    const double settled =
-        released ? *released + settledReversal : up.end + (up.toDeadStop ? settledPause : settledReversal);
+    const double settled = released        ? *released + settledReversal
+                           : up.toDeadStop ? std::min(up.end + settledPause, slowFrom(motion, up) + latestPause)
+                                           : up.end + settledReversal;
     if (now.time < settled) {
         watch_.waitUntil(std::max(settled, now.time + 0.5 * lookAgain));
         return;

@@ -28,9 +28,10 @@ public:
     /// From when on [s] the stroke and what belongs to it must be seen.
     [[nodiscard]] double stretchStart() const;
 
-    /// What a look said: the next one not before an instant, or none any more at this stroke.
+    /// What a look said: the next one not before an instant, none any more at this stroke, or hardly any.
     void waitUntil(double time) { nextLook_ = time; }
     void settle() { looksLeft_ = 0; }
+    void refuse() { looksLeft_ -= 3; }
 
 private:
     struct Point {
@@ -39,6 +40,7 @@ private:
 
     void turn(const Instant& now);
     void followEnd(const Instant& now);
+    void arm();
     [[nodiscard]] bool due(const Instant& now) const;
 
     const Lift& lift_;
@@ -51,7 +53,9 @@ private:
     std::optional<Point> top_; ///< the upper turning point before the bottom
     bool turnedDown_ = false;  ///< with this very sample
     // The end of the rise, as far as it can be told.
-    std::optional<double> slowSince_, fallingSince_;
+    std::optional<double> lowSince_, slowSince_, levelSince_, fallingSince_;
+    Point lastLow_;
+    double level_ = 0;    ///< m/s
     double greatest_ = 0; ///< m/s, of the rise
     double nextLook_ = 0;
     int looksLeft_ = 0;
