@@ -85,19 +85,19 @@ void Tracker::step(std::size_t sample)
     const double since = samples[sample].time - samples[sample - 1].time;
     const bool gap = since > longGap;
     if (gap && keyframes_.back().sample + 1 != sample)
-        closeInterval(sample - 1, false);
+        closeInterval(sample - 1);
     propagation_->step(samples[sample]);
     if (gap || propagation_->duration() >= keyframeSpacing - 1e-9)
-        closeInterval(sample, gap);
+        closeInterval(sample);
     while (ripe_ < keyframes_.size() && windowIsComplete(samples, keyframes_[ripe_].sample))
         ripen();
 }
 
-void Tracker::closeInterval(std::size_t sample, bool gap)
+void Tracker::closeInterval(std::size_t sample)
 {
     Link& link = links_.back();
     link.interval = propagation_->interval();
-    link.interval.noise = weighing_.noise(*propagation_, gap);
+    link.interval.noise = weighing_.noise(*propagation_, keyframes_.back().sample, sample);
     Keyframe keyframe;
     keyframe.sample = sample;
     keyframe.nominal = propagation_->state();
@@ -219,7 +219,7 @@ void Tracker::finish()
         begin();
     advance();
     if (keyframes_.back().sample + 1 != samples.size())
-        closeInterval(samples.size() - 1, false);
+        closeInterval(samples.size() - 1);
     while (ripe_ < keyframes_.size())
         ripen();
     if (const auto closed = quietSpans_.finish())
@@ -237,7 +237,7 @@ Belief Tracker::predictToNow()
         links_[k].belief = predict(links_[k - 1].belief, links_[k - 1].interval, links_[k - 1].shift);
     Link& last = links_.back();
     last.interval = propagation_->interval();
-    last.interval.noise = weighing_.noise(*propagation_, false);
+    last.interval.noise = weighing_.noise(*propagation_, keyframes_.back().sample, recording_.samples.size() - 1);
     last.shift = -(last.interval.border * keyframes_.back().assumed);
     return predict(last.belief, last.interval, last.shift);
 }

@@ -32,12 +32,14 @@ struct Weighing {
 
     [[nodiscard]] Belief prior(double tiltSpread) const;
     [[nodiscard]] WholeInformation wholePrior() const;
-    /// Data sheet noise, what the trapezoid may have missed, and what nobody saw where samples are missing.
-    [[nodiscard]] LocalMatrix noise(const Propagation& propagation, bool gap) const;
+    /// Data sheet noise, what the trapezoid may have missed, and what nobody saw where samples are missing or clipped
+    /// between two samples.
+    [[nodiscard]] LocalMatrix noise(const Propagation& propagation, std::size_t from, std::size_t to) const;
     /// Weak bounds on height and horizontal velocity at every few keyframes.
     void bound(Belief& belief, WholeInformation& information, std::size_t k, const Keyframe& keyframe) const;
     /// Zero velocity, and the turning rate as the gyroscope's bias.
     void still(Belief& belief, WholeInformation& information, const Keyframe& keyframe) const;
+    [[nodiscard]] double clippedTime(std::size_t from, std::size_t to) const;
 };
 
 /// Standard deviations of velocity in a still window [m/s]: breathing lifts a held bar less than balance sways it.
@@ -100,7 +102,7 @@ public:
 private:
     void begin();
     void step(std::size_t sample);
-    void closeInterval(std::size_t sample, bool gap);
+    void closeInterval(std::size_t sample);
     void reset(Keyframe& keyframe);
     [[nodiscard]] LocalVector errorAt(std::size_t keyframe, const WholeVector& whole) const;
     void ripen();

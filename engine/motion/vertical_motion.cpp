@@ -82,8 +82,7 @@ void VerticalMotionSolver::linearise()
         keyframes_[k + 1].reset = difference(keyframes_[k + 1].nominal, propagation.state());
         Link& link = links_[k];
         link.interval = propagation.interval();
-        link.interval.noise =
-            weighing_.noise(propagation, end == keyframes_[k].sample + 1 && propagation.duration() > longGap);
+        link.interval.noise = weighing_.noise(propagation, keyframes_[k].sample, end);
         link.shift = -(link.interval.border * keyframes_[k].assumed) - keyframes_[k + 1].reset;
     }
     velocity_[count - 1] = keyframes_.back().nominal.velocity.z();

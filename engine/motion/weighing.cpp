@@ -10,13 +10,15 @@ namespace fleetrung::motion
 namespace
 {
 
-constexpr double gateLimit = 11.0; // chi-square, 4 degrees of freedom, 2.7 %: one still span refused costs little
-constexpr double gateFloor = 0.006;               // m/s: no prediction is trusted more than this
+constexpr double gateLimit = 11.0;  // chi-square, 4 degrees of freedom, 2.7 %: one still span refused costs little
+constexpr double gateFloor = 0.006; // m/s: no prediction is trusted more than this
 const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
 constexpr double heldAcceleration = 0.012;        // m/s2, what breathing does to a held bar
-constexpr double windowTremor = 0.03;            // m/s2, what tremor leaves of the mean of one window
+constexpr double windowTremor = 0.03;             // m/s2, what tremor leaves of the mean of one window
 constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
 constexpr std::size_t boundEvery = 5;             // keyframes
+constexpr double unseenAcceleration = 5.0;        // m/s2, what a bar may do while nobody sees it
+constexpr double unseenTurn = 0.5;                // rad/s
 constexpr double axisLeak = 0.5;                  // of the scale error; starting value of this project
 
 double squared(double x)
@@ -88,7 +90,20 @@ WholeInformation Weighing::wholePrior() const
     return information;
 }
 
-LocalMatrix Weighing::noise(const Propagation& propagation, bool gap) const
+/// Time between two samples in which a reading stood at the end of its range [s].
+double Weighing::clippedTime(std::size_t from, std::size_t to) const
+{
+    const auto& samples = recording.samples;
+    const double force = 0.999 * recording.sensor.accelerometerRange, rate = 0.999 * recording.sensor.gyroscopeRange;
+    double time = 0;
+    for (std::size_t i = from + 1; i <= to; ++i)
+        if (samples[i].specificForce.lpNorm<Eigen::Infinity>() >= force ||
+            samples[i].angularRate.lpNorm<Eigen::Infinity>() >= rate)
+            time += samples[i].time - samples[i - 1].time;
+    return time;
+}
+
+LocalMatrix Weighing::noise(const Propagation& propagation, std::size_t from, std::size_t to) const
 {
     const auto& sensor = recording.sensor;
     const double t = propagation.duration();
@@ -99,10 +114,10 @@ LocalMatrix Weighing::noise(const Propagation& propagation, bool gap) const
         tilt += squared(0.15) * t; // a held bar that nobody watches turns by some degrees each second
     double speed = squared(sensor.accelerometerNoise) * t / 2 + propagation.missedVariance() + squared(3e-4) * t +
                    squared(axisLeak * sensor.accelerometerScaleError * propagation.acceleratedTravel());
-    if (gap) {
-        speed += squared(3.0 * t);
-        tilt += squared(0.5 * t);
-    }
+    // An interval over a gap holds nothing but its two ends.
+    const double unseen = (to == from + 1 && t > longGap ? t : 0.0) + clippedTime(from, to);
+    speed += squared(unseenAcceleration * unseen);
+    tilt += squared(unseenTurn * unseen);
     LocalMatrix q = LocalMatrix::Zero();
     q.diagonal().segment<2>(at::tilt).setConstant(tilt);
     q.diagonal().segment<3>(at::velocity).setConstant(speed);
