@@ -173,17 +173,23 @@ double changePoint(const Directed& view, std::size_t quietEnd, std::size_t slowA
     const double accelerationEnd = std::abs(view.motion.time[peak] - view.motion.time[end]);
     Approach approach = approachTo(view, end, quietEnd, step);
     focus(approach, clearly);
-    constexpr double grid = 0.0005;
     // Some of the pause must be left on the near side, or nothing would say what its level is.
-    double best = std::min(approach.time.back() + leastRest, 0.5 * approach.time.back());
-    double least = std::numeric_limits<double>::infinity();
-    for (double start = best; start < approach.time.front(); start += grid) {
-        const double residual = rampResidual(approach, start, accelerationEnd);
-        if (residual < least) {
-            least = residual;
-            best = start;
+    const double earliest = std::min(approach.time.back() + leastRest, 0.5 * approach.time.back());
+    const auto bestOf = [&](double from, double to, double grid) {
+        double best = from;
+        double least = std::numeric_limits<double>::infinity();
+        for (double start = from; start < to; start += grid) {
+            const double residual = rampResidual(approach, start, accelerationEnd);
+            if (residual < least) {
+                least = residual;
+                best = start;
+            }
         }
-    }
+        return best;
+    };
+    constexpr double coarse = 0.004, fine = 0.0005; // s
+    const double near = bestOf(earliest, approach.time.front(), coarse);
+    const double best = bestOf(std::max(earliest, near - coarse), std::min(approach.time.front(), near + coarse), fine);
     return view.motion.time[end] + step * best;
 }
 

@@ -12,7 +12,7 @@ namespace
 constexpr double slowestMean = 0.06;   // m/s
 constexpr double longestPause = 8.0;   // s between descent and rise
 constexpr double clearlyDown = 0.04;   // m/s
-constexpr double outlierShare = 0.45;  // of the set's median rise: below it a stroke is something else
+constexpr double outlierShare = 0.5;   // of the set's median rise: below it a stroke is something else
 constexpr double supportMargin = 0.35; // of the rise: how far above the set's support a pull may begin
 
 double median(std::vector<double> values)
