@@ -50,7 +50,7 @@ double Measurement::fastestDescent(const Movement& down) const
 void Measurement::reversal(Repetition& rep, const Movement& down) const
 {
     const double fastest = fastestDescent(down);
-    const double fallError = peakError(motion_, recording_, fastest);
+    const double fallError = peakErrorAt(fastest);
     const double time = up_.start - fastest;
     rep.reversalTime = Measured{time, std::hypot(startError_, fallError)};
     if (!sampledAt(lowestShapeRate) || time <= 0)
@@ -71,7 +71,7 @@ void Measurement::dropStop(Repetition& rep, const Movement& down, double downEnd
     const bool pauses = down.toDeadStop && up_.fromDeadStop;
     const double stopError = pauses ? instantError(motion_, recording_, downEnd, true, 0) : startError_;
     const double fastest = fastestDescent(down);
-    rep.dropStopTime = Measured{downEnd - fastest, std::hypot(peakError(motion_, recording_, fastest), stopError)};
+    rep.dropStopTime = Measured{downEnd - fastest, std::hypot(peakErrorAt(fastest), stopError)};
     rep.stopDepth = rise(descentEnd, descentStart, heightAt(motion_, down.start) - heightAt(motion_, downEnd), 0);
 }
 

@@ -1,10 +1,12 @@
 #include "engine/reps/live_set.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 #include "engine/reps/metrics.hpp"
 #include "engine/reps/phases.hpp"
+#include "engine/reps/provisional.hpp"
 #include "engine/reps/set_rules.hpp"
 
 namespace fleetrung::reps
@@ -19,8 +21,23 @@ constexpr double settledReversal = 0.05; // s after the concentric end
 constexpr double settledPause = 0.10;    // s: what the change point needs of the pause
 constexpr double latestPause = 0.13;     // s after the rise became slow: the end must be told then
 constexpr double slow = 0.04;            // m/s
+constexpr double sameLevel = 0.03;       // m/s
+constexpr double lowShare = 0.25;        // of the rise's peak velocity
+constexpr double longLevel = 0.3;        // s: longer than a sticking point stays at one velocity
 constexpr double lookAgain = 0.02;       // s
 constexpr double sameStroke = 0.05;      // s
+
+/// From when on velocity has stayed at one low level to the end of the motion, for long: a pause of whose velocity the
+/// samples so far give a wrong idea.
+std::optional<double> levelSince(const motion::VerticalMotion& motion, const Movement& up)
+{
+    const double last = motion.velocity.back();
+    std::size_t i = motion.time.size() - 1;
+    while (i > up.peakSample && std::abs(motion.velocity[i] - last) < sameLevel)
+        --i;
+    const bool isLevel = last < lowShare * up.peakVelocity && motion.time.back() - motion.time[i] >= longLevel;
+    return isLevel ? std::optional(motion.time[i]) : std::nullopt;
+}
 
 /// From when on the rise is so slow that it may have ended: no end lies much before it.
 double slowFrom(const motion::VerticalMotion& motion, const Movement& up)
@@ -98,11 +115,15 @@ void LiveSet::look(const Instant& now)
     const auto& motion = window_.motion();
     const auto strokes = findStrokes(motion, strokeProminence(lift_));
     const bool fresh = !strokes.empty() && motion.time[strokes.back().bottom] > lastEnd_ - sameStroke;
-    const auto candidate = fresh ? candidateOf(motion, lift_, strokes.back()) : std::nullopt;
+    auto candidate = fresh ? candidateOf(motion, lift_, strokes.back()) : std::nullopt;
     if (!candidate)
         return watch_.refuse();
-    const Movement& up = candidate->up;
+    Movement& up = candidate->up;
     const auto released = lift_.ballistic ? freeFallStart(motion, up) : std::nullopt;
+    if (const auto level = levelSince(motion, up); level && !released && up.end >= motion.time.back()) {
+        up.end = *level;
+        up.toDeadStop = true;
+    }
     const double settled = released        ? *released + settledReversal
                            : up.toDeadStop ? std::min(up.end + settledPause, slowFrom(motion, up) + latestPause)
                                            : up.end + settledReversal;
@@ -111,7 +132,6 @@ void LiveSet::look(const Instant& now)
         return;
     }
     watch_.settle();
-    lastEnd_ = released.value_or(up.end);
     if (belongs(*candidate))
         announce(*candidate);
 }
@@ -138,6 +158,11 @@ void LiveSet::announce(const Candidate& candidate)
     Repetition repetition = measure(window_.motion(), piece, candidate, lift_);
     if (has(repetition.flags, Flag::NoStillness) && window_.everStill())
         repetition.flags &= ~static_cast<Flags>(Flag::NoStillness);
+    widen(repetition);
+    // A rise that fades out ends somewhere in its slow part: a small change of velocity moves the end by much.
+    double& duration = repetition.concentricDuration.uncertainty;
+    duration = std::hypot(duration, 0.5 * (candidate.up.end - slowFrom(window_.motion(), candidate.up)));
+    lastEnd_ = repetition.concentricEnd;
     lastStartHeight_ = heightAt(window_.motion(), repetition.concentricStart);
     announced_.push_back(repetition);
     if (lift_.key != "free" && announced_.size() >= leastForPartials && repetition.range.value < leastRange(announced_))

@@ -67,7 +67,7 @@ private:
     bool started_ = false;
     double nextStart_ = 0;                  ///< s
     bool lookDue_ = false;                  ///< put off because the newest sample is a keyframe
-    double lastEnd_;                        ///< s, concentric end of the last stroke that was decided on
+    double lastEnd_;                        ///< s, concentric end of the last announced repetition
     std::vector<double> rises_;             ///< m, of all candidates so far
     std::optional<double> lastStartHeight_; ///< m, concentric start of the last announced repetition
     std::vector<Repetition> announced_;

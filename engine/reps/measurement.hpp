@@ -13,8 +13,10 @@ namespace fleetrung::reps
 /// Standard uncertainty of a start or an end [s].
 [[nodiscard]] double instantError(const motion::VerticalMotion& motion, const motion::Recording& recording, double time,
                                   bool deadStop, double velocityVariance);
-/// Standard uncertainty of a velocity peak's instant [s].
-[[nodiscard]] double peakError(const motion::VerticalMotion& motion, const motion::Recording& recording, double peak);
+/// Standard uncertainty of a velocity peak's instant [s], for a standard error of acceleration [m/s2] that is the same
+/// all around it.
+[[nodiscard]] double peakError(const motion::VerticalMotion& motion, const motion::Recording& recording, double peak,
+                               double accelerationError);
 
 /// What several metrics share is worked out once.
 class Measurement
@@ -33,6 +35,10 @@ private:
     [[nodiscard]] Signal acceleration() const { return {motion_.time, motion_.acceleration}; }
     [[nodiscard]] Measured meanUpTo(double time, double heightError, double timeError) const;
     [[nodiscard]] Measured rise(std::size_t from, std::size_t to, double size, double timingError) const;
+    [[nodiscard]] double peakErrorAt(double time) const
+    {
+        return peakError(motion_, recording_, time, meanAccelerationError_);
+    }
     [[nodiscard]] Measured atPeak(const Extremum& peak) const;
     void accelerations(Repetition& rep) const;
     void speeds(Repetition& rep) const;
@@ -52,6 +58,7 @@ private:
     double rate_;
     double scale_; ///< relative error of a single acceleration; velocity and height have it in their covariance
     JointMotion joint_;
+    double meanAccelerationError_ = 0;         ///< m/s2, of the mean from start to peak
     double startError_, peakError_, endError_; ///< s
 };
 

@@ -44,17 +44,18 @@ double instantError(const motion::VerticalMotion& motion, const motion::Recordin
     const double jerk = std::max(1.0, std::abs(valueAt(motion, motion.acceleration, time + reach) -
                                                valueAt(motion, motion.acceleration, time - reach)) /
                                           reach);
-    return std::hypot(3.0 * std::hypot(noise * std::sqrt(sampling / reach), tremor) / jerk, 0.3 * sampling);
+    return std::hypot(1.3 * std::hypot(noise * std::sqrt(sampling / reach), tremor) / jerk, 0.2 * sampling);
 }
 
 /// Standard uncertainty of a velocity peak's instant. Around its peak velocity is flat: what shifts the instant is the
-/// noise of acceleration over its slope.
-double peakError(const motion::VerticalMotion& motion, const motion::Recording& recording, double peak)
+/// error of acceleration over its slope.
+double peakError(const motion::VerticalMotion& motion, const motion::Recording& recording, double peak,
+                 double accelerationError)
 {
     const double jerk = std::max(1.0, std::abs(valueAt(motion, motion.acceleration, peak + 0.02) -
                                                valueAt(motion, motion.acceleration, peak - 0.02)) /
                                           0.04);
-    return (recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02) / jerk;
+    return std::hypot(recording.sensor.accelerometerNoise * std::sqrt(25.0) + 0.02, accelerationError) / jerk;
 }
 
 Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::Recording& theRecording,
@@ -66,7 +67,9 @@ Measurement::Measurement(const motion::VerticalMotion& theMotion, const motion::
 {
     startError_ = instantError(motion_, recording_, up_.start, up_.fromDeadStop,
                                joint_.variance({JointMotion::velocity(Start, 1)}));
-    peakError_ = peakError(motion_, recording_, up_.peak);
+    meanAccelerationError_ = joint_.uncertainty({JointMotion::velocity(Start, -1), JointMotion::velocity(Peak, 1)}) /
+                             std::max(0.02, up_.peak - up_.start);
+    peakError_ = peakErrorAt(up_.peak);
     if (lift_.ballistic && freeFall_) {
         up_.end = *freeFall_;
         const double jerk = std::max(10.0, std::abs(fitAt(acceleration(), up_.end).slope));
@@ -99,11 +102,9 @@ Measured Measurement::meanUpTo(double time, double heightError, double timeError
 
 Measured Measurement::atPeak(const Extremum& peak) const
 {
-    const double bias = joint_.uncertainty({JointMotion::velocity(Start, -1), JointMotion::velocity(Peak, 1)}) /
-                        std::max(0.02, up_.peak - up_.start);
     const double noise =
         recording_.sensor.accelerometerNoise * std::sqrt(0.5 * rate_) * fitAt(acceleration(), peak.time).noiseGain;
-    return {peak.value, std::hypot(bias, noise, scale_ * peak.value)};
+    return {peak.value, std::hypot(meanAccelerationError_, noise, scale_ * peak.value)};
 }
 
 void Measurement::accelerations(Repetition& rep) const
@@ -135,9 +136,8 @@ void Measurement::speeds(Repetition& rep) const
 void Measurement::shape(Repetition& rep) const
 {
     if (const auto other = findOtherPeak(motion_, up_))
-        rep.otherPeak =
-            OtherPeak{{other->time - up_.start, std::hypot(startError_, peakError(motion_, recording_, other->time))},
-                      {other->velocity, rep.peakVelocity.uncertainty}};
+        rep.otherPeak = OtherPeak{{other->time - up_.start, std::hypot(startError_, peakErrorAt(other->time))},
+                                  {other->velocity, rep.peakVelocity.uncertainty}};
     if (!lift_.secondPull || !sampledAt(lowestShapeRate))
         return;
     if (const auto pull = findSecondPull(motion_, up_))
