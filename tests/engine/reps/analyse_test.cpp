@@ -4,7 +4,6 @@
 
 #include "closed_form.hpp"
 #include "engine/reps/analyse.hpp"
-#include "engine/reps/live_set.hpp"
 
 using namespace fleetrung;
 using namespace fleetrung::tests;
@@ -160,34 +159,4 @@ TEST_CASE("A recording that cannot be judged is refused with its reason", "[reps
         recording.samples[7].specificForce.x() = std::nan("");
         CHECK(analyseSet(recording, lift).error().place == "sample 7");
     }
-}
-
-TEST_CASE("A live set announces each repetition once, soon after it ends, and the same ones the final analysis finds",
-          "[reps][live]")
-{
-    const auto recording = recordingOf(squats(5, 0.45, 0.4), 200);
-    reps::LiveSet live(*findLift("parallel-squat"), recording.sensor);
-    double latest = 0;
-    for (const auto& sample : recording.samples)
-        for (const auto& rep : live.add(sample))
-            latest = std::max(latest, sample.time - rep.concentricEnd);
-    const auto final = live.finish();
-    REQUIRE(final);
-    REQUIRE(live.announced().size() == 5);
-    REQUIRE(final->repetitions.size() == 5);
-    CHECK(latest <= 0.25);
-    for (std::size_t i = 0; i < 5; ++i)
-        CHECK(live.announced()[i].timeToPeakVelocity.value ==
-              Approx(final->repetitions[i].timeToPeakVelocity.value).margin(0.015));
-}
-
-TEST_CASE("A live set leaves out samples that step back in time and counts them", "[reps][live]")
-{
-    const auto recording = recordingOf({stillness(1)}, 200);
-    reps::LiveSet live(*findLift("half-squat"), recording.sensor);
-    for (const auto& sample : recording.samples)
-        live.add(sample);
-    live.add(recording.samples[10]);
-    CHECK(live.leftOut() == 1);
-    CHECK(live.recording().samples.size() == recording.samples.size());
 }
