@@ -168,6 +168,8 @@ std::optional<Error> axisRefusal(const Recording& recording, const std::vector<E
     };
     if (const auto axis = findStuckAxis(whole, false))
         return stuck(*axis);
+    if (const auto axis = findFrozenAxis(recording, samplingRate(recording)))
+        return stuck(*axis);
     for (const auto& part : parts)
         if (const auto axis = findStuckAxis(part, true))
             return stuck(*axis);

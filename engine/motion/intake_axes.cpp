@@ -22,6 +22,10 @@ constexpr std::size_t fewest = 100; // samples that tell anything of noise
 constexpr double twoCounts = 1.5;   // a range of more than one count
 constexpr double moving = 300;      // counts; the axes of a sensor are never so square that one sees nothing of this
 constexpr double noiseless = 1e-6;  // roughness as a share of the range: less is rounding in a simulation
+constexpr std::size_t frozenSamples = 400;
+constexpr double frozenTime = 3.0;    // s
+constexpr double flickers = 0.01;     // share of samples that are a local peak; a smooth motion has fewer
+constexpr double visibleNoise = 0.25; // counts: even in the middle of a count it flickers every twentieth sample
 
 /// How an axis goes from sample to sample.
 struct Activity {
@@ -115,6 +119,37 @@ std::optional<int> findStuckAxis(const Extremes& part, bool byNoiseAlone)
     for (int axis = 0; axis < axisCount; ++axis)
         if (isStuck(part, axis, byNoiseAlone))
             return axis;
+    return std::nullopt;
+}
+
+std::optional<int> findFrozenAxis(const Recording& recording, double rate)
+{
+    const auto& samples = recording.samples;
+    const std::size_t longest = std::max(frozenSamples, static_cast<std::size_t>(frozenTime * rate));
+    if (samples.size() <= longest)
+        return std::nullopt;
+    for (int axis = 0; axis < (recording.hasGyroscope ? axisCount : 3); ++axis) {
+        const double kept = reading(samples.back(), axis);
+        std::size_t run = 0;
+        while (run < samples.size() && reading(samples[samples.size() - 1 - run], axis) == kept)
+            ++run;
+        if (run < longest)
+            continue;
+        // The sensor's other two axes must show that there is noise at all, and how large a count is.
+        double count = std::numeric_limits<double>::infinity();
+        bool noisy = true;
+        for (int other = axis - axis % 3; other < axis - axis % 3 + 3; ++other) {
+            const auto activity = activityOf(std::span(samples).last(longest), other);
+            count = std::min(count, activity.smallest);
+            noisy = noisy && (other == axis || activity.peaks > flickers);
+        }
+        if (!noisy)
+            continue;
+        const auto& sensor = recording.sensor;
+        const double density = axis < 3 ? sensor.accelerometerNoise : sensor.gyroscopeNoise;
+        if (density * std::sqrt(0.5 * rate) > visibleNoise * count)
+            return axis;
+    }
     return std::nullopt;
 }
 
