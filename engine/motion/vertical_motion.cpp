@@ -8,6 +8,7 @@
 
 #include "engine/motion/corrected_trace.hpp"
 #include "engine/motion/gravity.hpp"
+#include "engine/motion/gyroscope_sign.hpp"
 
 namespace fleetrung::motion
 {
@@ -233,6 +234,10 @@ Expected<VerticalMotion> VerticalMotionSolver::look()
         if (largestTilt() < linearTilt)
             break;
     }
+    if (const auto axes = findSwappedAxes(recording_, weighing_.knowledge, sidewaysSpeed(keyframes_, smoothing_)))
+        return fail(Code::NotAvailable, *axes,
+                    "it turns the wrong way against the direction of gravity; swap its sign in the sensor map or the "
+                    "file");
     return trace();
 }
 
