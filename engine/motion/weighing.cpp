@@ -18,6 +18,7 @@ constexpr double windowTremor = 0.03;             // m/s2, what tremor leaves of
 constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
 constexpr std::size_t boundEvery = 5;             // keyframes
 constexpr double unseenAcceleration = 5.0;        // m/s2, what a bar may do while nobody sees it
+constexpr double clippedShare = 0.5;              // of the range
 constexpr double unseenTurn = 0.5;                // rad/s
 constexpr double axisLeak = 0.5;                  // of the scale error; starting value of this project
 
@@ -114,10 +115,13 @@ LocalMatrix Weighing::noise(const Propagation& propagation, std::size_t from, st
         tilt += squared(0.15) * t; // a held bar that nobody watches turns by some degrees each second
     double speed = squared(sensor.accelerometerNoise) * t / 2 + propagation.missedVariance() + squared(3e-4) * t +
                    squared(axisLeak * sensor.accelerometerScaleError * propagation.acceleratedTravel());
-    // An interval over a gap holds nothing but its two ends.
-    const double unseen = (to == from + 1 && t > longGap ? t : 0.0) + clippedTime(from, to);
+    // An interval over a gap holds nothing but its two ends; beyond the range there may be as much again as in it.
+    const double unseen = to == from + 1 && t > longGap ? t : 0.0;
+    const double clipped = clippedTime(from, to);
     speed += squared(unseenAcceleration * unseen);
-    tilt += squared(unseenTurn * unseen);
+    tilt += squared(unseenTurn * (unseen + clipped));
+    if (clipped > 0 && std::isfinite(sensor.accelerometerRange))
+        speed += squared(clippedShare * sensor.accelerometerRange * clipped);
     LocalMatrix q = LocalMatrix::Zero();
     q.diagonal().segment<2>(at::tilt).setConstant(tilt);
     q.diagonal().segment<3>(at::velocity).setConstant(speed);
