@@ -24,6 +24,7 @@ constexpr double slow = 0.04;            // m/s
 constexpr double sameLevel = 0.03;       // m/s
 constexpr double lowShare = 0.25;        // of the rise's peak velocity
 constexpr double longLevel = 0.3;        // s: longer than a sticking point stays at one velocity
+constexpr double clearDrift = 0.02;      // m/s
 constexpr double lookAgain = 0.02;       // s
 constexpr double sameStroke = 0.05;      // s
 
@@ -37,6 +38,17 @@ std::optional<double> levelSince(const motion::VerticalMotion& motion, const Mov
         --i;
     const bool isLevel = last < lowShare * up.peakVelocity && motion.time.back() - motion.time[i] >= longLevel;
     return isLevel ? std::optional(motion.time[i]) : std::nullopt;
+}
+
+/// m/s by which the motion must be wrong if its last two tops are of one height: long without stillness velocity may be
+/// off so far that a rise never seems to end.
+double driftBetweenTops(const motion::VerticalMotion& motion, const Lift& lift)
+{
+    const auto strokes = findStrokes(motion, strokeProminence(lift));
+    if (strokes.empty() || !strokes.back().topBefore)
+        return 0;
+    const std::size_t top = strokes.back().top, before = *strokes.back().topBefore;
+    return (motion.height[top] - motion.height[before]) / (motion.time[top] - motion.time[before]);
 }
 
 /// From when on the rise is so slow that it may have ended: no end lies much before it.
@@ -113,9 +125,12 @@ void LiveSet::look(const Instant& now)
     if (!window_.solve(watch_.stretchStart()))
         return;
     const auto& motion = window_.motion();
-    const auto strokes = findStrokes(motion, strokeProminence(lift_));
-    const bool fresh = !strokes.empty() && motion.time[strokes.back().bottom] > lastEnd_ - sameStroke;
-    auto candidate = fresh ? candidateOf(motion, lift_, strokes.back()) : std::nullopt;
+    auto candidate = newest();
+    if (lift_.returns.top && lift_.start == Start::Eccentric && (!candidate || candidate->up.end >= motion.time.back()))
+        if (const double drift = driftBetweenTops(motion, lift_); std::abs(drift) > clearDrift) {
+            window_.takeOff(drift);
+            candidate = newest();
+        }
     if (!candidate)
         return watch_.refuse();
     Movement& up = candidate->up;
@@ -134,6 +149,15 @@ void LiveSet::look(const Instant& now)
     watch_.settle();
     if (belongs(*candidate))
         announce(*candidate);
+}
+
+std::optional<Candidate> LiveSet::newest() const
+{
+    const auto& motion = window_.motion();
+    const auto strokes = findStrokes(motion, strokeProminence(lift_));
+    if (strokes.empty() || motion.time[strokes.back().bottom] < lastEnd_ - sameStroke)
+        return std::nullopt;
+    return candidateOf(motion, lift_, strokes.back());
 }
 
 /// The rules of selection.cpp, with what is known so far.

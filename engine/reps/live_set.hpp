@@ -57,6 +57,8 @@ private:
     void start();
     void follow(const Instant& now);
     void look(const Instant& now);
+    /// The last stroke of the window, where it is one that was not announced and may be a repetition.
+    [[nodiscard]] std::optional<Candidate> newest() const;
     [[nodiscard]] bool belongs(const Candidate& candidate);
     void announce(const Candidate& candidate);
 

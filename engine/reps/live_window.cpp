@@ -115,6 +115,15 @@ void LiveWindow::spread(std::size_t first)
     motion_.keyframes.push_back(count - 1);
 }
 
+void LiveWindow::takeOff(double velocity)
+{
+    const double from = motion_.time.front();
+    for (std::size_t i = 0; i < motion_.time.size(); ++i) {
+        motion_.velocity[i] -= velocity;
+        motion_.height[i] -= velocity * (motion_.time[i] - from);
+    }
+}
+
 const motion::Recording& LiveWindow::piece()
 {
     const auto from = recording_.samples.begin() + static_cast<std::ptrdiff_t>(firstSample_);

@@ -29,6 +29,8 @@ public:
     /// Solves the samples from an instant [s] to now. False where the solve breaks down.
     [[nodiscard]] bool solve(double from);
     [[nodiscard]] const motion::VerticalMotion& motion() const { return motion_; }
+    /// Takes one velocity [m/s] off the whole of that motion.
+    void takeOff(double velocity);
     /// The samples of that motion, as a recording of their own.
     [[nodiscard]] const motion::Recording& piece();
     /// Whether the sensor has been still anywhere in the set.
