@@ -190,7 +190,7 @@ void Tracker::judge(const QuietSpan& span, std::size_t upTo)
 bool Tracker::standsStill(const QuietSpan& span) const
 {
     const WholeEstimate known = information_.solve();
-    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0};
+    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0, 0};
     for (std::size_t k = span.first; k <= span.last; ++k)
         motion.velocity += keyframes_[k].nominal.velocity + links_[k].belief.given(known.mean).segment<3>(at::velocity);
     motion.velocity /= static_cast<double>(span.last - span.first + 1);
@@ -198,7 +198,7 @@ bool Tracker::standsStill(const QuietSpan& span) const
     const Eigen::Matrix<double, 3, wholeSize> slope = belief.slope.middleRows<3>(at::velocity);
     motion.velocityCovariance = belief.covariance.block<3, 3>(at::velocity, at::velocity) +
                                 slope.lazyProduct(known.covariance).eval().lazyProduct(slope.transpose());
-    addAcceleration(motion, keyframes_, span, known.mean, known.covariance);
+    addReadings(motion, keyframes_, span, known.mean, known.covariance);
     const auto support = supportForStanding(motion, keyframes_[span.last].quiet);
     // Before stillness has shown the accelerometer's bias along gravity, nothing could speak for either. Sets begin at
     // rest, and a rest goes on; where one begins in motion, the first long quiet span is believed.

@@ -51,10 +51,12 @@ struct SpanMotion {
     Eigen::Matrix3d velocityCovariance;
     double acceleration; ///< m/s2, upwards, mean over the span
     double accelerationVariance;
+    double turning; ///< chi-square (3 degrees of freedom) of its mean rate against the gyroscope's bias
 };
 
-/// The acceleration of a quiet span as its mean forces give it, with the biases and scale errors known so far.
-void addAcceleration(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
+/// The acceleration and the turning of a quiet span as its mean readings give them, with the biases and scale errors
+/// known so far.
+void addReadings(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
                      const WholeVector& whole, const WholeMatrix& wholeCovariance);
 
 /// Twice the logarithm of how much likelier the motion is of a bar that stands than of one that moves evenly; nothing

@@ -143,7 +143,7 @@ double VerticalMotionSolver::gapOf(const Turning& turning) const
 /// standing.
 bool VerticalMotionSolver::comesBack(const QuietSpan& span) const
 {
-    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0};
+    SpanMotion motion{Eigen::Vector3d::Zero(), {}, 0, 0, 0};
     for (std::size_t k = span.first; k <= span.last; ++k)
         motion.velocity += keyframes_[k].nominal.velocity + smoothing_.correction(k).segment<3>(at::velocity);
     motion.velocity /= static_cast<double>(span.last - span.first + 1);
@@ -151,7 +151,7 @@ bool VerticalMotionSolver::comesBack(const QuietSpan& span) const
     const Eigen::Matrix<double, 3, wholeSize> slope = smoothing_.slope(middle).middleRows<3>(at::velocity);
     motion.velocityCovariance = smoothing_.covarianceGivenWhole(middle).block<3, 3>(at::velocity, at::velocity) +
                                 slope.lazyProduct(smoothing_.wholeCovariance()).eval().lazyProduct(slope.transpose());
-    addAcceleration(motion, keyframes_, span, smoothing_.whole(), smoothing_.wholeCovariance());
+    addReadings(motion, keyframes_, span, smoothing_.whole(), smoothing_.wholeCovariance());
     const auto support = supportForStanding(motion, keyframes_[span.last].quiet);
     return support && *support > enoughSupport;
 }

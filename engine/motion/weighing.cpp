@@ -14,6 +14,7 @@ constexpr double gateLimit = 11.0;  // chi-square, 4 degrees of freedom, 2.7 %: 
 constexpr double gateFloor = 0.006; // m/s: no prediction is trusted more than this
 const Eigen::Vector3d evenSpeed(0.05, 0.05, 0.3); // m/s, standard deviation of a bar that moves evenly
 constexpr double heldAcceleration = 0.012;        // m/s2, what breathing does to a held bar
+constexpr double heldRate = 0.01;                 // rad/s, what a held bar turns
 constexpr double windowTremor = 0.03;             // m/s2, what tremor leaves of the mean of one window
 constexpr double boundCorrelationTime = 2.0;      // s over which the weak bounds say the same thing
 constexpr std::size_t boundEvery = 5;             // keyframes
@@ -34,21 +35,26 @@ Eigen::Vector3d stillSpeed(const Quietness& quiet)
     return quiet.supported ? Eigen::Vector3d(0.004, 0.004, 0.003) : Eigen::Vector3d(0.015, 0.015, 0.006);
 }
 
-void addAcceleration(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
-                     const WholeVector& whole, const WholeMatrix& wholeCovariance)
+void addReadings(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
+                 const WholeVector& whole, const WholeMatrix& wholeCovariance)
 {
     motion.acceleration = 0;
+    Eigen::Vector3d rate = -whole.segment<3>(whole::gyroscopeBias);
     WholeRow sensitivity = WholeRow::Zero();
     const double count = static_cast<double>(span.last - span.first + 1);
     for (std::size_t k = span.first; k <= span.last; ++k) {
         const Eigen::Vector3d up = keyframes[k].nominal.attitude.conjugate() * Eigen::Vector3d::UnitZ();
         const Eigen::Vector3d& force = keyframes[k].quiet.meanForce;
         motion.acceleration += (up.dot(force - whole.segment<3>(whole::accelerometerBias)) - standardGravity) / count;
+        rate += keyframes[k].quiet.meanRate / count;
         sensitivity.segment<3>(whole::accelerometerBias) += up.transpose() / count;
         sensitivity.segment<3>(whole::accelerometerScale) += up.cwiseProduct(force).transpose() / count;
     }
     motion.accelerationVariance = sensitivity.dot((wholeCovariance * sensitivity.transpose()).transpose()) +
                                   squared(heldAcceleration) + squared(windowTremor) / count;
+    Eigen::Matrix3d rateCovariance = wholeCovariance.block<3, 3>(whole::gyroscopeBias, whole::gyroscopeBias);
+    rateCovariance.diagonal().array() += squared(heldRate);
+    motion.turning = rate.dot(rateCovariance.ldlt().solve(rate));
 }
 
 std::optional<double> supportForStanding(const SpanMotion& motion, const Quietness& quiet)
@@ -57,7 +63,7 @@ std::optional<double> supportForStanding(const SpanMotion& motion, const Quietne
     standing.diagonal().array() += stillSpeed(quiet).array().square() + gateFloor * gateFloor;
     // An even motion may have no acceleration either, so none speaks for standing; much of it speaks against both.
     const double setsOff = squared(motion.acceleration) / motion.accelerationVariance;
-    const double chiSquare = motion.velocity.dot(standing.ldlt().solve(motion.velocity)) + setsOff;
+    const double chiSquare = motion.velocity.dot(standing.ldlt().solve(motion.velocity)) + setsOff + motion.turning;
     if (chiSquare > gateLimit)
         return std::nullopt;
     Eigen::Matrix3d moving = standing;

@@ -16,7 +16,7 @@ namespace fleetrung::reps
 {
 
 /// Names the estimator and its settings: an analysis is kept with it, and made anew when it changes.
-inline constexpr std::string_view analysisVersion = "1";
+inline constexpr std::string_view analysisVersion = "2";
 
 /// A repetition that was seen and cannot be measured: more than 60 ms without samples, or 20 ms and more of clipped
 /// readings, inside its concentric phase.
