@@ -35,7 +35,8 @@ public:
 
     /// Samples that do not move forward in time are left out here, counted, and kept for the final analysis. Returns
     /// the repetitions that became certain with this sample, 0.15 s of signal after their concentric end at most; valid
-    /// until the next call.
+    /// until the next call. Later or never only where nothing has stood still for so long that velocity is off by more
+    /// than 0.04 m/s: there the end of a rise cannot be told until more is known.
     std::span<const Repetition> add(const motion::Sample& sample);
 
     /// All repetitions announced so far, as announced.

@@ -1,5 +1,5 @@
 // Watches the forward estimate of velocity, sample by sample, for an upward stroke that may have ended: only then is it
-// worth solving the last seconds again. It may call too often and never too seldom. Used inside reps/.
+// worth solving the last seconds again. It rather calls once too often than too late. Used inside reps/.
 #pragma once
 
 #include <cstddef>
