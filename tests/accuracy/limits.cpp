@@ -56,13 +56,15 @@ void judgeFault(const Fault& fault, double rate, const Tally& tally, Judge& judg
         return;
     }
     if (fault.quality == Class::A) {
-        judge.atMost(name + ": repetitions missed", rate, static_cast<double>(tally.missed), 0);
-        judge.atMost(name + ": repetitions invented", rate, static_cast<double>(tally.invented), 0);
+        const auto all = static_cast<double>(tally.repetitions);
+        judge.atMost(name + ": share of repetitions missed", rate, static_cast<double>(tally.missed) / all, mostMissed);
+        judge.atMost(name + ": share of repetitions invented", rate, static_cast<double>(tally.invented) / all,
+                     mostInvented);
         judge.atMost(name + ": repetitions refused", rate, static_cast<double>(tally.refused), 0);
     }
     for (std::size_t m = 0; m < metricCount; ++m)
         judge.atLeast(name + ": coverage of " + std::string(allMetrics()[m].name), rate, tally.errors[m].coverage(),
-                      leastCoverage);
+                      fault.quality == Class::A ? leastCoverageA : leastCoverageB);
 }
 
 } // namespace
