@@ -69,7 +69,7 @@ struct Score {
     std::size_t acrossLine = 0; ///< not listed, and rose by less than 5 cm, which was measured as more
     std::size_t phantoms = 0;   ///< not listed, and rose by less than 5 cm and half of what was measured
     std::size_t faster = 0, fasterMissed = 0;
-    Errors peak, rise, listedRise, instant, clearInstant, shortOfPeak, height;
+    Errors peak, rise, listedRise, stroke, cutStroke, instant, clearInstant, shortOfPeak, height;
     Errors fasterPeak, fasterRise, unlistedRise;
 
     void append(const Score& other)
@@ -77,9 +77,9 @@ struct Score {
         listed += other.listed, missed += other.missed, unlisted += other.unlisted;
         acrossLine += other.acrossLine, phantoms += other.phantoms;
         faster += other.faster, fasterMissed += other.fasterMissed;
-        for (const auto errors :
-             {&Score::peak, &Score::rise, &Score::listedRise, &Score::instant, &Score::clearInstant,
-              &Score::shortOfPeak, &Score::height, &Score::fasterPeak, &Score::fasterRise, &Score::unlistedRise})
+        for (const auto errors : {&Score::peak, &Score::rise, &Score::listedRise, &Score::stroke, &Score::cutStroke,
+                                  &Score::instant, &Score::clearInstant, &Score::shortOfPeak, &Score::height,
+                                  &Score::fasterPeak, &Score::fasterRise, &Score::unlistedRise})
             (this->*errors).append(other.*errors);
     }
 };
@@ -143,6 +143,8 @@ inline void scoreListed(Score& score, const OpticalTrial& trial, const reps::Set
     score.peak.add(rep.peakVelocity.value, stroke.peakSpeed, rep.peakVelocity.uncertainty);
     score.rise.add(rep.range.value, opticalRange(trial, rep), rep.range.uncertainty);
     score.listedRise.add(valueAt(trial, height, stroke.top) - valueAt(trial, height, stroke.trough), stroke.rise);
+    const bool cut = rep.concentricStart - stroke.trough > 0.1 || stroke.top - rep.concentricEnd > 0.1;
+    (cut ? score.cutStroke : score.stroke).add(rep.range.value, stroke.rise, rep.range.uncertainty);
     score.instant.add(rep.peakTime, stroke.peakTime());
     if (hasClearPeak(trial, stroke))
         score.clearInstant.add(rep.peakTime, stroke.peakTime());
@@ -205,6 +207,8 @@ inline void print(const std::string& name, const Score& score)
     printRow("peak velocity, mm/s", score.peak, 1e3, true);
     printRow("rise between our own instants, mm", score.rise, 1e3, true);
     printRow("rise between the listed instants, mm", score.listedRise, 1e3, false);
+    printRow("our range against the listed rise, mm", score.stroke, 1e3, true);
+    printRow("the same, ours over 0.1 s shorter, mm", score.cutStroke, 1e3, true);
     printRow("height along the stroke, mm", score.height, 1e3, false);
     printRow("instant of the peak, ms", score.instant, 1e3, false);
     printRow("instant of the peak where it is clear, ms", score.clearInstant, 1e3, false);

@@ -81,6 +81,10 @@ bool skipped()
 // between strokes, so for two minutes the bound on height alone holds the velocity, which wanders by 2 cm/s (12) and
 // 6 cm/s (15). A lever between the sensor and the optical point explains none of it (fitted: from 16.1 to 15.8 mm).
 //
+// Rises are compared between the same two instants. Our range against the listed rise as it stands is 30 mm rms off,
+// for 12 of the 130 are shorter by over 0.1 s: the table goes on over halts and dips of less than 0.15 m, we begin anew
+// (the optical speed is within 0.06 m/s of nothing at all twelve cuts). The other 118 are 14 mm off.
+//
 // What is not listed has less than 0.15 m, lasts too long, or lies where the cameras were blind; the optics say whether
 // it rose. Seven of 136 rose by 43 to 50 mm and were measured as 51 to 84 mm: across the 5 cm line. One is a phantom:
 // 0.71 m in 25, from the finger tap at 61.0 s to the one at 63.7 s. A tap is a blow of up to 155 m/s2 over a few
@@ -93,12 +97,14 @@ TEST_CASE("Hand-moved strokes against motion capture, of a sensor that nothing i
     const auto scores = scoreAll(false);
     const Score& lifts = scores.at("lifts");
     CHECK(lifts.listed == 130);
-    CHECK(lifts.peak.rms() < 0.028);         // found: 0.024 m/s; goal 0.05
-    CHECK(lifts.rise.rms() < 0.018);         // found: 0.015 m; goal 0.02
-    CHECK(lifts.listedRise.rms() < 0.020);   // found: 0.017 m; goal 0.02
-    CHECK(lifts.height.rms() < 0.006);       // found: 0.005 m
-    CHECK(lifts.instant.rms() < 0.023);      // found: 0.019 s; goal 0.015: NOT reached
-    CHECK(lifts.clearInstant.rms() < 0.010); // found: 0.008 s
+    CHECK(lifts.peak.rms() < 0.028);           // found: 0.024 m/s; goal 0.05
+    CHECK(lifts.rise.rms() < 0.018);           // found: 0.015 m; goal 0.02
+    CHECK(lifts.listedRise.rms() < 0.020);     // found: 0.017 m; goal 0.02
+    CHECK(lifts.stroke.rms() < 0.018);         // found: 0.014 m
+    CHECK(lifts.cutStroke.error.size() <= 15); // found: 12
+    CHECK(lifts.height.rms() < 0.006);         // found: 0.005 m
+    CHECK(lifts.instant.rms() < 0.023);        // found: 0.019 s; goal 0.015: NOT reached
+    CHECK(lifts.clearInstant.rms() < 0.010);   // found: 0.008 s
     CHECK(lifts.shortOfPeak.quantile(1) < 0.012);
     for (const auto& [key, score] : scores) {
         CAPTURE(key);
