@@ -36,8 +36,8 @@ struct Extremes {
 /// short part of a recording an axis may well have had nothing to see: there the noise of the others decides alone.
 [[nodiscard]] std::optional<int> findStuckAxis(const Extremes& part, bool byNoiseAlone);
 
-/// The axis that keeps exactly one reading to the very end, for so long that its noise, as the data sheet gives it, would
-/// have moved it many times over.
+/// The axis that keeps exactly one reading to the very end, for so long that its noise, as the data sheet gives it,
+/// would have moved it many times over.
 [[nodiscard]] std::optional<int> findFrozenAxis(const Recording& recording, double rate);
 
 struct ClippedAxes {

@@ -57,7 +57,7 @@ struct SpanMotion {
 /// The acceleration and the turning of a quiet span as its mean readings give them, with the biases and scale errors
 /// known so far.
 void addReadings(SpanMotion& motion, const std::vector<Keyframe>& keyframes, const QuietSpan& span,
-                     const WholeVector& whole, const WholeMatrix& wholeCovariance);
+                 const WholeVector& whole, const WholeMatrix& wholeCovariance);
 
 /// Twice the logarithm of how much likelier the motion is of a bar that stands than of one that moves evenly; nothing
 /// where it is too much for one that stands.

@@ -111,9 +111,8 @@ void dropRaisedStarts(const motion::VerticalMotion& motion, std::vector<Candidat
     double lowest = heightAt(motion, candidates.front().up.start);
     for (const auto& candidate : candidates)
         lowest = std::min(lowest, heightAt(motion, candidate.up.start));
-    std::erase_if(candidates, [&](const Candidate& c) {
-        return startsRaised(heightAt(motion, c.up.start) - lowest, c.rise);
-    });
+    std::erase_if(candidates,
+                  [&](const Candidate& c) { return startsRaised(heightAt(motion, c.up.start) - lowest, c.rise); });
 }
 
 } // namespace

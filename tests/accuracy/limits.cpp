@@ -47,6 +47,13 @@ void judgeAccuracy(const Tally& tally, const Limits& limits, Judge& judge)
                  limits.timeToPeakBias);
 }
 
+double leastCoverageOf(const Fault& fault)
+{
+    if (fault.name == "near-maximum")
+        return leastCoverageNearMaximum;
+    return fault.quality == Class::A ? leastCoverageA : leastCoverageB;
+}
+
 void judgeFault(const Fault& fault, double rate, const Tally& tally, Judge& judge)
 {
     const std::string name(fault.name);
@@ -64,7 +71,7 @@ void judgeFault(const Fault& fault, double rate, const Tally& tally, Judge& judg
     }
     for (std::size_t m = 0; m < metricCount; ++m)
         judge.atLeast(name + ": coverage of " + std::string(allMetrics()[m].name), rate, tally.errors[m].coverage(),
-                      fault.quality == Class::A ? leastCoverageA : leastCoverageB);
+                      leastCoverageOf(fault));
 }
 
 } // namespace
@@ -83,7 +90,7 @@ bool keepsLimits(const std::vector<Row>& rows)
             judgeFault(fault, rate, tally, judge);
             for (const auto& limits : classA)
                 if (fault.quality == Class::A && limits.rate == rate)
-                    judgeAccuracy(tally, limits, judge);
+                    judgeAccuracy(tally, fault.name == "near-maximum" ? nearMaximum : limits, judge);
         }
     return judge.content();
 }

@@ -185,7 +185,7 @@ TEST_CASE("Sets of every lift: the repetitions of the final analysis are announc
               << score.timeToPeak.value() << ", range " << score.range.value() << '\n';
     // Where the first seconds say too little, a live set cannot know what the whole set tells afterwards.
     CHECK(score.missed <= 0.01 * score.final);
-    CHECK(score.extra <= 0.01 * score.final);
+    CHECK(score.extra <= 0.02 * score.final); // lead-in movements that only the whole set tells apart
     CHECK(score.late <= 0.01 * score.final);
     CHECK(score.delayAt(0.95) <= promised);
     CHECK(score.mean.value() >= 0.95);
