@@ -91,9 +91,9 @@ struct Repetition {
     Measured concentricDuration;     ///< s, c - s
     std::optional<OtherPeak> otherPeak;
     std::optional<Measured> peakAcceleration; ///< m/s2, greatest a in [s, p]; 100 Hz
-    std::optional<Measured> secondPullTime;   ///< s, floor cleans: p - the start of the second pull, where a rises
-                                              ///< through a0 + (a1 - a0) / 10: a0 the least a between two that are
-                                            ///< greater by 0.5 m/s2 (the transition), a1 the greatest after it; 100 Hz
+    /// s, floor cleans: p - the start of the second pull, where a rises through a0 + (a1 - a0) / 10: a0 the least a
+    /// between two that are greater by 0.5 m/s2 (the transition), a1 the greatest after it; 100 Hz
+    std::optional<Measured> secondPullTime;
 
     // How soon: windows T from s on
     std::optional<Measured> velocityAt100ms; ///< m/s, v(s + 0.1) (v100); lowestRate(0.1)
