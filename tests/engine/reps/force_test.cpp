@@ -43,7 +43,7 @@ reps::ForceMetrics forcesIn(const reps::SetAnalysis& analysis, std::string_view 
 
 } // namespace
 
-// Source: references TEST 6. F(t) = 1000 (1 - e^(-t / 0.1)) N above the weight: 393.47, 632.12, 776.87, 864.66 N at 50,
+// Closed form. F(t) = 1000 (1 - e^(-t / 0.1)) N above the weight: 393.47, 632.12, 776.87, 864.66 N at 50,
 // 100, 150, 200 ms; mean RFD 7869.4, 6321.2, 5179.1, 4323.3 N/s; impulse over 0-100 ms 36.788 N s. The acceleration is
 // the one that the system mass has under this force; the bar is braked on half a sine of force afterwards.
 TEST_CASE("Force that rises exponentially from a dead stop has the RFD and impulse of its closed form",

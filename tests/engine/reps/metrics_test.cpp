@@ -109,9 +109,10 @@ void print(const SetPlan& plan, const SensorPlan& sensor, std::uint64_t seed, co
 
 } // namespace
 
-// Source: closed form (references TEST 4a). v = 1.6 sin(pi t / 0.35): mean 1.01859, range 0.356507 m, peak at 0.175 s;
-// acceleration falls below -9.81 m/s2 at 0.25877 s, mean propulsive velocity to there 1.15936. Acceleration jumps at
-// both ends, as no body can: a start that looks for a ramp is off by a millisecond or two there.
+// Source: closed form, with the definition of Sanchez-Medina et al. 2010 (from memory). v = 1.6 sin(pi t / 0.35):
+// mean 1.01859, range 0.356507 m, peak at 0.175 s; acceleration falls below -9.81 m/s2 at 0.25877 s, mean propulsive
+// velocity to there 1.15936. Acceleration jumps at both ends, as no body can: a start that looks for a ramp is off by a
+// millisecond or two there.
 TEST_CASE("Mean propulsive velocity ends where the bar is braked harder than gravity would", "[metrics][closed-form]")
 {
     const auto rep = only(pull(halfSine(1.6, 0.35), 0.356507, 2000), "free");
@@ -177,7 +178,7 @@ TEST_CASE("A simulated pull that is let fly ends where its truth ends", "[metric
     }
 }
 
-// Source: closed form of the minimum-jerk stroke (references TEST 7), D = 0.5 m, T = 0.7 s: mean 0.714286,
+// Source: closed form of the minimum-jerk stroke (Flash & Hogan 1985), D = 0.5 m, T = 0.7 s: mean 0.714286,
 // peak 1.339286 at 0.35 s, peak acceleration 5.7735 D / T^2 = 5.8913; v(t) = D/T (30 s^2 - 60 s^3 + 30 s^4) gives
 // v(0.1) = 0.32130, v(0.2) = 0.89252; displacement to peak D / 2.
 TEST_CASE("A minimum-jerk stroke from a dead stop has the metrics of its closed form", "[metrics][closed-form]")
