@@ -12,6 +12,7 @@
 #include "engine/base/identifier.hpp"
 #include "engine/season/evidence.hpp"
 #include "engine/season/plan.hpp"
+#include "engine/season/training_log.hpp"
 
 namespace fleetrung::season
 {
@@ -67,6 +68,7 @@ struct DayInput {
     SeasonPlan plan;
     std::vector<LadderState> states;      ///< one a chosen ladder
     std::vector<SessionEvidence> history; ///< all ladders, by day; sessions of `today` not among them
+    TrainingLog log;                      ///< before `today`
     Wellness wellness;
     CivilDate today;
     std::vector<std::string> stepByExposure; ///< ladders on which the athlete or coach chose so, when asked

@@ -21,6 +21,14 @@ using reps::Measured;
 enum class Side { Both, Left, Right };
 enum class EvidenceSource { Probe, FirstWorkSet, Typed };
 
+/// The first valid repetitions at one load within a session, full intent: what the load correction and the warm-up
+/// check rest on. Medians of up to three.
+struct LoadPoint {
+    double loadKg = 0;                  ///< kg
+    std::optional<Measured> timeToPeak; ///< s, by the rung's metric
+    std::optional<Measured> velocity;   ///< m/s, mean or peak by the rung's metric
+};
+
 /// One session on one rung.
 struct SessionEvidence {
     CivilDate day;
@@ -36,6 +44,7 @@ struct SessionEvidence {
     std::optional<Measured> estimatedMaximum; ///< kg, e1RM
     std::optional<Measured> reactiveStrength; ///< m/s, RSI (jump height / contact)
     double validShare = 1;                    ///< share of the session's repetitions on this rung that were valid
+    std::vector<LoadPoint> loads;             ///< all loads of the session on this rung, lightest first
 };
 
 /// The athlete's own range on a rung: median of the first six accepted repetitions; nothing with fewer than six.
@@ -61,7 +70,8 @@ struct ProbeSet {
 
 /// Median of the valid ones among the first three (two at least). Two-peaked repetitions give velocity, but no TPV.
 /// Values are rounded to the step in which they are printed (1 ms, 0.001 m/s, 1 mm).
-/// NotAvailable, with the reason, where the set is no evidence: load more than 3 % off the probe load, too few valid.
+/// NotAvailable, with the reason, where the set is no evidence: load more than 15 % off the probe load (between 3 and
+/// 15 % it needs the load correction, which decideDay() looks for), too few valid.
 [[nodiscard]] Expected<SessionEvidence> evidenceFromProbe(const ProbeSet& probe, const Rules& rules);
 
 [[nodiscard]] Json evidenceJson(const SessionEvidence& evidence);

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/season/plan.hpp"
+#include "engine/season/training_log.hpp"
 
 namespace fleetrung::season
 {
@@ -21,13 +22,6 @@ struct LoadLimit {
 [[nodiscard]] LoadLimit firstLoadOn(const Rung& next, double lastWorkLoadKg, std::optional<double> effortSevenKg,
                                     std::optional<double> fullMaximumKg, const AthleteFacts& athlete, CivilDate day,
                                     const Rules& rules);
-
-struct WorkDone {
-    CivilDate day;
-    double loadKg = 0;
-    int targetRepetitions = 0;
-    int doneRepetitions = 0;
-};
 
 /// At most +10 % over the heaviest load of the 7 days before... and +20 % over 28 days, on one rung. `work` by day, not
 /// empty.

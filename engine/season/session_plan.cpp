@@ -178,7 +178,8 @@ const Rung* rungFor(const SeasonPlan& plan, const Ladder& ladder, const LadderSt
 } // namespace
 
 SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& states,
-                        const std::vector<Decision>& decisions, CivilDate day, const SeasonData& data)
+                        const std::vector<Decision>& decisions, CivilDate day, const SeasonData& data,
+                        const TrainingLog&)
 {
     SessionPlan session;
     session.day = day;

@@ -32,6 +32,11 @@ const Rung& rungOf(const char* ladder, const char* rung)
     return *findLadder(standardSeasonData().ladders, ladder)->find(rung);
 }
 
+WorkDone done(const char* day, double loadKg, int target, int repetitions)
+{
+    return {on(day), "squat", "half", loadKg, target, repetitions, {}, false, false};
+}
+
 } // namespace
 
 TEST_CASE("A session: fastest lift first, warm-up, probe set, work sets, rest, set stop and cautions",
@@ -222,8 +227,8 @@ TEST_CASE("Cleans go down in load: 0.90 from the floor to the hang, 0.85 to the 
 TEST_CASE("No more than 10 % in 7 days and 20 % in 28 days on a rung", "[season][load][published]")
 {
     // Steps of 2-10 %: ACSM, Ratamess et al. 2009, Med Sci Sports Exerc 41(3):687-708.
-    const std::vector<WorkDone> work{
-        {on("2026-01-05"), 100, 5, 5}, {on("2026-01-12"), 108, 5, 5}, {on("2026-01-19"), 115, 5, 5}};
+    const std::vector<WorkDone> work{done("2026-01-05", 100, 5, 5), done("2026-01-12", 108, 5, 5),
+                                     done("2026-01-19", 115, 5, 5)};
     CHECK(loadLimit(work, on("2026-01-23"), rules()).maximumKg == Approx(1.1 * 108)); // 7 days before, 108 stood
     CHECK(loadLimit(work, on("2026-01-26"), rules()).maximumKg == Approx(1.2 * 100)); // 28 days: 120 < 126.5
     CHECK(loadLimit(work, on("2026-01-26"), rules()).reason.find("28 days") != std::string::npos);
@@ -234,7 +239,7 @@ TEST_CASE("Without a sensor load grows by 2 to 10 % when the target was beaten i
 {
     // ACSM, Ratamess et al. 2009: 2-10 % when one or two repetitions more than the target can be done.
     const auto next = [](int first, int second) {
-        const std::vector<WorkDone> work{{on("2026-01-05"), 100, 5, first}, {on("2026-01-09"), 100, 5, second}};
+        const std::vector<WorkDone> work{done("2026-01-05", 100, 5, first), done("2026-01-09", 100, 5, second)};
         return nextLoadWithoutSensor(work, on("2026-01-12"), rules());
     };
     CHECK(next(5, 7) == 100);
@@ -242,8 +247,8 @@ TEST_CASE("Without a sensor load grows by 2 to 10 % when the target was beaten i
     CHECK(next(6, 6) == Approx(102));
     CHECK(next(7, 7) == Approx(110));
     CHECK(next(9, 12) == Approx(110));
-    const std::vector<WorkDone> raised{
-        {on("2026-01-05"), 100, 5, 7}, {on("2026-01-09"), 108, 5, 7}, {on("2026-01-10"), 108, 5, 7}};
+    const std::vector<WorkDone> raised{done("2026-01-05", 100, 5, 7), done("2026-01-09", 108, 5, 7),
+                                       done("2026-01-10", 108, 5, 7)};
     CHECK(nextLoadWithoutSensor(raised, on("2026-01-11"), rules()) == Approx(110)); // the week's 10 % are nearly used
 }
 
