@@ -4,6 +4,7 @@
 
 #include "engine/base/numbers.hpp"
 #include "engine/season/decide.hpp"
+#include "engine/season/replay.hpp"
 
 namespace fleetrung::season
 {
@@ -37,37 +38,6 @@ Decision decideLadder(const LadderDay& day)
         if (auto decision = rule(day))
             return std::move(*decision);
     return decideByEvidence(day);
-}
-
-void append(std::string& text, const std::optional<Measured>& measured)
-{
-    text +=
-        measured ? ' ' + shortestText(measured->value) + '~' + shortestText(measured->uncertainty) : std::string(" -");
-}
-
-/// All that the day's decisions were made from, as text.
-std::string inputsText(const DayInput& input)
-{
-    const auto& wellness = input.wellness;
-    std::string text = dateText(input.today) + ' ' + identifierText(input.plan.id);
-    for (const auto& state : input.states)
-        for (const auto& stay : state.path)
-            text += '\n' + state.ladder + ' ' + stay.rung + ' ' + dateText(stay.from);
-    for (const auto& session : input.history) {
-        text += '\n' + dateText(session.day) + ' ' + session.ladder + ' ' + session.rung + ' ' +
-                integerText(static_cast<int>(session.side)) + integerText(static_cast<int>(session.source)) + ' ' +
-                shortestText(session.loadKg) + ' ' + shortestText(session.validShare);
-        for (const auto& measured : {session.timeToPeak, session.meanVelocity, session.peakVelocity, session.range,
-                                     session.estimatedMaximum, session.reactiveStrength})
-            append(text, measured);
-    }
-    text += '\n' + shortestText(wellness.sleepHours.value_or(-1)) + ' ' + integerText(wellness.pain.value_or(-1)) +
-            ' ' + wellness.painRegion + ' ';
-    for (const bool flag : {wellness.sharpPain, wellness.limping, wellness.newHamstringPain, wellness.refused})
-        text += flag ? '1' : '0';
-    for (const auto& ladder : input.stepByExposure)
-        text += '\n' + ladder;
-    return text;
 }
 
 /// Days on which a heavy ladder went down, from the paths taken.
@@ -155,7 +125,7 @@ std::vector<Decision> decideDay(const DayInput& input, const SeasonData& data)
         decisions.push_back(decideLadder(day));
     keepHeavyStepsApart(days, decisions);
     easeSession(decisions, data.rules);
-    const std::string inputs = inputsText(input);
+    const std::string inputs = jsonText(dayInputJson(input));
     for (auto& decision : decisions)
         decision.id =
             hashIdentifier(std::array<std::string_view, 4>{"decision", data.version, decision.ladder, inputs});

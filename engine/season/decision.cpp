@@ -14,24 +14,6 @@ namespace
 constexpr std::array<std::string_view, 5> kindKeys{"step", "hold", "step-back", "ease", "rest"};
 constexpr std::array<std::string_view, 5> kindNames{"step", "hold", "step back", "ease", "rest"};
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 16> ruleTitles{
-    {{"refusal", "Refused by the athlete"},
-     {"pain", "Pain"},
-     {"outside-season", "Outside the season"},
-     {"transition", "Transition"},
-     {"new-macrocycle", "A new macrocycle"},
-     {"layoff", "Layoff"},
-     {"competition-rest", "Rest before a competition"},
-     {"ease", "Ease: later than before"},
-     {"poor-night", "Ease: a poor night"},
-     {"must-step", "Step by date"},
-     {"climb", "Up to the next box"},
-     {"step-for-evidence", "Step for evidence"},
-     {"step-by-exposure", "Step by exposure, by choice"},
-     {"no-response", "No response"},
-     {"one-heavy-step", "One heavy step in seven days"},
-     {"hold", "Hold"}}};
-
 EvidenceLine readLine(ObjectReader& reader)
 {
     EvidenceLine line;
@@ -59,9 +41,8 @@ std::string_view decisionName(DecisionKind kind)
 
 std::string_view ruleTitle(std::string_view rule)
 {
-    const auto found =
-        std::find_if(ruleTitles.begin(), ruleTitles.end(), [&](const auto& item) { return item.first == rule; });
-    return found == ruleTitles.end() ? std::string_view{} : found->second;
+    const auto* found = findRule(standardSeasonData().rules, rule);
+    return found == nullptr ? std::string_view{} : std::string_view(found->title);
 }
 
 LadderState afterDecision(LadderState state, const Decision& decision)

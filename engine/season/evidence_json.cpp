@@ -2,8 +2,7 @@
 #include <utility>
 
 #include "engine/base/numbers.hpp"
-#include "engine/season/evidence.hpp"
-#include "engine/season/object_reader.hpp"
+#include "engine/season/evidence_reader.hpp"
 
 namespace fleetrung::season
 {
@@ -32,6 +31,31 @@ Enumeration readKey(ObjectReader& reader, std::string_view key, const std::array
     return Enumeration{};
 }
 
+Json measuredJson(const Measured& measured)
+{
+    return {{"value", measured.value}, {"uncertainty", measured.uncertainty}};
+}
+
+std::optional<Measured> readMeasured(ObjectReader& reader, std::string_view key)
+{
+    std::optional<Measured> measured;
+    reader.object(key, [&](ObjectReader& item) {
+        const double value = item.number("value", -2000, 2000);
+        measured = Measured{value, item.number("uncertainty", 0, 2000)};
+    });
+    return measured;
+}
+
+Json loadJson(const LoadPoint& point)
+{
+    Json json{{"load_kg", point.loadKg}};
+    if (point.timeToPeak)
+        json["time_to_peak_s"] = measuredJson(*point.timeToPeak);
+    if (point.velocity)
+        json["velocity_mps"] = measuredJson(*point.velocity);
+    return json;
+}
+
 } // namespace
 
 Json evidenceJson(const SessionEvidence& evidence)
@@ -44,15 +68,17 @@ Json evidenceJson(const SessionEvidence& evidence)
               {"load_kg", evidence.loadKg}};
     for (const auto& [key, member] : measures)
         if (const auto& measured = evidence.*member)
-            json[std::string(key)] = {{"value", measured->value}, {"uncertainty", measured->uncertainty}};
+            json[std::string(key)] = measuredJson(*measured);
     json["valid_share"] = evidence.validShare;
+    if (!evidence.loads.empty())
+        json["loads"] = Json::array();
+    for (const auto& point : evidence.loads)
+        json["loads"].push_back(loadJson(point));
     return json;
 }
 
-Expected<SessionEvidence> evidenceFromJson(const Json& json)
+SessionEvidence readEvidence(ObjectReader& reader)
 {
-    ReadProblem problem;
-    ObjectReader reader(json, "", problem);
     SessionEvidence evidence;
     evidence.day = reader.date("day");
     evidence.ladder = reader.text("ladder");
@@ -61,11 +87,21 @@ Expected<SessionEvidence> evidenceFromJson(const Json& json)
     evidence.source = readKey<EvidenceSource>(reader, "source", sourceKeys);
     evidence.loadKg = reader.number("load_kg", 0, 2000);
     for (const auto& [key, member] : measures)
-        reader.object(key, [&, wanted = member](ObjectReader& item) {
-            const double value = item.number("value", -2000, 2000);
-            evidence.*wanted = Measured{value, item.number("uncertainty", 0, 2000)};
-        });
+        evidence.*member = readMeasured(reader, key);
     evidence.validShare = reader.number("valid_share", 0, 1);
+    if (reader.has("loads"))
+        reader.eachObject("loads", [&](ObjectReader& item) {
+            evidence.loads.push_back({item.number("load_kg", 0, 2000), readMeasured(item, "time_to_peak_s"),
+                                      readMeasured(item, "velocity_mps")});
+        });
+    return evidence;
+}
+
+Expected<SessionEvidence> evidenceFromJson(const Json& json)
+{
+    ReadProblem problem;
+    ObjectReader reader(json, "", problem);
+    auto evidence = readEvidence(reader);
     reader.finish();
     if (problem.first)
         return tl::unexpected(*problem.first);

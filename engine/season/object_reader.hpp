@@ -46,6 +46,8 @@ public:
     std::vector<double> numbers(std::string_view key, double low, double high);
     void eachObject(std::string_view key, const std::function<void(ObjectReader&)>& read);
     void object(std::string_view key, const std::function<void(ObjectReader&)>& read);
+    /// The value as it is, for a reader of its own; null, and a problem, where it is missing.
+    const Json* value(std::string_view key) { return require(key); }
 
     /// Refuses keys that nobody asked for: a misspelt key must not be passed over in silence.
     void finish();

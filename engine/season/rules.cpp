@@ -14,7 +14,7 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr std::array<std::pair<std::string_view, double Rules::*>, 63> members{{
+constexpr std::array<std::pair<std::string_view, double Rules::*>, 92> members{{
     {"load_tolerance", &Rules::loadTolerance},
     {"range_tolerance", &Rules::rangeTolerance},
     {"range_tolerance_share", &Rules::rangeToleranceShare},
@@ -78,18 +78,82 @@ constexpr std::array<std::pair<std::string_view, double Rules::*>, 63> members{{
     {"jump_heavy_height", &Rules::jumpHeavyHeight},
     {"jump_contact_limit", &Rules::jumpContactLimit},
     {"jump_index_error", &Rules::jumpIndexError},
+    {"load_correction_limit", &Rules::loadCorrectionLimit},
+    {"load_correction_pairs", &Rules::loadCorrectionPairs},
+    {"load_correction_sessions", &Rules::loadCorrectionSessions},
+    {"load_correction_spread", &Rules::loadCorrectionSpread},
+    {"strength_days", &Rules::strengthDays},
+    {"strength_level", &Rules::strengthLevel},
+    {"strength_error", &Rules::strengthError},
+    {"maintenance_days", &Rules::maintenanceDays},
+    {"maintenance_latest_days", &Rules::maintenanceLatestDays},
+    {"maintenance_clear_days", &Rules::maintenanceClearDays},
+    {"warm_up_low", &Rules::warmUpLow},
+    {"warm_up_very_low", &Rules::warmUpVeryLow},
+    {"warm_up_load", &Rules::warmUpLoad},
+    {"warm_up_sets_off", &Rules::warmUpSetsOff},
+    {"warm_up_strong_load", &Rules::warmUpStrongLoad},
+    {"warm_up_strong_sets", &Rules::warmUpStrongSets},
+    {"warm_up_sessions", &Rules::warmUpSessions},
+    {"speed_loss", &Rules::speedLoss},
+    {"speed_loss_errors", &Rules::speedLossErrors},
+    {"speed_days", &Rules::speedDays},
+    {"speed_wind", &Rules::speedWind},
+    {"speed_error", &Rules::speedError},
+    {"speed_strength", &Rules::speedStrength},
+    {"side_limit", &Rules::sideLimit},
+    {"side_errors", &Rules::sideErrors},
+    {"side_sessions", &Rules::sideSessions},
+    {"jump_contacts_week", &Rules::jumpContactsWeek},
+    {"heavy_share", &Rules::heavyShare},
+    {"heavy_effort", &Rules::heavyEffort},
 }};
 
 constexpr double largestShare = 3; ///< shares and factors above this are slips of the pen
 constexpr double largestNumber = 1000;
 
-double readNumber(ObjectReader& reader)
+NumberText readNumber(ObjectReader& reader, std::string_view key)
 {
-    const auto unit = reader.text("unit");
-    (void)reader.text("origin");
-    (void)reader.text("about");
-    const bool share = unit == "share" || unit == "factor";
-    return reader.number("value", 0, share ? largestShare : largestNumber);
+    NumberText number{std::string(key), 0, reader.text("unit"), reader.text("origin"), reader.text("about")};
+    const bool share = number.unit == "share" || number.unit == "factor";
+    number.value = reader.number("value", 0, share ? largestShare : largestNumber);
+    return number;
+}
+
+/// "{step_sessions} sessions" with the number in place: a rule's words cannot drift from its numbers.
+std::string withNumbers(std::string text, const Rules& rules, ObjectReader& reader)
+{
+    for (auto open = text.find('{'); open != std::string::npos; open = text.find('{', open)) {
+        const auto close = text.find('}', open);
+        const auto* number =
+            close == std::string::npos ? nullptr : findNumber(rules, text.substr(open + 1, close - open - 1));
+        if (number == nullptr) {
+            reader.refuse("text", "a number is named in { } that is none of \"numbers\"");
+            return text;
+        }
+        const auto shown = numberText(*number);
+        text.replace(open, close - open + 1, shown);
+        open += shown.size();
+    }
+    return text;
+}
+
+RuleText readRule(ObjectReader& reader, const Rules& rules)
+{
+    RuleText rule;
+    rule.key = reader.text("key");
+    rule.group = reader.text("group");
+    if (rule.group != "decision" && rule.group != "evidence" && rule.group != "day")
+        reader.refuse("group", "decision, evidence or day is needed here");
+    if (findRule(rules, rule.key) != nullptr)
+        reader.refuse("key", "this rule stands twice");
+    rule.title = reader.text("title");
+    rule.text = withNumbers(reader.text("text"), rules, reader);
+    rule.numbers = reader.texts("numbers");
+    for (const auto& key : rule.numbers)
+        if (findNumber(rules, key) == nullptr)
+            reader.refuse("numbers", "there is no number \"" + key + "\"");
+    return rule;
 }
 
 PhaseRule readPhaseRule(ObjectReader& reader, std::size_t place)
@@ -114,15 +178,13 @@ PhaseRule readPhaseRule(ObjectReader& reader, std::size_t place)
 SeasonData readStandardData()
 {
     // The files are part of the library and a test reads them one by one; a failure here would be an empty plan.
-    SeasonData data;
-    if (auto ladders = parseLadders(laddersFile()))
-        data.ladders = std::move(*ladders);
-    if (auto rules = parseRules(rulesFile()))
-        data.rules = std::move(*rules);
-    if (auto cautions = parseCautions(cautionsFile()))
-        data.cautions = std::move(*cautions);
-    data.version = identifierText(hashIdentifier(std::array{laddersFile(), rulesFile(), cautionsFile()}));
-    return data;
+    auto data = parseSeasonData(laddersFile(), rulesFile(), cautionsFile());
+    return data ? std::move(*data) : SeasonData{};
+}
+
+Error inFile(const char* name, const Error& error)
+{
+    return {error.code, std::string(name) + ": " + error.place, error.message};
 }
 
 } // namespace
@@ -142,9 +204,13 @@ Expected<Rules> parseRules(std::string_view text)
         for (const auto& [key, member] : members) {
             if (!numbers.has(key))
                 numbers.refuse(key, "this number is missing");
-            numbers.object(key, [&, wanted = member](ObjectReader& reader) { rules.*wanted = readNumber(reader); });
+            numbers.object(key, [&, name = key, wanted = member](ObjectReader& reader) {
+                rules.numbers.push_back(readNumber(reader, name));
+                rules.*wanted = rules.numbers.back().value;
+            });
         }
     });
+    top.eachObject("rules", [&](ObjectReader& reader) { rules.texts.push_back(readRule(reader, rules)); });
     top.eachObject("phases",
                    [&](ObjectReader& reader) { rules.phases.push_back(readPhaseRule(reader, rules.phases.size())); });
     if (rules.phases.size() != static_cast<std::size_t>(PhaseKind::Taper) + 1)
@@ -171,6 +237,25 @@ Expected<std::vector<Caution>> parseCautions(std::string_view text)
     if (problem.first)
         return tl::unexpected(*problem.first);
     return cautions;
+}
+
+Expected<SeasonData> parseSeasonData(std::string_view ladders, std::string_view rules, std::string_view cautions)
+{
+    SeasonData data;
+    auto readLadders = parseLadders(ladders);
+    if (!readLadders)
+        return tl::unexpected(inFile("ladders", readLadders.error()));
+    auto readRules = parseRules(rules);
+    if (!readRules)
+        return tl::unexpected(inFile("rules", readRules.error()));
+    auto readCautions = parseCautions(cautions);
+    if (!readCautions)
+        return tl::unexpected(inFile("cautions", readCautions.error()));
+    data.ladders = std::move(*readLadders);
+    data.rules = std::move(*readRules);
+    data.cautions = std::move(*readCautions);
+    data.version = identifierText(hashIdentifier(std::array{ladders, rules, cautions}));
+    return data;
 }
 
 const SeasonData& standardSeasonData()

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/base/error.hpp"
+#include "engine/base/json.hpp"
 #include "engine/season/ladder.hpp"
 #include "engine/season/phase_kind.hpp"
 
@@ -21,6 +22,24 @@ struct PhaseRule {
     int maximumDays = 0;  ///< beyond this the days go to general preparation; 0 = no limit
     double setStop = 0.2; ///< velocity loss from the fastest repetition at which a set stops (share)
     double volume = 1;    ///< sets of the phase as a share of a rung's own sets
+};
+
+/// One number of rules.json as people read it.
+struct NumberText {
+    std::string key; ///< "step_gain"
+    double value = 0;
+    std::string unit;   ///< "typical errors"
+    std::string origin; ///< "starting value of this project", "common practice, no source", "published: ..."
+    std::string about;
+};
+
+/// One rule in words, its numbers in place.
+struct RuleText {
+    std::string key;   ///< "step-for-evidence"
+    std::string group; ///< "decision" (in order of precedence), "evidence", "day"
+    std::string title; ///< "Step for evidence"
+    std::string text;
+    std::vector<std::string> numbers; ///< keys
 };
 
 /// Every number a decision rests on. Names are the keys of rules.json in camelCase; units stand there.
@@ -41,9 +60,17 @@ struct Rules {
     double taperDays, taperVolume, minorTaperDays, minorTaperVolume, competitionRestDays, primerLoad, primerRepetitions;
     // sessions and jumps
     double minutesPerLift, liftsPerSession, youngDaysPerWeek, jumpContacts, jumpContactsYoung, jumpRestDays,
-        jumpHeightYoung, jumpHeavyMass, jumpHeavyHeight, jumpContactLimit, jumpIndexError;
+        jumpHeightYoung, jumpHeavyMass, jumpHeavyHeight, jumpContactLimit, jumpIndexError, jumpContactsWeek, heavyShare,
+        heavyEffort;
+    // load correction, strength, maintenance, warm-up check, speed, sides
+    double loadCorrectionLimit, loadCorrectionPairs, loadCorrectionSessions, loadCorrectionSpread, strengthDays,
+        strengthLevel, strengthError, maintenanceDays, maintenanceLatestDays, maintenanceClearDays, warmUpLow,
+        warmUpVeryLow, warmUpLoad, warmUpSetsOff, warmUpStrongLoad, warmUpStrongSets, warmUpSessions, speedLoss,
+        speedLossErrors, speedDays, speedWind, speedError, speedStrength, sideLimit, sideErrors, sideSessions;
 
-    std::vector<PhaseRule> phases; ///< all six, in order
+    std::vector<PhaseRule> phases;   ///< all six, in order
+    std::vector<NumberText> numbers; ///< the same numbers with unit and origin, in the file's order
+    std::vector<RuleText> texts;     ///< decisions by precedence, then what they rest on, then the day
 };
 
 /// Fails with InvalidInput (place: the key): a number that is missing, unknown, has no origin, or lies out of its
@@ -66,8 +93,22 @@ struct SeasonData {
     std::string version; ///< hash of what the data was read from; plans and decisions are named after it too
 };
 
+/// Fails as the parser of the file at fault does, its place led by the file's name.
+[[nodiscard]] Expected<SeasonData> parseSeasonData(std::string_view ladders, std::string_view rules,
+                                                   std::string_view cautions);
+
 /// The starting set of this project (ladders.json, rules.json, cautions.json), read once, never changed.
 [[nodiscard]] const SeasonData& standardSeasonData();
+
+/// Null where there is none.
+[[nodiscard]] const RuleText* findRule(const Rules& rules, std::string_view key);
+[[nodiscard]] const NumberText* findNumber(const Rules& rules, std::string_view key);
+/// "80 %", "20 mm", "250 ms", "1.35": as rule texts show it.
+[[nodiscard]] std::string numberText(const NumberText& number);
+
+/// Every rule by precedence, with its numbers, their units and where they come from; for people.
+[[nodiscard]] std::string explainRules(const Rules& rules);
+[[nodiscard]] Json rulesJson(const Rules& rules);
 
 [[nodiscard]] const Caution* findCaution(const SeasonData& data, std::string_view key);
 
