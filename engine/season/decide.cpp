@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/base/numbers.hpp"
+#include "engine/season/load_correction.hpp"
 
 namespace fleetrung::season
 {
@@ -37,6 +38,7 @@ void mergeSide(SessionEvidence& kept, const SessionEvidence& other)
     kept.validShare = validShare;
 }
 
+/// As they came, by day.
 std::vector<SessionEvidence> sessionsOf(const Ladder& ladder, const DayInput& input)
 {
     std::vector<SessionEvidence> sessions;
@@ -45,6 +47,11 @@ std::vector<SessionEvidence> sessionsOf(const Ladder& ladder, const DayInput& in
             sessions.push_back(rounded(session));
     std::stable_sort(sessions.begin(), sessions.end(),
                      [](const SessionEvidence& a, const SessionEvidence& b) { return a.day < b.day; });
+    return sessions;
+}
+
+std::vector<SessionEvidence> oneADay(const std::vector<SessionEvidence>& sessions)
+{
     std::vector<SessionEvidence> merged;
     for (const auto& session : sessions) {
         if (!merged.empty() && merged.back().day == session.day && merged.back().rung == session.rung)
@@ -53,6 +60,25 @@ std::vector<SessionEvidence> sessionsOf(const Ladder& ladder, const DayInput& in
             merged.push_back(session);
     }
     return merged;
+}
+
+/// The sessions of the stay that are evidence: at its probe load, or brought there.
+std::vector<SessionEvidence> stayOf(const LadderDay& day)
+{
+    std::vector<SessionEvidence> onRung, stay;
+    for (const auto& session : day.sessions)
+        if (session.rung == day.rung().key)
+            onRung.push_back(session);
+    const auto first = std::find_if(onRung.begin(), onRung.end(),
+                                    [&](const SessionEvidence& s) { return s.day >= day.state.since(); });
+    if (first == onRung.end())
+        return stay;
+    const double probeLoad = day.state.probeLoadKg.value_or(first->loadKg);
+    const auto slopes = loadSlopes(onRung, day.data.rules);
+    for (auto session = first; session != onRung.end(); ++session)
+        if (auto moved = atLoad(*session, probeLoad, day.rung().metric, slopes, day.data.rules))
+            stay.push_back(std::move(*moved));
+    return stay;
 }
 
 std::optional<LadderState> stateOf(const Ladder& ladder, const DayInput& input)
@@ -72,18 +98,16 @@ std::optional<LadderDay> lookAt(const Ladder& ladder, const DayInput& input, con
     auto state = stateOf(ladder, input);
     if (usable.rungs.empty() || !state)
         return std::nullopt;
-    LadderDay day{input, data, ladder, std::move(*state), std::move(usable), 0, nullptr, {}, {}, {}};
+    LadderDay day{input, data, ladder, std::move(*state), std::move(usable), 0, nullptr, {}, {}, {}, {}};
     day.place = day.usable.placeOf(ladder, day.state.rung());
     day.phase = phaseOn(input.plan.phases, input.today);
     if (day.phase != nullptr && day.phase->kind != PhaseKind::Transition)
         for (const auto& window : trainingWindows(input.plan.phases))
             if (window.from <= input.today && input.today <= window.to)
                 day.window = window;
-    day.sessions = sessionsOf(ladder, input);
-    std::copy_if(day.sessions.begin(), day.sessions.end(), std::back_inserter(day.stay),
-                 [&](const SessionEvidence& session) {
-                     return session.rung == day.rung().key && session.day >= day.state.since();
-                 });
+    day.sided = sessionsOf(ladder, input);
+    day.sessions = oneADay(day.sided);
+    day.stay = stayOf(day);
     return day;
 }
 

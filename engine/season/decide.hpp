@@ -22,7 +22,8 @@ struct LadderDay {
     const PhaseSpan* phase = nullptr;      ///< of today; null outside the season
     std::optional<Window> window;          ///< macrocycle of today; none in transition and outside the season
     std::vector<SessionEvidence> sessions; ///< this ladder's, before today, one a day, rounded to printed steps
-    std::vector<SessionEvidence> stay;     ///< those on the current rung since it was entered
+    std::vector<SessionEvidence> stay;     ///< those on the current rung since it was entered, at the stay's probe load
+    std::vector<SessionEvidence> sided;    ///< left and right apart, as they came
 
     [[nodiscard]] const Rung& rung() const { return *usable.rungs[place]; }
     [[nodiscard]] const Rung* next() const

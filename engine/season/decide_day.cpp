@@ -3,7 +3,7 @@
 #include <numeric>
 
 #include "engine/base/numbers.hpp"
-#include "engine/season/decide.hpp"
+#include "engine/season/lines.hpp"
 #include "engine/season/replay.hpp"
 
 namespace fleetrung::season
@@ -22,7 +22,7 @@ Decision resting(Decision layoff, Decision rest)
     return layoff;
 }
 
-Decision decideLadder(const LadderDay& day)
+Decision firstThatApplies(const LadderDay& day)
 {
     for (const auto rule : {decidePain, decideCalendar})
         if (auto decision = rule(day))
@@ -38,6 +38,16 @@ Decision decideLadder(const LadderDay& day)
         if (auto decision = rule(day))
             return std::move(*decision);
     return decideByEvidence(day);
+}
+
+Decision decideLadder(const LadderDay& day)
+{
+    auto decision = firstThatApplies(day);
+    const auto strength = strengthTrend(day);
+    decision.noSprints = forbidsSprints(day.input.wellness, day.data.rules);
+    decision.strengthLost = strength && strength->lost;
+    decision.speedNotFollowing = speedNotFollowing(day).has_value();
+    return decision;
 }
 
 /// Days on which a heavy ladder went down, from the paths taken.
@@ -63,8 +73,8 @@ void putOff(Decision& decision, const LadderDay& day, int daysSince)
                        : daysSince == 1 ? std::string("yesterday")
                                         : integerText(daysSince) + " days ago") +
                       ": it waits.";
-    decision.evidence.push_back({"days since a heavy ladder stepped", static_cast<double>(daysSince), 0, "days",
-                                 "at least " + fixedText(day.data.rules.heavyStepDays, 0), false, true});
+    decision.evidence.push_back(
+        line("days since a heavy ladder stepped", daysSince, "days", atLeast(day.data.rules.heavyStepDays), false));
 }
 
 /// Steps that must be taken go first, the longest overdue before the others; then the plan's order.

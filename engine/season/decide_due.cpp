@@ -9,7 +9,7 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr std::size_t climbSessions = 3;
+constexpr int climbSessions = 3; // starting value of this project
 
 } // namespace
 
@@ -46,8 +46,10 @@ std::optional<Decision> decideClimb(const LadderDay& day)
     std::vector<EvidenceLine> lines;
     addStayLines(day, lines);
     lines.pop_back();
-    lines.front() = line("sessions on this rung", static_cast<double>(day.stay.size()), "sessions",
-                         atLeast(climbSessions), day.stay.size() >= climbSessions);
+    const auto sessions = static_cast<int>(day.stay.size());
+    lines.front() =
+        lacking(line("sessions on this rung", sessions, "sessions", atLeast(climbSessions), sessions >= climbSessions),
+                counted(climbSessions - sessions, "more session") + " on it");
     double contact = 0, index = 0, best = 0;
     for (const auto& session : day.stay) {
         contact = session.timeToPeak ? session.timeToPeak->value * 1000 : contact;
@@ -55,13 +57,18 @@ std::optional<Decision> decideClimb(const LadderDay& day)
     }
     for (const auto& session : day.sessions)
         best = std::max(best, session.reactiveStrength ? session.reactiveStrength->value : 0);
-    lines.push_back(line("contact time", roundTo(contact, 1), "ms", "at most " + fixedText(limit, 0),
-                         contact > 0 && roundTo(contact, 1) <= limit));
+    lines.push_back(lacking(line("contact time", roundTo(contact, 1), "ms", "at most " + fixedText(limit, 0),
+                                 contact > 0 && roundTo(contact, 1) <= limit),
+                            contact > 0
+                                ? "contact takes " + milliseconds(contact) + ", longer than " + milliseconds(limit)
+                                : std::string("no contact time was measured or typed")));
     const double floor = roundTo(best * (1 - rules.jumpIndexError), 1000);
     if (best > 0)
-        lines.push_back(line("reactive strength index", index, "m/s", atLeast(floor, 3), index >= floor));
+        lines.push_back(lacking(line("reactive strength index", index, "m/s", atLeast(floor, 3), index >= floor),
+                                "the reactive strength index is down from its best by more than its error"));
     const int wait = daysUntilOpen(day);
-    lines.push_back(line("days until the next rung's phase", wait, "days", "0", wait == 0));
+    lines.push_back(lacking(line("days until the next rung's phase", wait, "days", "0", wait == 0),
+                            counted(wait, "day") + " until the phase in which " + day.next()->name + " begins"));
     const auto missing = firstUnmet(lines);
     if (!missing.empty())
         return hold(day, std::move(lines), "Stay on this box: " + missing + "." + latestText(day));

@@ -19,11 +19,6 @@ bool loadsHamstring(const Ladder& ladder)
     return loadsRegion(ladder, "hamstring");
 }
 
-std::string dayCount(int days)
-{
-    return integerText(days) + (days == 1 ? " day" : " days");
-}
-
 std::string percent(double share)
 {
     return fixedText(share * 100, 0) + " %";
@@ -48,17 +43,35 @@ struct Layoff {
     CivilDate before; ///< last session before it
 };
 
+/// Days on which this ladder was trained, as far as evidence and log say.
+std::vector<CivilDate> trainedDays(const LadderDay& day)
+{
+    std::vector<CivilDate> days;
+    for (const auto& session : day.sessions)
+        days.push_back(session.day);
+    for (const auto& done : day.input.log.work)
+        if (done.ladder == day.ladder.key && done.day < day.input.today)
+            days.push_back(done.day);
+    if (day.rung().metric == Metric::ContactTime && day.rung().boxHeight)
+        for (const auto& done : day.input.log.contacts)
+            if (done.day < day.input.today)
+                days.push_back(done.day);
+    std::sort(days.begin(), days.end());
+    days.erase(std::unique(days.begin(), days.end()), days.end());
+    return days;
+}
+
 std::optional<Layoff> lastLayoff(const LadderDay& day)
 {
-    const auto& sessions = day.sessions;
-    if (sessions.empty())
+    const auto days = trainedDays(day);
+    if (days.empty())
         return std::nullopt;
-    const Layoff open{daysBetween(sessions.back().day, day.input.today), day.input.today, sessions.back().day};
-    if (open.days >= day.data.rules.layoffDays)
+    const Layoff open{daysBetween(days.back(), day.input.today), day.input.today, days.back()};
+    if (open.days >= day.data.rules.layoffDays && missedTurn(day, open.before, open.back))
         return open;
-    for (std::size_t i = sessions.size() - 1; i-- > 0;) {
-        const Layoff past{daysBetween(sessions[i].day, sessions[i + 1].day), sessions[i + 1].day, sessions[i].day};
-        if (past.days >= day.data.rules.layoffStepBackDays)
+    for (std::size_t i = days.size() - 1; i-- > 0;) {
+        const Layoff past{daysBetween(days[i], days[i + 1]), days[i + 1], days[i]};
+        if (past.days >= day.data.rules.layoffStepBackDays && missedTurn(day, past.before, past.back))
             return past;
     }
     return std::nullopt;
@@ -69,7 +82,7 @@ Decision stepBackAfter(const LadderDay& day, const Layoff& layoff, std::size_t r
     const auto place = day.place - std::min(day.place, rungs);
     const auto& rules = day.data.rules;
     const bool far = layoff.days >= rules.layoffLongDays;
-    std::string reason = dayCount(layoff.days) + " away from this ladder: ";
+    std::string reason = counted(layoff.days, "day") + " away from this ladder: ";
     reason += place == day.place ? "the first rung again, lighter." : "back to " + day.usable.rungs[place]->name + ".";
     if (far)
         reason += " Return plan: for a week half the sets and " + percent(rules.layoffLateLoad) +
@@ -82,6 +95,12 @@ Decision stepBackAfter(const LadderDay& day, const Layoff& layoff, std::size_t r
 
 } // namespace
 
+bool forbidsSprints(const Wellness& wellness, const Rules& rules)
+{
+    return wellness.pain.value_or(0) >= rules.painStop || wellness.sharpPain || wellness.limping ||
+           wellness.newHamstringPain;
+}
+
 std::optional<Decision> decidePain(const LadderDay& day)
 {
     const auto& wellness = day.input.wellness;
@@ -89,26 +108,22 @@ std::optional<Decision> decidePain(const LadderDay& day)
     if (wellness.refused)
         return stayDecision(day, DecisionKind::Rest, "refusal", "You chose not to lift today. The rung waits.");
     const int pain = wellness.pain.value_or(0);
-    const bool stop = pain >= rules.painStop || wellness.sharpPain || wellness.limping || wellness.newHamstringPain;
-    const auto lines =
-        std::vector{line("pain", pain, "of 10", "under " + fixedText(rules.painSwap, 0), pain < rules.painSwap)};
-    if (stop && (loadsRegion(day.ladder, wellness.painRegion) || loadsHamstring(day.ladder) || wellness.limping)) {
-        auto decision = stayDecision(day, DecisionKind::Rest, "pain",
-                                     "Strong, sharp or new pain: no sprinting, no hinge, no " + day.ladder.name +
-                                         " today. See a clinician before you go on.");
-        decision.evidence = lines;
+    const auto painDecision = [&](const char* rule, double limit, std::string reason) {
+        auto decision = stayDecision(day, DecisionKind::Rest, rule, std::move(reason));
+        decision.evidence = {line("pain", pain, "of 10", "under " + fixedText(limit, 0), pain < limit)};
         decision.cautions = {"pain"};
         return decision;
-    }
-    if (pain >= rules.painSwap && loadsRegion(day.ladder, wellness.painRegion)) {
-        auto decision = stayDecision(day, DecisionKind::Rest, "pain",
-                                     "Pain of " + integerText(pain) +
-                                         " of 10 where this lift loads: swap it today for one "
-                                         "that does not.");
-        decision.evidence = lines;
-        decision.cautions = {"pain"};
-        return decision;
-    }
+    };
+    if (forbidsSprints(wellness, rules) &&
+        (loadsRegion(day.ladder, wellness.painRegion) || loadsHamstring(day.ladder) || wellness.limping))
+        return painDecision("pain", rules.painStop,
+                            "Strong, sharp or new pain: no sprinting, no hinge, no " + day.ladder.name +
+                                " today. See a clinician before you go on.");
+    if (pain >= rules.painSwap && loadsRegion(day.ladder, wellness.painRegion))
+        return painDecision("pain-swap", rules.painSwap,
+                            "Pain of " + integerText(pain) +
+                                " of 10 where this lift loads: it rests today, a lift "
+                                "that does not load that place may stand in.");
     return std::nullopt;
 }
 
@@ -143,12 +158,13 @@ std::optional<Decision> decideLayoff(const LadderDay& day)
     const bool gentle = layoff->days >= rules.layoffLongDays || (layoff->days >= rules.layoffStepBackDays && !early);
     if (gentle && !longAgo)
         return lighter(stayDecision(day, DecisionKind::Ease, "layoff",
-                                    "Back after " + dayCount(layoff->days) + " away: " + percent(rules.layoffLateLoad) +
-                                        " less load and half the sets for a week."),
+                                    "Back after " + counted(layoff->days, "day") + " away: " +
+                                        percent(rules.layoffLateLoad) + " less load and half the sets for a week."),
                        rules.layoffLateLoad, rules.layoffLateSets);
     if (returning && !answered)
         return lighter(stayDecision(day, DecisionKind::Ease, "layoff",
-                                    dayCount(layoff->days) + " since the last session on this ladder: same rung, " +
+                                    counted(layoff->days, "day") +
+                                        " since the last session on this ladder: same rung, " +
                                         percent(rules.layoffLoad) + " less load."),
                        rules.layoffLoad, 0);
     return std::nullopt;
@@ -163,7 +179,7 @@ std::optional<Decision> decideCompetitionRest(const LadderDay& day)
         auto decision =
             stayDecision(day, DecisionKind::Rest, "competition-rest",
                          away == 0 ? competition.name + " is today: no lifting."
-                                   : competition.name + " is in " + dayCount(away) +
+                                   : competition.name + " is in " + counted(away, "day") +
                                          ": nothing heavy. A light, fast primer of at most " +
                                          fixedText(day.data.rules.primerRepetitions, 0) + " repetitions at " +
                                          percent(day.data.rules.primerLoad) + " or less is allowed.");

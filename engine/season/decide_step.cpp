@@ -9,30 +9,41 @@ namespace fleetrung::season
 namespace
 {
 
-std::optional<Decision> noResponse(const LadderDay& day, const TimeProgress& progress,
-                                   const std::vector<EvidenceLine>& lines, bool open)
+/// Long enough on the rung to say that it brings nothing.
+bool longEnough(const LadderDay& day, bool exposed)
 {
     const auto& rules = day.data.rules;
-    const double least = roundTo(rules.noResponseGain * progress.error, 1);
-    if (!open || static_cast<double>(day.stay.size()) < rules.noResponseSessions ||
-        daysOnRung(day) < rules.noResponseDays || progress.gain >= least)
-        return std::nullopt;
+    return exposed || (static_cast<double>(day.stay.size()) >= rules.noResponseSessions &&
+                       daysOnRung(day) >= rules.noResponseDays);
+}
+
+std::string noResponseText(const LadderDay& day, const TimeProgress& progress)
+{
+    const auto strength = strengthTrend(day);
+    return "No response on " + day.rung().name + ": in " + integerText(progress.sessions) + " sessions " +
+           timeName(day) +
+           (progress.gain > 0 ? " has come down by " + milliseconds(progress.gain)
+                              : std::string(" has not come down")) +
+           ", less than it wanders by itself" +
+           (strength && strength->levelled ? ", and strength has levelled off." : ".");
+}
+
+/// The athlete or coach may step without evidence: the decision asks, or takes the step where it was chosen.
+Decision byExposure(const LadderDay& day, const std::string& told, std::vector<EvidenceLine> lines)
+{
     const auto& chosen = day.input.stepByExposure;
-    const std::string told = "No response on " + day.rung().name + ": " + timeName(day) + " has come down by " +
-                             milliseconds(progress.gain) + " in " + integerText(progress.sessions) + " sessions.";
     Decision decision;
     if (std::find(chosen.begin(), chosen.end(), day.ladder.key) != chosen.end()) {
         decision = moveDecision(day, DecisionKind::Step, "step-by-exposure", day.place + 1,
                                 told + " The step to " + day.next()->name +
-                                    " is taken by choice, for exposure; no evidence of "
-                                    "a gain stands behind it.");
+                                    " is taken by choice, for exposure; no evidence of a gain stands behind it.");
     } else {
         decision = stayDecision(day, DecisionKind::Hold, "no-response",
                                 told + " You or the coach may choose to step by exposure; otherwise the rung is kept." +
                                     latestText(day));
         decision.asks = true;
     }
-    decision.evidence = lines;
+    decision.evidence = std::move(lines);
     return decision;
 }
 
@@ -41,27 +52,35 @@ std::optional<Decision> noResponse(const LadderDay& day, const TimeProgress& pro
 Decision decideByEvidence(const LadderDay& day)
 {
     std::vector<EvidenceLine> lines;
-    addStayLines(day, lines);
+    auto slow = speedNotFollowing(day);
+    addStayLines(day, lines, slow.has_value());
     const auto progress = timeProgress(day);
     if (progress)
         addTimeLines(day, *progress, lines);
     if (!day.stay.empty())
         addStrengthLines(day, lines);
+    const bool exposed = slow.has_value();
+    if (slow)
+        lines.push_back(std::move(*slow));
     if (day.next() == nullptr)
         return hold(day, std::move(lines), day.rung().name + " is the last rung: it is kept to the races.");
     const int wait = daysUntilOpen(day);
-    lines.push_back(line("days until the next rung's phase", wait, "days", "0", wait == 0));
+    lines.push_back(lacking(line("days until the next rung's phase", wait, "days", "0", wait == 0),
+                            counted(wait, "day") + " until the phase in which " + day.next()->name + " begins"));
+    const bool mayAsk = wait == 0 && longEnough(day, exposed);
+    if (!progress && mayAsk && !day.stay.empty())
+        return byExposure(day, "No " + timeName(day) + " was measured on " + day.rung().name + ".", std::move(lines));
     if (!progress)
         return hold(day, std::move(lines),
                     (day.stay.empty()
                          ? "No session on this rung yet."
                          : "Fewer than three sessions with a measured " + timeName(day) + " on this rung.") +
                         latestText(day));
-    if (auto asked = noResponse(day, *progress, lines, wait == 0))
-        return *asked;
+    if (mayAsk && progress->gain < roundTo(day.data.rules.noResponseGain * progress->error, 1))
+        return byExposure(day, noResponseText(day, *progress), std::move(lines));
     const auto missing = firstUnmet(lines);
     if (!missing.empty())
-        return hold(day, std::move(lines), "Hold: " + missing + "." + latestText(day));
+        return hold(day, std::move(lines), "Stay on " + day.rung().name + ": " + missing + "." + latestText(day));
     auto decision =
         moveDecision(day, DecisionKind::Step, "step-for-evidence", day.place + 1,
                      "On " + day.rung().name + " " + timeName(day) + " came down from " +

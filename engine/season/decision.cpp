@@ -55,6 +55,13 @@ LadderState afterDecision(LadderState state, const Decision& decision)
     return state;
 }
 
+Json evidenceLineJson(const EvidenceLine& line)
+{
+    return {{"name", line.name},  {"value", line.value},     {"uncertainty", line.uncertainty},
+            {"unit", line.unit},  {"allowed", line.allowed}, {"met", line.met},
+            {"gates", line.gates}};
+}
+
 Json decisionJson(const Decision& decision)
 {
     Json json{{"id", identifierText(decision.id)},
@@ -66,18 +73,15 @@ Json decisionJson(const Decision& decision)
               {"to", decision.to}};
     json["evidence"] = Json::array();
     for (const auto& line : decision.evidence)
-        json["evidence"].push_back({{"name", line.name},
-                                    {"value", line.value},
-                                    {"uncertainty", line.uncertainty},
-                                    {"unit", line.unit},
-                                    {"allowed", line.allowed},
-                                    {"met", line.met},
-                                    {"gates", line.gates}});
+        json["evidence"].push_back(evidenceLineJson(line));
     json["reason"] = decision.reason;
     json["load_factor"] = decision.loadFactor;
     json["set_factor"] = decision.setFactor;
     json["asks"] = decision.asks;
     json["primer_allowed"] = decision.primerAllowed;
+    json["no_sprints"] = decision.noSprints;
+    json["strength_lost"] = decision.strengthLost;
+    json["speed_not_following"] = decision.speedNotFollowing;
     json["cautions"] = decision.cautions;
     return json;
 }
@@ -107,6 +111,9 @@ Expected<Decision> decisionFromJson(const Json& json)
     decision.setFactor = reader.number("set_factor", 0, 2);
     decision.asks = reader.boolean("asks");
     decision.primerAllowed = reader.boolean("primer_allowed");
+    decision.noSprints = reader.booleanOr("no_sprints", false); // decisions of earlier versions have none of these
+    decision.strengthLost = reader.booleanOr("strength_lost", false);
+    decision.speedNotFollowing = reader.booleanOr("speed_not_following", false);
     decision.cautions = reader.texts("cautions");
     reader.finish();
     if (problem.first)

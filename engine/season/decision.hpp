@@ -29,7 +29,8 @@ struct EvidenceLine {
     std::string unit;       ///< "ms", "m/s", "cm", "%", "kg", "days", "sessions"
     std::string allowed;    ///< "at least 27"
     bool met = false;
-    bool gates = true; ///< false: shown beside, the decision does not rest on it (the target band)
+    bool gates = true;   ///< false: shown beside, the decision does not rest on it (the target band)
+    std::string lacking; ///< what is still missing, in words, for the reason; not kept
 };
 
 struct Decision {
@@ -46,6 +47,9 @@ struct Decision {
     double setFactor = 1;              ///< on the day's sets
     bool asks = false;                 ///< the athlete or coach may choose to step by exposure
     bool primerAllowed = false;        ///< competition rest: a light, fast primer may be done
+    bool noSprints = false;            ///< pain forbids sprinting today, whatever this ladder does
+    bool strengthLost = false;         ///< a maintenance set is due sooner
+    bool speedNotFollowing = false;    ///< maintenance is halved
     std::vector<std::string> cautions; ///< caution keys to show before it is followed
 };
 
@@ -64,6 +68,9 @@ struct Wellness {
     bool refused = false; ///< the athlete does not want to lift today
 };
 
+/// Pain of 5 or more, sharp, limping, new in the hamstring: no sprinting, whatever day it is.
+[[nodiscard]] bool forbidsSprints(const Wellness& wellness, const Rules& rules);
+
 struct DayInput {
     SeasonPlan plan;
     std::vector<LadderState> states;      ///< one a chosen ladder
@@ -80,6 +87,7 @@ struct DayInput {
 /// The state after a decision was followed: a step or step back starts a new stay, with a new probe load to be found.
 [[nodiscard]] LadderState afterDecision(LadderState state, const Decision& decision);
 
+[[nodiscard]] Json evidenceLineJson(const EvidenceLine& line);
 [[nodiscard]] Json decisionJson(const Decision& decision);
 [[nodiscard]] Expected<Decision> decisionFromJson(const Json& json);
 

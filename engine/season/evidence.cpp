@@ -46,7 +46,7 @@ double validShareOf(const ProbeSet& probe, const Rules& rules)
 bool loadFits(const ProbeSet& probe, const Rules& rules)
 {
     return !probe.probeLoadKg ||
-           std::abs(probe.loadKg - *probe.probeLoadKg) <= rules.loadTolerance * *probe.probeLoadKg + 1e-9;
+           std::abs(probe.loadKg - *probe.probeLoadKg) <= rules.loadCorrectionLimit * *probe.probeLoadKg + 1e-9;
 }
 
 } // namespace
@@ -76,7 +76,7 @@ Expected<SessionEvidence> evidenceFromProbe(const ProbeSet& probe, const Rules& 
     if (!loadFits(probe, rules))
         return fail(Code::NotAvailable, probe.ladder + '.' + probe.rung,
                     "no evidence: " + fixedText(probe.loadKg, 1) + " kg is more than " +
-                        fixedText(rules.loadTolerance * 100, 0) + " % off the probe load of " +
+                        fixedText(rules.loadCorrectionLimit * 100, 0) + " % off the probe load of " +
                         fixedText(*probe.probeLoadKg, 1) + " kg");
     Repetitions valid, singlePeaked;
     for (const auto& repetition : probe.repetitions.first(std::min(probeRepetitions, probe.repetitions.size()))) {

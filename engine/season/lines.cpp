@@ -9,13 +9,24 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr double meanOfThreeError = 0.82; // typical errors: standard error of baseline median minus mean of three
+constexpr double gainError = 0.88; // typical errors: standard error of a median of three minus a mean of three
 
 } // namespace
 
 EvidenceLine line(std::string name, double value, std::string unit, std::string allowed, bool met, double uncertainty)
 {
-    return {std::move(name), value, uncertainty, std::move(unit), std::move(allowed), met, true};
+    return {std::move(name), value, uncertainty, std::move(unit), std::move(allowed), met, true, {}};
+}
+
+EvidenceLine lacking(EvidenceLine line, std::string words)
+{
+    line.lacking = std::move(words);
+    return line;
+}
+
+std::string counted(int count, const std::string& thing)
+{
+    return integerText(count) + " " + thing + (count == 1 ? "" : "s");
 }
 
 std::string atLeast(double value, int decimals)
@@ -49,21 +60,29 @@ int daysUntilOpen(const LadderDay& day)
     return 0;
 }
 
-void addStayLines(const LadderDay& day, std::vector<EvidenceLine>& lines)
+void addStayLines(const LadderDay& day, std::vector<EvidenceLine>& lines, bool exposed)
 {
     const auto& rules = day.data.rules;
-    const auto sessions = static_cast<double>(day.stay.size());
-    lines.push_back(line("sessions on this rung", sessions, "sessions", atLeast(rules.stepSessions),
-                         sessions >= rules.stepSessions));
-    lines.push_back(
-        line("days on this rung", daysOnRung(day), "days", atLeast(rules.stepDays), daysOnRung(day) >= rules.stepDays));
+    const auto sessions = static_cast<int>(day.stay.size());
+    const auto neededSessions = static_cast<int>(rules.stepSessions), neededDays = static_cast<int>(rules.stepDays);
+    const std::string done = exposed ? ", counted as done: strength is up, speed is not" : "";
+    lines.push_back(lacking(line("sessions on this rung", sessions, "sessions", atLeast(neededSessions) + done,
+                                 exposed || sessions >= neededSessions),
+                            counted(neededSessions - sessions, "more session") + " on this rung"));
+    lines.push_back(lacking(line("days on this rung", daysOnRung(day), "days", atLeast(neededDays) + done,
+                                 exposed || daysOnRung(day) >= neededDays),
+                            counted(neededDays - daysOnRung(day), "more day") + " on this rung"));
 }
 
 void addTimeLines(const LadderDay& day, const TimeProgress& progress, std::vector<EvidenceLine>& lines)
 {
     const double needed = roundTo(day.data.rules.stepGain * progress.error, 1);
-    lines.push_back(line(timeName(day) + ", gain since entry", progress.gain, "ms", atLeast(needed),
-                         progress.gain >= needed, roundTo(meanOfThreeError * progress.error, 1)));
+    lines.push_back(lacking(line(timeName(day) + ", gain since entry", progress.gain, "ms", atLeast(needed),
+                                 progress.gain >= needed, roundTo(gainError * progress.error, 1)),
+                            timeName(day) +
+                                (progress.gain > 0 ? " is " + milliseconds(progress.gain) + " sooner than at entry"
+                                                   : std::string(" is no sooner than at entry")) +
+                                ", and only " + milliseconds(needed) + " are more than it wanders by itself"));
     const auto& band = day.rung().targetBand;
     auto target = line(timeName(day), progress.recent, "ms",
                        fixedText(band.low * 1000, 0) + "-" + fixedText(band.high * 1000, 0) + ", for show",
@@ -72,42 +91,58 @@ void addTimeLines(const LadderDay& day, const TimeProgress& progress, std::vecto
     lines.push_back(std::move(target));
 }
 
+namespace
+{
+
+void addStrengthLine(const LadderDay& day, std::vector<EvidenceLine>& lines)
+{
+    const auto trend = strengthTrend(day);
+    if (!trend)
+        return;
+    const double percent = roundTo(trend->change * 100, 10);
+    lines.push_back(lacking(
+        line("strength against the first four sessions", percent, "%",
+             "above " + fixedText(-day.data.rules.strengthLost * 100, 0) + (trend->levelled ? ", levelled off" : ""),
+             !trend->lost, roundTo(trend->standardError * 100, 10)),
+        "strength is down by " + fixedText(-percent, 1) + " % on this rung; a maintenance set is added"));
+}
+
+} // namespace
+
 void addStrengthLines(const LadderDay& day, std::vector<EvidenceLine>& lines)
 {
     const auto& rules = day.data.rules;
     if (const auto velocity = velocityProgress(day)) {
         const double floor = roundTo(-rules.stepVelocityLoss * velocity->error, 1000);
-        lines.push_back(line("probe velocity against entry", velocity->change, "m/s", atLeast(floor, 3),
-                             velocity->change >= floor, velocity->error));
+        lines.push_back(lacking(line("probe velocity against entry", velocity->change, "m/s", atLeast(floor, 3),
+                                     velocity->change >= floor, velocity->error),
+                                "the probe set is slower than at entry by " + fixedText(-velocity->change, 3) +
+                                    " m/s: a peak that comes sooner because the bar is slower is no gain"));
     }
-    if (const auto change = strengthChange(day))
-        lines.push_back(line("strength against the first four sessions", roundTo(*change * 100, 10), "%",
-                             "above " + fixedText(-rules.strengthLost * 100, 0), *change > -rules.strengthLost));
+    addStrengthLine(day, lines);
     double valid = 0;
     const auto recent = std::min<std::size_t>(3, day.stay.size());
     for (std::size_t i = day.stay.size() - recent; i < day.stay.size(); ++i)
         valid += day.stay[i].validShare / static_cast<double>(recent);
     valid = roundTo(valid * 100, 1);
-    lines.push_back(line("valid repetitions", valid, "%", atLeast(rules.stepValidShare * 100),
-                         valid >= rules.stepValidShare * 100));
+    lines.push_back(lacking(
+        line("valid repetitions", valid, "%", atLeast(rules.stepValidShare * 100), valid >= rules.stepValidShare * 100),
+        "only " + fixedText(valid, 0) + " % of the last repetitions kept the full range of this rung"));
+    if (auto sides = sideLine(day))
+        lines.push_back(std::move(*sides));
 }
 
 std::string firstUnmet(const std::vector<EvidenceLine>& lines)
 {
-    for (const auto& item : lines) {
-        if (!item.gates || item.met)
-            continue;
-        const bool counted = item.name.rfind(item.unit, 0) == 0; // "sessions on this rung 5"
-        return item.name + " " + fixedText(item.value, item.unit == "m/s" ? 3 : 0) + (counted ? "" : " " + item.unit) +
-               ", " + item.allowed + " needed";
-    }
-    return {};
+    const auto unmet =
+        std::find_if(lines.begin(), lines.end(), [](const EvidenceLine& item) { return item.gates && !item.met; });
+    return unmet == lines.end() ? std::string() : unmet->lacking;
 }
 
 std::string latestText(const LadderDay& day)
 {
     const auto latest = day.latest();
-    return latest ? " The next step comes at the latest after " + dateText(*latest) + "." : "";
+    return latest ? " At the latest the next step comes after " + dateText(*latest) + "." : "";
 }
 
 Decision hold(const LadderDay& day, std::vector<EvidenceLine> lines, std::string reason)

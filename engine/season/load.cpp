@@ -36,10 +36,21 @@ double loadBefore(std::span<const WorkDone> work, CivilDate day, int span)
 
 bool beatenBy(const WorkDone& done, int repetitions)
 {
-    return done.doneRepetitions - done.targetRepetitions >= repetitions;
+    return done.targetRepetitions > 0 && done.doneRepetitions - done.targetRepetitions >= repetitions;
 }
 
 } // namespace
+
+std::optional<LoadLimit> shortRangeLimit(const Rung& rung, double fullMaximumKg, const AthleteFacts& athlete,
+                                         CivilDate day, const Rules& rules)
+{
+    if (!isShortSquat(rung))
+        return std::nullopt;
+    const bool young = isYoung(athlete, day, rules);
+    const double factor = young ? rules.shortRangeLimitYoung : rules.shortRangeLimit;
+    return LoadLimit{factor * fullMaximumKg, fixedText(factor, 1) + " x the full squat's estimated maximum" +
+                                                 (young ? " (under 18 or under two years of lifting)" : "")};
+}
 
 LoadLimit firstLoadOn(const Rung& next, double lastWorkLoadKg, std::optional<double> effortSevenKg,
                       std::optional<double> fullMaximumKg, const AthleteFacts& athlete, CivilDate day,
@@ -49,13 +60,10 @@ LoadLimit firstLoadOn(const Rung& next, double lastWorkLoadKg, std::optional<dou
                     fixedText(next.loadRatio, 3) + " x the last load on the rung before"};
     if (effortSevenKg && *effortSevenKg < limit.maximumKg)
         limit = {*effortSevenKg, "the load of effort 7 of 10"};
-    if (isShortSquat(next) && fullMaximumKg) {
-        const bool young = isYoung(athlete, day, rules);
-        const double factor = young ? rules.shortRangeLimitYoung : rules.shortRangeLimit;
-        if (factor * *fullMaximumKg < limit.maximumKg)
-            limit = {factor * *fullMaximumKg, fixedText(factor, 1) + " x the full squat's estimated maximum" +
-                                                  (young ? " (under 18 or under two years of lifting)" : "")};
-    }
+    if (fullMaximumKg)
+        if (auto cap = shortRangeLimit(next, *fullMaximumKg, athlete, day, rules);
+            cap && cap->maximumKg < limit.maximumKg)
+            limit = std::move(*cap);
     const auto age = ageOn(athlete, day);
     if (age && *age < adult && (1 + rules.loadWeek) * lastWorkLoadKg < limit.maximumKg)
         limit = {(1 + rules.loadWeek) * lastWorkLoadKg,
@@ -72,16 +80,25 @@ LoadLimit loadLimit(std::span<const WorkDone> work, CivilDate day, const Rules& 
     return {byWeek, "at most " + fixedText(rules.loadWeek * 100, 0) + " % more in 7 days"};
 }
 
-double nextLoadWithoutSensor(std::span<const WorkDone> work, CivilDate day, const Rules& rules)
+LoadLimit nextLoad(std::span<const WorkDone> work, CivilDate day, const Rules& rules)
 {
     const auto& last = work.back();
-    if (work.size() < 2)
-        return last.loadKg;
-    const auto& before = work[work.size() - 2];
-    double growth = 0;
-    if (before.loadKg >= last.loadKg && beatenBy(last, 1) && beatenBy(before, 1))
-        growth = beatenBy(last, 2) && beatenBy(before, 2) ? rules.sensorlessLarge : rules.sensorlessSmall;
-    return std::max(last.loadKg, std::min(last.loadKg * (1 + growth), loadLimit(work, day, rules).maximumKg));
+    LoadLimit next{last.loadKg, "the load of " + dateText(last.day)};
+    if (work.size() >= 2) {
+        const auto& before = work[work.size() - 2];
+        const bool held = before.loadKg >= last.loadKg;
+        const bool byTwo = held && beatenBy(last, 2) && beatenBy(before, 2);
+        if (byTwo || (held && beatenBy(last, 1) && beatenBy(before, 1))) {
+            const double growth = byTwo ? rules.sensorlessLarge : rules.sensorlessSmall;
+            next = {last.loadKg * (1 + growth), fixedText(growth * 100, 0) + " % more than on " + dateText(last.day) +
+                                                    ": the target was beaten by " +
+                                                    (byTwo ? "two repetitions" : "a repetition") + " in two sessions"};
+        }
+    }
+    const auto limit = loadLimit(work, day, rules);
+    if (limit.maximumKg < next.maximumKg)
+        return limit;
+    return next;
 }
 
 } // namespace fleetrung::season

@@ -16,9 +16,13 @@ struct LoadLimit {
     std::string reason; ///< which rule sets it, plain words
 };
 
+/// Short squats stay within 1.4 x the full squat's e1RM (1.0 under 18 or with less than two years of lifting); nothing
+/// for other rungs.
+[[nodiscard]] std::optional<LoadLimit> shortRangeLimit(const Rung& rung, double fullMaximumKg,
+                                                       const AthleteFacts& athlete, CivilDate day, const Rules& rules);
+
 /// First load on the rung after `from`: the lower of ratio x last work load and the load of effort 7 of 10 (where
-/// known). Short squats also stay within 1.4 x the full squat's e1RM (1.0 under 18 or with less than two years of
-/// lifting).
+/// known), within shortRangeLimit() and, under 18, 10 % more than before.
 [[nodiscard]] LoadLimit firstLoadOn(const Rung& next, double lastWorkLoadKg, std::optional<double> effortSevenKg,
                                     std::optional<double> fullMaximumKg, const AthleteFacts& athlete, CivilDate day,
                                     const Rules& rules);
@@ -27,8 +31,9 @@ struct LoadLimit {
 /// empty.
 [[nodiscard]] LoadLimit loadLimit(std::span<const WorkDone> work, CivilDate day, const Rules& rules);
 
-/// Without a sensor: the same load, or 2-10 % more when the target was beaten by one or two repetitions in the last two
-/// sessions. Source: ACSM, Ratamess et al., Med Sci Sports Exerc 2009;41(3):687-708. `work` by day, not empty.
-[[nodiscard]] double nextLoadWithoutSensor(std::span<const WorkDone> work, CivilDate day, const Rules& rules);
+/// The next load on a rung and why: the same load, or 2-10 % more when the target was beaten by one or two repetitions
+/// in the last two sessions; never more than loadLimit(). Source: ACSM, Ratamess et al., Med Sci Sports Exerc
+/// 2009;41(3):687-708. `work` by day, not empty.
+[[nodiscard]] LoadLimit nextLoad(std::span<const WorkDone> work, CivilDate day, const Rules& rules);
 
 } // namespace fleetrung::season

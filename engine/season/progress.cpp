@@ -15,6 +15,8 @@ namespace
 constexpr double perSecond = 1000; // ms
 constexpr std::size_t recentSessions = 3;
 constexpr std::size_t strengthGroup = 4;
+constexpr double meanOfFourError = 0.71; // typical errors: standard error of a mean of four minus a mean of four
+constexpr double levelConfidence = 0.84; // standard errors: one-sided 80 %
 
 /// One measure of several sessions, with the day of each.
 struct Series {
@@ -108,6 +110,17 @@ std::optional<TimeProgress> timeProgress(const LadderDay& day)
     return progress;
 }
 
+double velocityError(const LadderDay& day)
+{
+    const auto& rules = day.data.rules;
+    const auto metric = day.rung().metric;
+    const double prior = metric == Metric::PeakVelocity ? rules.peakVelocityError : rules.meanVelocityError;
+    return errorOf(
+        seriesOf(
+            everOnRung(day), 1, [&](const SessionEvidence& s) -> const auto& { return velocityOf(s, metric); }),
+        prior, rules);
+}
+
 std::optional<VelocityProgress> velocityProgress(const LadderDay& day)
 {
     const auto& rules = day.data.rules;
@@ -120,30 +133,39 @@ std::optional<VelocityProgress> velocityProgress(const LadderDay& day)
     const auto velocities = seriesOf(day.stay, 1, pick);
     if (velocities.values.size() < std::max(baselineCount, recentSessions))
         return std::nullopt;
-    const double prior = metric == Metric::PeakVelocity ? rules.peakVelocityError : rules.meanVelocityError;
     VelocityProgress progress;
     progress.change = roundTo(statistics::mean(last(velocities.values, recentSessions)) -
                                   statistics::median(std::span(velocities.values).first(baselineCount)),
                               1000);
-    progress.error =
-        roundTo(std::hypot(errorOf(seriesOf(everOnRung(day), 1, pick), prior, rules), sensorError(velocities)), 1000);
+    progress.error = roundTo(std::hypot(velocityError(day), sensorError(velocities)), 1000);
     return progress;
 }
 
-std::optional<double> strengthChange(const LadderDay& day)
+std::optional<StrengthTrend> strengthTrend(const LadderDay& day)
 {
+    const auto& rules = day.data.rules;
+    const auto metric = day.rung().metric;
     auto strength = seriesOf(
         day.stay, 1, [](const SessionEvidence& s) -> const auto& { return s.estimatedMaximum; });
-    if (strength.values.size() < day.stay.size())
+    const bool byMaximum = strength.values.size() == day.stay.size();
+    if (!byMaximum)
         strength = seriesOf(
-            day.stay, 1, [&](const SessionEvidence& s) -> const auto& { return velocityOf(s, day.rung().metric); });
-    if (strength.values.size() < std::max(static_cast<std::size_t>(day.data.rules.strengthSessions), 2 * strengthGroup))
+            day.stay, 1, [&](const SessionEvidence& s) -> const auto& { return velocityOf(s, metric); });
+    if (strength.values.size() < std::max(static_cast<std::size_t>(rules.strengthSessions), 2 * strengthGroup) ||
+        daysBetween(strength.days.front(), strength.days.back()) < static_cast<int>(rules.strengthDays))
         return std::nullopt;
     const double before = statistics::mean(std::span(strength.values).first(strengthGroup));
     const double after = statistics::mean(last(strength.values, strengthGroup));
     if (!(before > 0))
         return std::nullopt;
-    return roundTo(after / before - 1, 1000);
+    const double velocityError = metric == Metric::PeakVelocity ? rules.peakVelocityError : rules.meanVelocityError;
+    const double prior = byMaximum ? rules.strengthError * before : velocityError;
+    StrengthTrend trend;
+    trend.change = roundTo(after / before - 1, 1000);
+    trend.standardError = roundTo(meanOfFourError * errorOf(strength, prior, rules) / before, 1000);
+    trend.lost = trend.change <= -rules.strengthLost;
+    trend.levelled = !trend.lost && trend.change + levelConfidence * trend.standardError < rules.strengthLevel;
+    return trend;
 }
 
 } // namespace fleetrung::season

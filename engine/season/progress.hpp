@@ -22,12 +22,22 @@ struct VelocityProgress {
 };
 [[nodiscard]] std::optional<VelocityProgress> velocityProgress(const LadderDay& day);
 
-/// Relative change of strength, mean of the last four against mean of the first four: of e1RM where every session has
-/// it, else of velocity at the probe load. Nothing with fewer than eight sessions.
-[[nodiscard]] std::optional<double> strengthChange(const LadderDay& day);
+/// Strength on this rung: mean of the last four sessions against mean of the first four, of e1RM where the rung's
+/// strength is judged by it and every session has it, else of velocity at the probe load.
+struct StrengthTrend {
+    double change = 0;        ///< share
+    double standardError = 0; ///< share: 0.71 typical errors
+    bool lost = false;        ///< blocks a step
+    bool levelled = false;    ///< sure to have grown by less than the rules' limit
+};
+/// Nothing with fewer than eight sessions or under 28 days.
+[[nodiscard]] std::optional<StrengthTrend> strengthTrend(const LadderDay& day);
 
 /// Typical error of time to peak on this rung [ms], from all sessions ever done on it.
 [[nodiscard]] double timeError(const LadderDay& day, double baselineMs);
+
+/// Typical error of the rung's velocity [m/s], likewise.
+[[nodiscard]] double velocityError(const LadderDay& day);
 
 /// "291 ms"
 [[nodiscard]] std::string milliseconds(double value);

@@ -14,7 +14,7 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr std::array<std::pair<std::string_view, double Rules::*>, 92> members{{
+constexpr std::array<std::pair<std::string_view, double Rules::*>, 93> members{{
     {"load_tolerance", &Rules::loadTolerance},
     {"range_tolerance", &Rules::rangeTolerance},
     {"range_tolerance_share", &Rules::rangeToleranceShare},
@@ -87,6 +87,7 @@ constexpr std::array<std::pair<std::string_view, double Rules::*>, 92> members{{
     {"strength_error", &Rules::strengthError},
     {"maintenance_days", &Rules::maintenanceDays},
     {"maintenance_latest_days", &Rules::maintenanceLatestDays},
+    {"maintenance_lost_days", &Rules::maintenanceLostDays},
     {"maintenance_clear_days", &Rules::maintenanceClearDays},
     {"warm_up_low", &Rules::warmUpLow},
     {"warm_up_very_low", &Rules::warmUpVeryLow},

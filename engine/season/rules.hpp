@@ -64,9 +64,10 @@ struct Rules {
         heavyEffort;
     // load correction, strength, maintenance, warm-up check, speed, sides
     double loadCorrectionLimit, loadCorrectionPairs, loadCorrectionSessions, loadCorrectionSpread, strengthDays,
-        strengthLevel, strengthError, maintenanceDays, maintenanceLatestDays, maintenanceClearDays, warmUpLow,
-        warmUpVeryLow, warmUpLoad, warmUpSetsOff, warmUpStrongLoad, warmUpStrongSets, warmUpSessions, speedLoss,
-        speedLossErrors, speedDays, speedWind, speedError, speedStrength, sideLimit, sideErrors, sideSessions;
+        strengthLevel, strengthError, maintenanceDays, maintenanceLatestDays, maintenanceLostDays, maintenanceClearDays,
+        warmUpLow, warmUpVeryLow, warmUpLoad, warmUpSetsOff, warmUpStrongLoad, warmUpStrongSets, warmUpSessions,
+        speedLoss, speedLossErrors, speedDays, speedWind, speedError, speedStrength, sideLimit, sideErrors,
+        sideSessions;
 
     std::vector<PhaseRule> phases;   ///< all six, in order
     std::vector<NumberText> numbers; ///< the same numbers with unit and origin, in the file's order

@@ -34,6 +34,17 @@ Json liftJson(const PlannedLift& lift)
     json["range_m"] = {lift.range.low, lift.range.high};
     json["cautions"] = lift.cautions;
     json["note"] = lift.note;
+    json["primer"] = lift.primer;
+    json["box_m"] = lift.boxHeight ? Json(*lift.boxHeight) : Json(nullptr);
+    json["contacts"] = lift.contacts;
+    json["contact_limit"] = lift.contactLimit;
+    json["maintenance"] = lift.maintenance ? Json{{"rung", lift.maintenance->rung},
+                                                  {"sets", setsJson(lift.maintenance->sets)},
+                                                  {"reason", lift.maintenance->reason}}
+                                           : Json(nullptr);
+    json["why"] = Json::array();
+    for (const auto& why : lift.why)
+        json["why"].push_back({{"about", why.about}, {"text", why.text}});
     return json;
 }
 
@@ -41,7 +52,10 @@ Json liftJson(const PlannedLift& lift)
 
 Json sessionJson(const SessionPlan& session, const SeasonData& data)
 {
-    Json json{{"day", dateText(session.day)}, {"phase", phaseKey(session.phase)}, {"sprint_day", session.sprintDay}};
+    Json json{{"day", dateText(session.day)},
+              {"phase", phaseKey(session.phase)},
+              {"sprint_day", session.sprintDay},
+              {"sprints_forbidden", session.sprintsForbidden}};
     json["lifts"] = Json::array();
     for (const auto& lift : session.lifts) {
         auto item = liftJson(lift);

@@ -1,26 +1,15 @@
 #include "engine/season/session_plan.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 #include "engine/base/numbers.hpp"
-#include "engine/season/load.hpp"
+#include "engine/season/session_parts.hpp"
 #include "engine/season/turns.hpp"
 
 namespace fleetrung::season
 {
 namespace
 {
-
-constexpr int probeRepetitions = 3;
-constexpr double plateStep = 2.5;     // kg, smallest pair of plates in most gyms: common practice, no source
-constexpr double workShare = 0.8;     // of what a rung allows: work sets at effort 7 to 8, starting value
-constexpr double cleanSetStop = 0.10; // of peak velocity, starting value
-constexpr int adult = 18;
-
-/// Share of the work load, repetitions: common practice, no source. The last two are done with full intent.
-constexpr std::array<std::pair<double, int>, 3> warmUpSteps{{{0.4, 5}, {0.6, 3}, {0.7, 2}}};
 
 const Decision* decisionFor(const std::vector<Decision>& decisions, const Ladder& ladder, CivilDate day)
 {
@@ -35,115 +24,6 @@ const LadderState* stateFor(const std::vector<LadderState>& states, const Ladder
     const auto found = std::find_if(states.begin(), states.end(),
                                     [&](const LadderState& state) { return state.ladder == ladder.key; });
     return found == states.end() || found->path.empty() ? nullptr : &*found;
-}
-
-double toPlates(double load)
-{
-    return std::floor(load / plateStep + 1e-9) * plateStep;
-}
-
-/// Work load carried from the rung where it was lifted to the rung of today, by the ladder's ratios.
-std::optional<double> carriedLoad(const Ladder& ladder, const LadderState* state, const Rung& rung,
-                                  const SeasonSetup& setup, CivilDate day, const Rules& rules)
-{
-    if (state == nullptr || !state->workLoadKg)
-        return std::nullopt;
-    double load = *state->workLoadKg;
-    const auto from = static_cast<std::size_t>(ladder.indexOf(state->rung()).value_or(0));
-    const auto to = static_cast<std::size_t>(ladder.indexOf(rung.key).value_or(0));
-    for (auto i = from; i < to; ++i)
-        load = firstLoadOn(ladder.rungs[i + 1], load, std::nullopt, std::nullopt, setup.athlete, day, rules).maximumKg;
-    for (auto i = from; i > to; --i)
-        load /= std::max(1.0, ladder.rungs[i].loadRatio); // never heavier on the way back
-    return load;
-}
-
-/// Sets and repetitions whose product follows the day's share of the rung's volume as whole numbers can.
-std::pair<int, int> scaledVolume(const Rung& rung, double share)
-{
-    const double total = rung.sets * rung.repetitions * share;
-    const int sets = std::max(1, static_cast<int>(std::lround(rung.sets * share)));
-    const int repetitions = std::clamp(static_cast<int>(std::lround(total / sets)), 1, rung.repetitions);
-    return {sets, repetitions};
-}
-
-bool isYoung(const SeasonPlan& plan, CivilDate day)
-{
-    return ageOn(plan.setup.athlete, day).value_or(adult) < adult;
-}
-
-/// Drop jumps: fewer sets where the session's contacts would be more than allowed.
-void capContacts(PlannedLift& lift, const SeasonPlan& plan, CivilDate day, const Rules& rules)
-{
-    const double most = isYoung(plan, day) ? rules.jumpContactsYoung : rules.jumpContacts;
-    int contacts = lift.probe ? lift.probe->repetitions : 0;
-    std::size_t kept = 0;
-    for (const auto& set : lift.work) {
-        if (contacts + set.repetitions > most)
-            break;
-        contacts += set.repetitions;
-        ++kept;
-    }
-    lift.work.resize(kept);
-}
-
-void addLoads(PlannedLift& lift, const Rung& rung, const std::optional<double>& work,
-              const std::optional<double>& probe, double loadFactor)
-{
-    if (rung.probeShare <= 0) { // body mass only
-        lift.probe = PlannedSet{probeRepetitions, 0.0};
-        return;
-    }
-    std::optional<double> workKg, probeKg;
-    if (work) {
-        workKg = toPlates(*work * loadFactor);
-        probeKg = probe ? *probe : toPlates(*work * rung.probeShare / workShare);
-        for (const auto& [share, repetitions] : warmUpSteps)
-            lift.warmUp.push_back({repetitions, toPlates(*workKg * share)});
-    } else {
-        lift.note = "Find a load of effort 7 of 10 for " + integerText(rung.repetitions) + " repetitions; about " +
-                    fixedText(100 * rung.probeShare / workShare, 0) + " % of it is the probe load for the whole stay.";
-        for (const auto& [share, repetitions] : warmUpSteps)
-            lift.warmUp.push_back({repetitions, std::nullopt});
-    }
-    lift.probe = PlannedSet{probeRepetitions, probeKg};
-    for (auto& set : lift.work)
-        set.loadKg = workKg;
-}
-
-double setStopFor(const Rung& rung, const PhaseRule& phase)
-{
-    if (rung.metric == Metric::ContactTime)
-        return 0;
-    return rung.metric == Metric::PeakVelocity ? std::min(cleanSetStop, phase.setStop) : phase.setStop;
-}
-
-PlannedLift planLift(const SeasonPlan& plan, const Ladder& ladder, const LadderState* state, const Decision* decision,
-                     const Rung& rung, const PhaseSpan& phase, CivilDate day, const SeasonData& data)
-{
-    PlannedLift lift;
-    lift.ladder = ladder.key;
-    lift.rung = rung.key;
-    lift.lift = rung.lift;
-    lift.restSeconds = rung.restSeconds;
-    lift.setStop = setStopFor(rung, data.rules.phases[static_cast<std::size_t>(phase.kind)]);
-    lift.metric = rung.metric;
-    lift.targetBand = rung.targetBand;
-    lift.range = rung.range;
-    lift.cautions = rung.cautions;
-    if (isYoung(plan, day))
-        lift.cautions.emplace_back("young");
-    const double setFactor = decision != nullptr ? decision->setFactor : 1;
-    const auto [sets, repetitions] =
-        scaledVolume(rung, volumeShare(plan.setup, plan.phases, data.rules, day) * setFactor);
-    lift.work.assign(static_cast<std::size_t>(sets),
-                     PlannedSet{repetitions, rung.probeShare <= 0 ? std::optional(0.0) : std::nullopt});
-    const bool sameRung = state != nullptr && state->rung() == rung.key;
-    addLoads(lift, rung, carriedLoad(ladder, state, rung, plan.setup, day, data.rules),
-             sameRung ? state->probeLoadKg : std::nullopt, decision != nullptr ? decision->loadFactor : 1);
-    if (rung.metric == Metric::ContactTime)
-        capContacts(lift, plan, day, data.rules);
-    return lift;
 }
 
 /// The competition that keeps the bar in the rack on this day; null where there is none.
@@ -175,11 +55,136 @@ const Rung* rungFor(const SeasonPlan& plan, const Ladder& ladder, const LadderSt
     return planned == nullptr ? nullptr : ladder.find(planned->rung);
 }
 
+/// One session under way.
+class SessionMaker
+{
+public:
+    SessionMaker(const SeasonPlan& plan, const std::vector<LadderState>& states, const std::vector<Decision>& decisions,
+                 CivilDate day, const SeasonData& data, const TrainingLog& log, const PhaseSpan& phase)
+        : plan_(plan), states_(states), decisions_(decisions), day_(day), data_(data), log_(log), phase_(phase)
+    {
+    }
+
+    void addLifts(SessionPlan& session)
+    {
+        turns_ = laddersOn(plan_, day_, data_);
+        for (const auto* ladder : turns_)
+            addTurn(session, *ladder);
+        std::stable_sort(session.lifts.begin(), session.lifts.end(), [&](const auto& a, const auto& b) {
+            return findLadder(data_.ladders, a.ladder)->order < findLadder(data_.ladders, b.ladder)->order;
+        });
+        if (session.lifts.empty() && session.notes.empty())
+            session.notes.emplace_back("A low day: no heavy lifts without sprints before them.");
+    }
+
+    /// The fastest lift with a bar that stands on this day and is not kept from training by more than the competition.
+    void addPrimer(SessionPlan& session)
+    {
+        for (const auto* ladder : laddersOn(plan_, day_, data_)) {
+            const auto* decision = decisionFor(decisions_, *ladder, day_);
+            if (decision != nullptr && !decision->primerAllowed)
+                continue;
+            const auto* rung = rungFor(plan_, *ladder, stateFor(states_, *ladder), decision, day_);
+            auto primer = rung == nullptr ? std::nullopt : planPrimer(liftDay(*ladder, *rung));
+            if (primer) {
+                session.lifts.push_back(std::move(*primer));
+                return;
+            }
+        }
+    }
+
+private:
+    LiftDay liftDay(const Ladder& ladder, const Rung& rung) const
+    {
+        return {plan_,  data_, log_, ladder, rung, stateFor(states_, ladder), decisionFor(decisions_, ladder, day_),
+                phase_, day_};
+    }
+
+    void addTurn(SessionPlan& session, const Ladder& ladder)
+    {
+        const auto* decision = decisionFor(decisions_, ladder, day_);
+        const auto* rung = rungFor(plan_, ladder, stateFor(states_, ladder), decision, day_);
+        if (rests(decision)) {
+            session.notes.push_back(ladder.name + " rests: " + decision->reason);
+            if (decision->rule == "pain-swap")
+                addStandIn(session, ladder);
+        } else if (rung != nullptr && rung->metric == Metric::ContactTime &&
+                   contactsLeft(plan_, log_, day_, data_.rules) == 0) {
+            session.notes.push_back(ladder.name + " rests: the contacts of these days are done, and drop jumps need " +
+                                    fixedText(data_.rules.jumpRestDays, 0) + " days between.");
+        } else if (rung != nullptr) {
+            session.lifts.push_back(planLift(liftDay(ladder, *rung)));
+            addTurnReason(session.lifts.back(), ladder, session.sprintDay);
+        }
+    }
+
+    /// A ladder whose turn it is not takes the place of one that rests for pain where it loads.
+    void addStandIn(SessionPlan& session, const Ladder& resting)
+    {
+        for (const auto& laid : plan_.ladders) {
+            const auto* ladder = findLadder(data_.ladders, laid.ladder);
+            if (ladder == nullptr || !standsOn(plan_, *ladder, day_) || inSession(session, *ladder))
+                continue;
+            const auto* decision = decisionFor(decisions_, *ladder, day_);
+            const auto* rung = rungFor(plan_, *ladder, stateFor(states_, *ladder), decision, day_);
+            if (decision == nullptr || rests(decision) || rung == nullptr || rung->metric == Metric::ContactTime)
+                continue; // only what was asked about the pain may stand in; jumps keep to their own days
+            session.lifts.push_back(planLift(liftDay(*ladder, *rung)));
+            session.lifts.back().why.insert(
+                session.lifts.back().why.begin(),
+                Why{"lift", ladder->name + " stands in for " + resting.name + ", which loads the place that hurts."});
+            return;
+        }
+    }
+
+    bool inSession(const SessionPlan& session, const Ladder& ladder) const
+    {
+        return std::find(turns_.begin(), turns_.end(), &ladder) != turns_.end() ||
+               std::any_of(session.lifts.begin(), session.lifts.end(),
+                           [&](const PlannedLift& lift) { return lift.ladder == ladder.key; });
+    }
+
+    void addTurnReason(PlannedLift& lift, const Ladder& ladder, bool sprintDay) const
+    {
+        std::string text;
+        if (ladder.heavy)
+            text = sprintDay ? "A heavy lift stands on a sprint day, after the run, so that low days stay low."
+                             : "A lifting day of the week.";
+        else
+            text = "A light, fast ladder: it may stand on any lifting day, before the heavy ones.";
+        const auto cap = liftCap(plan_.setup, data_.rules);
+        if (static_cast<int>(plan_.setup.ladders.size()) > cap)
+            text += " " + integerText(static_cast<std::int64_t>(plan_.setup.ladders.size())) + " ladders share " +
+                    integerText(cap) + " places a session: it is this one's turn.";
+        if (!plan_.setup.liftsPerSessionReason.empty())
+            text += " The number of lifts was chosen: " + plan_.setup.liftsPerSessionReason;
+        lift.why.insert(lift.why.begin(), Why{"lift", std::move(text)});
+    }
+
+    const SeasonPlan& plan_;
+    const std::vector<LadderState>& states_;
+    const std::vector<Decision>& decisions_;
+    CivilDate day_;
+    const SeasonData& data_;
+    const TrainingLog& log_;
+    const PhaseSpan& phase_;
+    std::vector<const Ladder*> turns_;
+};
+
+std::string restText(const Competition& competition, CivilDate day, const Rules& rules)
+{
+    if (day == competition.date)
+        return competition.name + " is today: no lifting.";
+    return "Nothing heavy so near to " + competition.name + "; a light, fast primer of at most " +
+           fixedText(rules.primerRepetitions, 0) + " repetitions at " + fixedText(rules.primerLoad * 100, 0) +
+           " % or less is allowed.";
+}
+
 } // namespace
 
 SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& states,
                         const std::vector<Decision>& decisions, CivilDate day, const SeasonData& data,
-                        const TrainingLog&)
+                        const TrainingLog& log)
 {
     SessionPlan session;
     session.day = day;
@@ -190,32 +195,24 @@ SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& 
     }
     session.phase = phase->kind;
     const auto& sprintDays = plan.setup.sprintDays;
+    session.sprintsForbidden =
+        std::any_of(decisions.begin(), decisions.end(), [&](const Decision& d) { return d.day == day && d.noSprints; });
     session.sprintDay = std::find(sprintDays.begin(), sprintDays.end(), isoWeekday(day)) != sprintDays.end();
+    if (session.sprintsForbidden)
+        session.notes.emplace_back("Pain: no sprinting today, no hinge. See a clinician before you go on.");
     if (!isLiftingDay(plan, day)) {
         session.notes.emplace_back(phase->kind == PhaseKind::Transition ? "Transition: active rest, no primary lifts."
                                                                         : "No lifts on this day.");
         return session;
     }
+    SessionMaker maker(plan, states, decisions, day, data, log, *phase);
     if (const auto* competition = competitionNear(plan.setup, day, data.rules)) {
-        session.notes.push_back(day == competition->date
-                                    ? competition->name + " is today: no lifting."
-                                    : "Nothing heavy so near to " + competition->name +
-                                          "; a light, fast primer of at most " +
-                                          fixedText(data.rules.primerRepetitions, 0) + " repetitions at " +
-                                          fixedText(data.rules.primerLoad * 100, 0) + " % or less is allowed.");
+        session.notes.push_back(restText(*competition, day, data.rules));
+        if (day != competition->date)
+            maker.addPrimer(session);
         return session;
     }
-    for (const auto* ladder : laddersOn(plan, day, data)) {
-        const auto* decision = decisionFor(decisions, *ladder, day);
-        const auto* state = stateFor(states, *ladder);
-        const auto* rung = rungFor(plan, *ladder, state, decision, day);
-        if (rests(decision))
-            session.notes.push_back(ladder->name + " rests: " + decision->reason);
-        else if (rung != nullptr)
-            session.lifts.push_back(planLift(plan, *ladder, state, decision, *rung, *phase, day, data));
-    }
-    if (session.lifts.empty() && session.notes.empty())
-        session.notes.emplace_back("A low day: no heavy lifts without sprints before them.");
+    maker.addLifts(session);
     return session;
 }
 

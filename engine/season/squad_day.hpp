@@ -31,7 +31,6 @@ struct RackTurn {
 /// Shares `racks` racks out among those who lift, groups kept together, round by round. Everybody gets every lift of
 /// theirs; nobody stands at two racks in one round. Lifts without a bar (drop jumps) need no rack: rack -1. The same
 /// input gives the same turns.
-[[nodiscard]] std::vector<RackTurn> shareRacks(std::span<const DueAthlete> due, int racks,
-                                               const SeasonData& data = standardSeasonData());
+[[nodiscard]] std::vector<RackTurn> shareRacks(std::span<const DueAthlete> due, int racks);
 
 } // namespace fleetrung::season
