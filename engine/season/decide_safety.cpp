@@ -29,10 +29,30 @@ bool isEarly(PhaseKind kind)
     return kind == PhaseKind::GeneralPreparation || kind == PhaseKind::SpecialPreparation;
 }
 
-Decision lighter(Decision decision, double load, double sets)
+/// What is taken off. Where nothing is on the bar (drop jumps) sets go instead of load.
+struct Less {
+    double load = 0;
+    double sets = 0;
+};
+
+Less lessFor(const LadderDay& day, double load, double sets)
 {
-    decision.loadFactor = 1 - load;
-    decision.setFactor = 1 - sets;
+    return day.rung().probeShare > 0 ? Less{load, sets} : Less{0, std::max(sets, day.data.rules.easeSets)};
+}
+
+std::string lessText(const Less& less)
+{
+    if (less.load <= 0)
+        return percent(less.sets) + " fewer sets";
+    return percent(less.load) + " less load" + (less.sets > 0 ? " and " + percent(less.sets) + " fewer sets" : "");
+}
+
+Decision lighter(Decision decision, const Less& less, const LadderDay& day, int daysAway)
+{
+    decision.loadFactor = 1 - less.load;
+    decision.setFactor = 1 - less.sets;
+    decision.evidence.push_back(line("days away from this ladder", daysAway, "days",
+                                     "under " + fixedText(day.data.rules.layoffDays, 0), false));
     return decision;
 }
 
@@ -82,15 +102,16 @@ Decision stepBackAfter(const LadderDay& day, const Layoff& layoff, std::size_t r
     const auto place = day.place - std::min(day.place, rungs);
     const auto& rules = day.data.rules;
     const bool far = layoff.days >= rules.layoffLongDays;
+    const bool first = place == day.place;
+    const auto less =
+        far || first ? lessFor(day, rules.layoffLateLoad, rules.layoffLateSets) : lessFor(day, rules.layoffLoad, 0);
     std::string reason = counted(layoff.days, "day") + " away from this ladder: ";
-    reason += place == day.place ? "the first rung again, lighter." : "back to " + day.usable.rungs[place]->name + ".";
-    if (far)
-        reason += " Return plan: for a week half the sets and " + percent(rules.layoffLateLoad) +
-                  " less load, then by the plan.";
-    auto decision = moveDecision(day, place == day.place ? DecisionKind::Ease : DecisionKind::StepBack, "layoff", place,
-                                 std::move(reason));
-    return lighter(std::move(decision), far || place == day.place ? rules.layoffLateLoad : rules.layoffLoad,
-                   far || place == day.place ? rules.layoffLateSets : 0);
+    reason += first ? "the first rung again, lighter." : "back to " + day.usable.rungs[place]->name + ".";
+    reason +=
+        far ? " Return plan: for a week " + lessText(less) + ", then by the plan." : " " + lessText(less) + " today.";
+    auto decision =
+        moveDecision(day, first ? DecisionKind::Ease : DecisionKind::StepBack, "layoff", place, std::move(reason));
+    return lighter(std::move(decision), less, day, layoff.days);
 }
 
 } // namespace
@@ -117,7 +138,8 @@ std::optional<Decision> decidePain(const LadderDay& day)
     if (forbidsSprints(wellness, rules) &&
         (loadsRegion(day.ladder, wellness.painRegion) || loadsHamstring(day.ladder) || wellness.limping))
         return painDecision("pain", rules.painStop,
-                            "Strong, sharp or new pain: no sprinting, no hinge, no " + day.ladder.name +
+                            "Strong, sharp or new pain: no sprinting, no hinge" +
+                                (day.ladder.key == "hinge" ? std::string() : ", no " + day.ladder.name) +
                                 " today. See a clinician before you go on.");
     if (pain >= rules.painSwap && loadsRegion(day.ladder, wellness.painRegion))
         return painDecision("pain-swap", rules.painSwap,
@@ -156,17 +178,20 @@ std::optional<Decision> decideLayoff(const LadderDay& day)
 
     const bool longAgo = daysBetween(layoff->back, day.input.today) >= rules.layoffLateDays;
     const bool gentle = layoff->days >= rules.layoffLongDays || (layoff->days >= rules.layoffStepBackDays && !early);
-    if (gentle && !longAgo)
-        return lighter(stayDecision(day, DecisionKind::Ease, "layoff",
-                                    "Back after " + counted(layoff->days, "day") + " away: " +
-                                        percent(rules.layoffLateLoad) + " less load and half the sets for a week."),
-                       rules.layoffLateLoad, rules.layoffLateSets);
-    if (returning && !answered)
+    if (gentle && !longAgo) {
+        const auto less = lessFor(day, rules.layoffLateLoad, rules.layoffLateSets);
+        return lighter(
+            stayDecision(day, DecisionKind::Ease, "layoff",
+                         "Back after " + counted(layoff->days, "day") + " away: " + lessText(less) + " for a week."),
+            less, day, layoff->days);
+    }
+    if (returning && !answered) {
+        const auto less = lessFor(day, rules.layoffLoad, 0);
         return lighter(stayDecision(day, DecisionKind::Ease, "layoff",
                                     counted(layoff->days, "day") +
-                                        " since the last session on this ladder: same rung, " +
-                                        percent(rules.layoffLoad) + " less load."),
-                       rules.layoffLoad, 0);
+                                        " since the last session on this ladder: same rung, " + lessText(less) + "."),
+                       less, day, layoff->days);
+    }
     return std::nullopt;
 }
 

@@ -89,6 +89,13 @@ void addTimeLines(const LadderDay& day, const TimeProgress& progress, std::vecto
                        progress.recent >= band.low * 1000 && progress.recent <= band.high * 1000, progress.error);
     target.gates = false;
     lines.push_back(std::move(target));
+    if (const auto change = recentChange(day)) {
+        auto seen =
+            line(timeName(day) + ", last two sooner than the six before", -change->later, "ms",
+                 atLeast(change->limit) + " to be seen, for show", -change->later >= change->limit, change->error);
+        seen.gates = false;
+        lines.push_back(std::move(seen));
+    }
 }
 
 namespace

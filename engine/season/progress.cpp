@@ -14,6 +14,8 @@ namespace
 
 constexpr double perSecond = 1000; // ms
 constexpr std::size_t recentSessions = 3;
+constexpr std::size_t changeRecent = 2;
+constexpr std::size_t changeBefore = 6;
 constexpr std::size_t strengthGroup = 4;
 constexpr double meanOfFourError = 0.71; // typical errors: standard error of a mean of four minus a mean of four
 constexpr double levelConfidence = 0.84; // standard errors: one-sided 80 %
@@ -93,6 +95,20 @@ double timeError(const LadderDay& day, double baselineMs)
                              ? rules.contactError * perSecond
                              : std::max(rules.typicalErrorFloor * perSecond, day.ladder.typicalErrorShare * baselineMs);
     return errorOf(timesOf(everOnRung(day)), prior, rules);
+}
+
+std::optional<RecentChange> recentChange(const LadderDay& day)
+{
+    const auto times = timesOf(day.stay);
+    if (times.values.size() < changeRecent + changeBefore)
+        return std::nullopt;
+    const auto window = last(times.values, changeRecent + changeBefore);
+    const double before = roundTo(statistics::median(window.first(changeBefore)), 1);
+    RecentChange change;
+    change.later = roundTo(statistics::mean(window.last(changeRecent)), 1) - before;
+    change.error = roundTo(timeError(day, before), 1);
+    change.limit = roundTo(day.data.rules.easeGain * change.error, 1);
+    return change;
 }
 
 std::optional<TimeProgress> timeProgress(const LadderDay& day)

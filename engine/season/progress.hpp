@@ -16,6 +16,14 @@ struct TimeProgress {
 };
 [[nodiscard]] std::optional<TimeProgress> timeProgress(const LadderDay& day);
 
+/// The last two sessions against the six before: what has changed lately, whichever way.
+struct RecentChange {
+    double later = 0; ///< ms, mean of the last two - median of the six before: negative is sooner
+    double error = 0; ///< ms, typical error
+    double limit = 0; ///< ms, beyond which a change is seen
+};
+[[nodiscard]] std::optional<RecentChange> recentChange(const LadderDay& day);
+
 struct VelocityProgress {
     double change = 0; ///< m/s, mean of the last three - median of the first three
     double error = 0;  ///< m/s, typical error with the sensor's uncertainty in quadrature
