@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "engine/season/lines.hpp"
 #include "engine/season/object_reader.hpp"
 
 namespace fleetrung::season
@@ -13,19 +14,6 @@ namespace
 
 constexpr std::array<std::string_view, 5> kindKeys{"step", "hold", "step-back", "ease", "rest"};
 constexpr std::array<std::string_view, 5> kindNames{"step", "hold", "step back", "ease", "rest"};
-
-EvidenceLine readLine(ObjectReader& reader)
-{
-    EvidenceLine line;
-    line.name = reader.text("name");
-    line.value = reader.number("value", -1e6, 1e6);
-    line.uncertainty = reader.number("uncertainty", 0, 1e6);
-    line.unit = reader.textOr("unit", "");
-    line.allowed = reader.textOr("allowed", "");
-    line.met = reader.boolean("met");
-    line.gates = reader.boolean("gates");
-    return line;
-}
 
 } // namespace
 
@@ -53,6 +41,19 @@ LadderState afterDecision(LadderState state, const Decision& decision)
     state.path.push_back({decision.to, decision.day});
     state.probeLoadKg.reset();
     return state;
+}
+
+EvidenceLine readEvidenceLine(ObjectReader& reader)
+{
+    EvidenceLine line;
+    line.name = reader.text("name");
+    line.value = reader.number("value", -1e6, 1e6);
+    line.uncertainty = reader.number("uncertainty", 0, 1e6);
+    line.unit = reader.textOr("unit", "");
+    line.allowed = reader.textOr("allowed", "");
+    line.met = reader.boolean("met");
+    line.gates = reader.boolean("gates");
+    return line;
 }
 
 Json evidenceLineJson(const EvidenceLine& line)
@@ -105,7 +106,7 @@ Expected<Decision> decisionFromJson(const Json& json)
         decision.kind = static_cast<DecisionKind>(kind - kindKeys.begin());
     decision.from = reader.text("from");
     decision.to = reader.text("to");
-    reader.eachObject("evidence", [&](ObjectReader& item) { decision.evidence.push_back(readLine(item)); });
+    reader.eachObject("evidence", [&](ObjectReader& item) { decision.evidence.push_back(readEvidenceLine(item)); });
     decision.reason = reader.textOr("reason", "");
     decision.loadFactor = reader.number("load_factor", 0, 2);
     decision.setFactor = reader.number("set_factor", 0, 2);

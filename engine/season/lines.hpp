@@ -1,6 +1,7 @@
 // The lines of evidence that several rules show. Private to engine/season.
 #pragma once
 
+#include "engine/season/object_reader.hpp"
 #include "engine/season/progress.hpp"
 
 namespace fleetrung::season
@@ -10,6 +11,7 @@ namespace fleetrung::season
                                 double uncertainty = 0);
 /// The same line with words for what is missing where it is not met.
 [[nodiscard]] EvidenceLine lacking(EvidenceLine line, std::string words);
+[[nodiscard]] EvidenceLine readEvidenceLine(ObjectReader& reader);
 /// "1 day", "3 days".
 [[nodiscard]] std::string counted(int count, const std::string& thing);
 [[nodiscard]] std::string atLeast(double value, int decimals = 0);

@@ -140,4 +140,22 @@ Json dayAdjustmentJson(const DayAdjustment& adjustment)
     return json;
 }
 
+Expected<DayAdjustment> dayAdjustmentFromJson(const Json& json)
+{
+    ReadProblem problem;
+    ObjectReader reader(json, "", problem);
+    DayAdjustment adjustment;
+    adjustment.ladder = reader.text("ladder");
+    adjustment.known = reader.boolean("known");
+    adjustment.loadFactor = reader.number("load_factor", 0, 1);
+    adjustment.setsOff = reader.integer("sets_off", 0, 20);
+    adjustment.setFactor = reader.number("set_factor", 0, 1);
+    reader.eachObject("evidence", [&](ObjectReader& item) { adjustment.evidence.push_back(readEvidenceLine(item)); });
+    adjustment.reason = reader.text("reason");
+    reader.finish();
+    if (problem.first)
+        return tl::unexpected(*problem.first);
+    return adjustment;
+}
+
 } // namespace fleetrung::season

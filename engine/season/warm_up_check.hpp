@@ -40,5 +40,6 @@ struct DayAdjustment {
 [[nodiscard]] SessionPlan adjusted(SessionPlan session, const DayAdjustment& adjustment);
 
 [[nodiscard]] Json dayAdjustmentJson(const DayAdjustment& adjustment);
+[[nodiscard]] Expected<DayAdjustment> dayAdjustmentFromJson(const Json& json);
 
 } // namespace fleetrung::season

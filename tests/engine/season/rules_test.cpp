@@ -243,6 +243,8 @@ TEST_CASE("Warm-up check: both loads slow take 5 % and a set, very slow 10 % and
     CHECK(verySlow.loadFactor == Approx(0.90));
     CHECK(verySlow.setFactor == Approx(0.5));
 
+    const auto kept = dayAdjustmentJson(slow);
+    CHECK(dayAdjustmentJson(*dayAdjustmentFromJson(*parseJson(jsonText(kept)))) == kept);
     auto session = planSession(input.plan, input.states, {}, input.today);
     session.lifts.front().work.assign(4, PlannedSet{4, 100.0});
     CHECK(adjusted(session, slow).lifts.front().work.size() == 3);
