@@ -43,10 +43,16 @@ double validShareOf(const ProbeSet& probe, const Rules& rules)
     return all == 0 ? 0 : static_cast<double>(valid) / static_cast<double>(all);
 }
 
+/// A probe set may be brought to the probe load later; a work set that stands in for one may not.
+double loadShareAllowed(const ProbeSet& probe, const Rules& rules)
+{
+    return probe.source == EvidenceSource::Probe ? rules.loadCorrectionLimit : rules.loadTolerance;
+}
+
 bool loadFits(const ProbeSet& probe, const Rules& rules)
 {
     return !probe.probeLoadKg ||
-           std::abs(probe.loadKg - *probe.probeLoadKg) <= rules.loadCorrectionLimit * *probe.probeLoadKg + 1e-9;
+           std::abs(probe.loadKg - *probe.probeLoadKg) <= loadShareAllowed(probe, rules) * *probe.probeLoadKg + 1e-9;
 }
 
 } // namespace
@@ -76,7 +82,7 @@ Expected<SessionEvidence> evidenceFromProbe(const ProbeSet& probe, const Rules& 
     if (!loadFits(probe, rules))
         return fail(Code::NotAvailable, probe.ladder + '.' + probe.rung,
                     "no evidence: " + fixedText(probe.loadKg, 1) + " kg is more than " +
-                        fixedText(rules.loadCorrectionLimit * 100, 0) + " % off the probe load of " +
+                        fixedText(loadShareAllowed(probe, rules) * 100, 0) + " % off the probe load of " +
                         fixedText(*probe.probeLoadKg, 1) + " kg");
     Repetitions valid, singlePeaked;
     for (const auto& repetition : probe.repetitions.first(std::min(probeRepetitions, probe.repetitions.size()))) {

@@ -70,8 +70,9 @@ struct ProbeSet {
 
 /// Median of the valid ones among the first three (two at least). Two-peaked repetitions give velocity, but no TPV.
 /// Values are rounded to the step in which they are printed (1 ms, 0.001 m/s, 1 mm).
-/// NotAvailable, with the reason, where the set is no evidence: load more than 15 % off the probe load (between 3 and
-/// 15 % it needs the load correction, which decideDay() looks for), too few valid.
+/// NotAvailable, with the reason, where the set is no evidence: a probe set more than 15 % off the probe load (between
+/// 3 and 15 % it needs the load correction, which decideDay() looks for), a work set in its place more than 3 %, too
+/// few valid.
 [[nodiscard]] Expected<SessionEvidence> evidenceFromProbe(const ProbeSet& probe, const Rules& rules);
 
 [[nodiscard]] Json evidenceJson(const SessionEvidence& evidence);

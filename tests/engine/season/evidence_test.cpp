@@ -118,6 +118,11 @@ TEST_CASE("A set more than 15 % off the probe load is no evidence, whatever is k
     REQUIRE_FALSE(refused);
     CHECK(refused.error().message.find("116.0 kg is more than 15 % off the probe load of 100.0 kg") !=
           std::string::npos);
+    probe.source = EvidenceSource::FirstWorkSet; // in the place of a probe set: within 3 %
+    probe.loadKg = 103;
+    CHECK(evidenceFromProbe(probe, rules()));
+    probe.loadKg = 104;
+    CHECK_FALSE(evidenceFromProbe(probe, rules()));
     probe.probeLoadKg.reset(); // the first session of a stay sets the load
     CHECK(evidenceFromProbe(probe, rules()));
 }
