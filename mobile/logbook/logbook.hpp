@@ -7,10 +7,12 @@
 // is stored already is not added again.
 #pragma once
 
+#include <chrono>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/base/error.hpp"
@@ -149,6 +151,11 @@ public:
 
     [[nodiscard]] Expected<report::SeasonReport> seasonReport(const Identifier& athlete, const Identifier& season,
                                                               CivilDate today) const;
+    /// The plan from today on as an iCalendar file (report::seasonCalendar), given the bytes of the file handed out
+    /// last (empty: none). Keep what it gives: it is the `previous` of the next call.
+    [[nodiscard]] Expected<std::string> seasonCalendar(const Identifier& season, CivilDate today,
+                                                       std::chrono::sys_seconds stamp, std::string_view previous,
+                                                       std::optional<std::chrono::minutes> sessionStart = {}) const;
 
     /// For what no use case covers yet (import, export).
     [[nodiscard]] store::Store& rows() { return *store_; }

@@ -5,6 +5,7 @@
 #include "engine/base/json_place.hpp"
 #include "engine/season/plan.hpp"
 #include "platform/desk/input_file.hpp"
+#include "platform/desk/plan_calendar.hpp"
 
 namespace fleetrung::desk
 {
@@ -14,6 +15,7 @@ namespace
 struct PlanOptions {
     std::string file;
     bool json = false;
+    CalendarOptions calendar;
 };
 
 /// Reading names a line, checking names a key ("competitions[1].date"): people get the line of the key as well.
@@ -35,6 +37,8 @@ Result<std::string> plan(const PlanOptions& options)
     const auto plan = season::planSeason(*setup);
     if (!plan)
         return tl::unexpected(inSetup(options.file, *bytes, plan.error()));
+    if (auto written = writeCalendar(options.calendar, *plan); !written)
+        return tl::unexpected(written.error());
     return options.json ? jsonText(season::planJson(*plan), 2) + "\n" : season::planText(*plan);
 }
 
@@ -49,6 +53,7 @@ void addPlan(CLI::App& app, Command& chosen)
         ->add_option("FILE", options->file, "the season as JSON: start, competitions, training days, ladders, athlete")
         ->required();
     command->add_flag("--json", options->json, "one JSON object instead of tables");
+    addCalendarOptions(*command, options->calendar);
     command->callback([options, &chosen] { chosen = [options] { return plan(*options); }; });
 }
 
