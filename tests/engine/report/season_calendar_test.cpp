@@ -334,6 +334,21 @@ TEST_CASE("What lies before the day asked for stays as it was published, and is 
     CHECK(eventsOn(fresh, "phase", "20260105").size() == 1); // under way on that day
 }
 
+TEST_CASE("A competition that was moved over the day asked for is moved in the calendar, either way", "[calendar]")
+{
+    auto early = withMovedMeeting("2026-02-22"), late = withMovedMeeting("2026-06-21");
+    early.from = late.from = on("2026-03-02");
+    for (const auto& [was, is] : {std::pair(early, late), std::pair(late, early)}) {
+        auto whole = was;
+        whole.from.reset();
+        const auto before = calendarOf(whole);
+        const auto moved = eventWith(calendarOf(is, laterStamp, before), "SUMMARY", "Spring meeting");
+        CHECK(moved.at("UID") == eventWith(before, "SUMMARY", "Spring meeting").at("UID"));
+        CHECK(moved.at("DTSTART") == calendarDate(is.setup.competitions[0].date));
+        CHECK(moved.at("SEQUENCE") == "1");
+    }
+}
+
 TEST_CASE("A change that somebody else made in the file is set right with a higher sequence", "[calendar]")
 {
     const auto calendar = calendarOf({});
