@@ -81,17 +81,60 @@ std::vector<CivilDate> trainedDays(const LadderDay& day)
     return days;
 }
 
+/// Days on which anything was lifted or jumped, on any ladder.
+std::vector<CivilDate> anyTrainedDays(const LadderDay& day)
+{
+    std::vector<CivilDate> days;
+    for (const auto& session : day.input.history)
+        days.push_back(session.day);
+    for (const auto& done : day.input.log.work)
+        days.push_back(done.day);
+    std::sort(days.begin(), days.end());
+    return days;
+}
+
+/// Longest time between `from` and `to` without any training.
+int longestRest(const LadderDay& day, CivilDate from, CivilDate to)
+{
+    int longest = 0;
+    CivilDate last = from;
+    for (const auto trained : anyTrainedDays(day))
+        if (trained > last && trained < to) {
+            longest = std::max(longest, daysBetween(last, trained));
+            last = trained;
+        }
+    return std::max(longest, daysBetween(last, to));
+}
+
+/// Days between two sessions that count as away: none where the plan had no turn between. Where the ladder has its turn
+/// less than once a week, one missed turn is no layoff as long as the athlete lifts: then days without any training
+/// count.
+int daysAway(const LadderDay& day, CivilDate before, CivilDate back)
+{
+    const auto& rules = day.data.rules;
+    if (daysBetween(before, back) < static_cast<int>(rules.layoffDays))
+        return 0;
+    const auto missed = firstMissedTurn(day, before, back);
+    if (!missed)
+        return 0;
+    return daysBetween(before, *missed) > static_cast<int>(rules.layoffDays) ? longestRest(day, before, back)
+                                                                             : daysBetween(before, back);
+}
+
 std::optional<Layoff> lastLayoff(const LadderDay& day)
 {
     const auto days = trainedDays(day);
     if (days.empty())
         return std::nullopt;
-    const Layoff open{daysBetween(days.back(), day.input.today), day.input.today, days.back()};
-    if (open.days >= day.data.rules.layoffDays && missedTurn(day, open.before, open.back))
+    const auto& rules = day.data.rules;
+    const Layoff open{daysAway(day, days.back(), day.input.today), day.input.today, days.back()};
+    if (open.days >= rules.layoffDays)
         return open;
     for (std::size_t i = days.size() - 1; i-- > 0;) {
-        const Layoff past{daysBetween(days[i], days[i + 1]), days[i + 1], days[i]};
-        if (past.days >= day.data.rules.layoffStepBackDays && missedTurn(day, past.before, past.back))
+        if (daysBetween(days[i], days[i + 1]) < static_cast<int>(rules.layoffStepBackDays))
+            continue;
+        const Layoff past{daysAway(day, days[i], days[i + 1]), days[i + 1], days[i]};
+        if (past.days >= rules.layoffStepBackDays)
             return past;
     }
     return std::nullopt;
@@ -156,7 +199,7 @@ std::optional<Decision> decideCalendar(const LadderDay& day)
     if (!day.window)
         return stayDecision(day, DecisionKind::Rest, "transition", "Transition: active rest, no primary lifts.");
     if (day.state.since() < day.window->from && day.window->macrocycle > 0)
-        return moveDecision(day, DecisionKind::StepBack, "new-macrocycle", 0,
+        return moveDecision(day, day.place == 0 ? DecisionKind::Hold : DecisionKind::StepBack, "new-macrocycle", 0,
                             "A new macrocycle begins: the ladder starts again at its longest range, " +
                                 day.usable.rungs.front()->name + ".");
     return std::nullopt;

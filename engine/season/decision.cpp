@@ -35,7 +35,8 @@ std::string_view ruleTitle(std::string_view rule)
 
 LadderState afterDecision(LadderState state, const Decision& decision)
 {
-    const bool moves = decision.kind == DecisionKind::Step || decision.kind == DecisionKind::StepBack;
+    const bool moves = decision.kind == DecisionKind::Step || decision.kind == DecisionKind::StepBack ||
+                       decision.rule == "new-macrocycle"; // a new stay, though it may be on the same rung
     if (!moves || decision.ladder != state.ladder)
         return state;
     state.path.push_back({decision.to, decision.day});

@@ -9,7 +9,7 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr double gainError = 0.88; // typical errors: standard error of a median of three minus a mean of three
+constexpr double gainError = 0.82; // typical errors: standard error of a mean of three minus a mean of three
 
 } // namespace
 

@@ -27,9 +27,9 @@ void addStayLines(const LadderDay& day, std::vector<EvidenceLine>& lines, bool e
 void addTimeLines(const LadderDay& day, const TimeProgress& progress, std::vector<EvidenceLine>& lines);
 void addStrengthLines(const LadderDay& day, std::vector<EvidenceLine>& lines);
 
-/// True where the plan had a turn of this ladder between the two days, both left out, that was not taken: rest around
-/// competitions and the turns of other ladders are no layoff, illness and travel are.
-[[nodiscard]] bool missedTurn(const LadderDay& day, CivilDate after, CivilDate before);
+/// The first turn of this ladder between the two days, both left out, that the plan had and that was not taken: rest
+/// around competitions and the turns of other ladders are no layoff, illness and travel are.
+[[nodiscard]] std::optional<CivilDate> firstMissedTurn(const LadderDay& day, CivilDate after, CivilDate before);
 /// A competition stands on that day or within the days of rest after it.
 [[nodiscard]] bool restsForCompetition(const SeasonSetup& setup, CivilDate day, const Rules& rules);
 

@@ -15,7 +15,7 @@ bool restsForCompetition(const SeasonSetup& setup, CivilDate day, const Rules& r
     });
 }
 
-bool missedTurn(const LadderDay& day, CivilDate after, CivilDate before)
+std::optional<CivilDate> firstMissedTurn(const LadderDay& day, CivilDate after, CivilDate before)
 {
     const auto& plan = day.input.plan;
     for (CivilDate d = after + std::chrono::days(1); d < before; d += std::chrono::days(1)) {
@@ -24,9 +24,9 @@ bool missedTurn(const LadderDay& day, CivilDate after, CivilDate before)
         const auto turns = laddersOn(plan, d, day.data);
         if (std::any_of(turns.begin(), turns.end(),
                         [&](const Ladder* ladder) { return ladder->key == day.ladder.key; }))
-            return true;
+            return d;
     }
-    return false;
+    return std::nullopt;
 }
 
 } // namespace fleetrung::season

@@ -119,7 +119,7 @@ std::optional<TimeProgress> timeProgress(const LadderDay& day)
         return std::nullopt;
     TimeProgress progress;
     progress.sessions = static_cast<int>(times.values.size());
-    progress.baseline = roundTo(statistics::median(std::span(times.values).first(baselineCount)), 1);
+    progress.baseline = roundTo(statistics::mean(std::span(times.values).first(baselineCount)), 1);
     progress.recent = roundTo(statistics::mean(last(times.values, recentSessions)), 1);
     progress.gain = progress.baseline - progress.recent;
     progress.error = roundTo(std::hypot(timeError(day, progress.baseline), sensorError(times)), 1);
@@ -151,7 +151,7 @@ std::optional<VelocityProgress> velocityProgress(const LadderDay& day)
         return std::nullopt;
     VelocityProgress progress;
     progress.change = roundTo(statistics::mean(last(velocities.values, recentSessions)) -
-                                  statistics::median(std::span(velocities.values).first(baselineCount)),
+                                  statistics::mean(std::span(velocities.values).first(baselineCount)),
                               1000);
     progress.error = roundTo(std::hypot(velocityError(day), sensorError(velocities)), 1000);
     return progress;

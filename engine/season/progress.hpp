@@ -8,7 +8,7 @@ namespace fleetrung::season
 
 /// All in ms or m/s, rounded to 1 ms and 0.001 m/s. Present only where three sessions carry the value.
 struct TimeProgress {
-    double baseline = 0; ///< ms, median of the first three sessions
+    double baseline = 0; ///< ms, mean of the first three sessions
     double recent = 0;   ///< ms, mean of the last three
     double gain = 0;     ///< ms, baseline - recent: positive is sooner
     double error = 0;    ///< ms, typical error with the sensor's uncertainty in quadrature
@@ -25,7 +25,7 @@ struct RecentChange {
 [[nodiscard]] std::optional<RecentChange> recentChange(const LadderDay& day);
 
 struct VelocityProgress {
-    double change = 0; ///< m/s, mean of the last three - median of the first three
+    double change = 0; ///< m/s, mean of the last three - mean of the first three
     double error = 0;  ///< m/s, typical error with the sensor's uncertainty in quadrature
 };
 [[nodiscard]] std::optional<VelocityProgress> velocityProgress(const LadderDay& day);

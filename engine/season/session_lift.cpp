@@ -170,7 +170,7 @@ PlannedLift planLift(const LiftDay& lift)
     const auto chosen = chooseLoad(lift);
     addLoads(planned, lift, chosen);
     if (lift.rung.metric == Metric::ContactTime)
-        capContacts(planned, contactsLeft(lift.plan, lift.log, lift.day, rules));
+        capContacts(planned, lift.contacts);
     planned.maintenance = maintenanceFor(lift);
     addReasons(planned, lift, chosen, share);
     return planned;

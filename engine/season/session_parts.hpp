@@ -17,6 +17,7 @@ struct LiftDay {
     const Decision* decision; ///< null where none was taken
     const PhaseSpan& phase;
     CivilDate day;
+    int contacts; ///< drop-jump contacts that may still be planned on that day
 };
 
 [[nodiscard]] bool isYoung(const SeasonPlan& plan, CivilDate day); ///< under 18

@@ -61,7 +61,8 @@ class SessionMaker
 public:
     SessionMaker(const SeasonPlan& plan, const std::vector<LadderState>& states, const std::vector<Decision>& decisions,
                  CivilDate day, const SeasonData& data, const TrainingLog& log, const PhaseSpan& phase)
-        : plan_(plan), states_(states), decisions_(decisions), day_(day), data_(data), log_(log), phase_(phase)
+        : plan_(plan), states_(states), decisions_(decisions), day_(day), data_(data), log_(log), phase_(phase),
+          contacts_(contactsLeft(plan, log, day, data.rules))
     {
     }
 
@@ -96,8 +97,8 @@ public:
 private:
     LiftDay liftDay(const Ladder& ladder, const Rung& rung) const
     {
-        return {plan_,  data_, log_, ladder, rung, stateFor(states_, ladder), decisionFor(decisions_, ladder, day_),
-                phase_, day_};
+        return {plan_,  data_, log_,     ladder, rung, stateFor(states_, ladder), decisionFor(decisions_, ladder, day_),
+                phase_, day_,  contacts_};
     }
 
     void addTurn(SessionPlan& session, const Ladder& ladder)
@@ -108,12 +109,12 @@ private:
             session.notes.push_back(ladder.name + " rests: " + decision->reason);
             if (decision->rule == "pain-swap")
                 addStandIn(session, ladder);
-        } else if (rung != nullptr && rung->metric == Metric::ContactTime &&
-                   contactsLeft(plan_, log_, day_, data_.rules) == 0) {
+        } else if (rung != nullptr && rung->metric == Metric::ContactTime && contacts_ == 0) {
             session.notes.push_back(ladder.name + " rests: the contacts of these days are done, and drop jumps need " +
                                     fixedText(data_.rules.jumpRestDays, 0) + " days between.");
         } else if (rung != nullptr) {
             session.lifts.push_back(planLift(liftDay(ladder, *rung)));
+            contacts_ -= session.lifts.back().contacts; // the next ladder of jumps gets what this one leaves
             addTurnReason(session.lifts.back(), ladder, session.sprintDay);
         }
     }
@@ -168,6 +169,7 @@ private:
     const SeasonData& data_;
     const TrainingLog& log_;
     const PhaseSpan& phase_;
+    int contacts_; ///< left of the day
     std::vector<const Ladder*> turns_;
 };
 
