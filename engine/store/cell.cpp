@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include "engine/base/json.hpp"
+#include "engine/store/packed_text.hpp"
 
 namespace fleetrung::store
 {
@@ -46,6 +47,8 @@ void bindCell(SQLite::Statement& statement, int index, const Cell& cell)
         statement.bind(index, *text);
     else if (const auto* id = std::get_if<Identifier>(&cell))
         statement.bind(index, id->bytes.data(), static_cast<int>(id->bytes.size()));
+    else if (const auto* bytes = std::get_if<Bytes>(&cell))
+        statement.bind(index, bytes->data(), static_cast<int>(bytes->size()));
     else
         statement.bind(index);
 }
@@ -79,6 +82,11 @@ void CellWriter::operator()(std::string_view name, const Metric& value)
 void CellWriter::operator()(std::string_view, const std::vector<Split>& value)
 {
     cells.emplace_back(splitsText(value));
+}
+
+void CellWriter::operator()(std::string_view, const PackedText& value)
+{
+    cells.emplace_back(packText(value.text));
 }
 
 void RowReader::operator()(std::string_view name, Identifier& value)
@@ -117,6 +125,16 @@ void RowReader::operator()(std::string_view name, std::vector<Split>& value)
     if (!splits)
         damaged(name);
     value = std::move(*splits);
+}
+
+void RowReader::operator()(std::string_view name, PackedText& value)
+{
+    const auto column = next();
+    auto text =
+        unpackText({static_cast<const std::uint8_t*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())});
+    if (!text)
+        damaged(name);
+    value.text = std::move(*text);
 }
 
 void RowReader::damaged(std::string_view name)

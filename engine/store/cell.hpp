@@ -13,7 +13,8 @@
 namespace fleetrung::store
 {
 
-using Cell = std::variant<std::monostate, std::int64_t, double, std::string, Identifier>;
+using Bytes = std::vector<std::uint8_t>;
+using Cell = std::variant<std::monostate, std::int64_t, double, std::string, Identifier, Bytes>;
 
 void bindCell(SQLite::Statement& statement, int index, const Cell& cell);
 
@@ -30,6 +31,10 @@ template <> struct Texts<EditKind> {
 };
 template <> struct Texts<Answer> {
     static constexpr std::array<std::string_view, 3> all{"none", "followed", "changed"};
+};
+
+template <> struct Texts<DocumentKind> {
+    static constexpr std::array<std::string_view, 3> all{"day-input", "season-data", "warm-up-check"};
 };
 
 /// Visits fields and collects the names of their columns.
@@ -59,6 +64,7 @@ public:
     void operator()(std::string_view name, const Moment& value);
     void operator()(std::string_view name, const Metric& value);
     void operator()(std::string_view, const std::vector<Split>& value);
+    void operator()(std::string_view, const PackedText& value);
     template <class Choice>
     requires std::is_enum_v<Choice>
     void operator()(std::string_view, Choice value)
@@ -75,7 +81,7 @@ public:
 };
 
 /// Visits fields and fills them from the row the statement stands on. Throws SQLite::Exception (SQLITE_CORRUPT) where a
-/// text is no day, no choice or no list of splits.
+/// text is no day, no choice, no list of splits, or cannot be unpacked.
 class RowReader
 {
 public:
@@ -91,6 +97,7 @@ public:
     void operator()(std::string_view name, Moment& value);
     void operator()(std::string_view name, Metric& value);
     void operator()(std::string_view, std::vector<Split>& value);
+    void operator()(std::string_view, PackedText& value);
     template <class Choice>
     requires std::is_enum_v<Choice>
     void operator()(std::string_view name, Choice& value)

@@ -53,6 +53,7 @@ struct Athlete : Row {
     std::optional<double> trainingYears; ///< of regular lifting
     bool guardianConsent = false;        ///< asked for under 18 only
     std::string note;
+    std::string group; ///< training group, "sprint 2"; empty where there is none
 };
 
 struct Season : Row {
@@ -219,6 +220,27 @@ struct LostDay : Row {
     std::string why; ///< "illness", "travel"
 };
 
+/// A long text, compressed on the disk.
+struct PackedText {
+    std::string text;
+
+    bool operator==(const PackedText&) const = default;
+};
+
+enum class DocumentKind { DayInput, SeasonData, WarmUpCheck };
+
+/// What decisions were made from, kept by value for ever and named after its content: the same document twice adds
+/// nothing, and one that was tampered with no longer has its name.
+struct Document : Row {
+    std::optional<Identifier> athlete; ///< whose it is; none for what is the same for all
+    std::optional<CivilDate> day;      ///< of which day it speaks
+    DocumentKind kind = DocumentKind::DayInput;
+    PackedText content; ///< JSON text
+};
+
+/// A document's id: hash of its kind, athlete, day and text.
+[[nodiscard]] Identifier documentId(const Document& document);
+
 /// Kept for ever, with its evidence by value: later analyses do not rewrite why it was taken. Its id is a hash of what
 /// it was made from, so that deciding twice on the same evidence adds nothing.
 struct Decision : Row {
@@ -236,6 +258,25 @@ struct Decision : Row {
     Answer answer = Answer::None;
     std::string changedTo; ///< what was done instead
     std::string why;
+    std::optional<Identifier> input; ///< document it was made from; none in rows of the first schema
+    std::optional<Identifier> rules; ///< document: ladders, rules and cautions it was made with
+    int ordinal = 0;                 ///< 1, 2, ... of the ladder's decisions of that day; 0 in rows of the first schema
+    double loadFactor = 1;           ///< on the day's load
+};
+
+/// The same rows without their long texts, for who only asks where an athlete stands. Read only.
+struct DecisionOutline : Row {
+    Identifier season;
+    CivilDate day{};
+    std::int64_t madeUtcSeconds = 0;
+    std::string ladder;
+    std::string action;
+    std::string rungFrom;
+    std::string rungTo;
+    Answer answer = Answer::None;
+    std::string changedTo;
+    int ordinal = 0;
+    double loadFactor = 1;
 };
 
 } // namespace fleetrung::store

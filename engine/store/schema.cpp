@@ -234,6 +234,33 @@ CREATE TABLE decision (
 CREATE INDEX decision_of_athlete ON decision (athlete, day);
 )sql";
 
+// What decisions were made from, in which order they were taken, and training groups. The indices serve a squad's day:
+// where each athlete stands without reading old evidence.
+constexpr std::string_view rowsStep2 = R"sql(
+CREATE TABLE document (
+    id BLOB PRIMARY KEY NOT NULL CHECK (length(id) = 16), origin BLOB NOT NULL, counter INTEGER NOT NULL,
+    deleted INTEGER NOT NULL CHECK (deleted IN (0, 1)),
+    athlete BLOB REFERENCES athlete,
+    day TEXT,
+    kind TEXT NOT NULL CHECK (kind IN ('day-input', 'season-data', 'warm-up-check')),
+    content BLOB NOT NULL CHECK (length(content) > 0)
+) STRICT;
+CREATE INDEX document_of_athlete ON document (athlete, day);
+
+ALTER TABLE decision ADD COLUMN input BLOB REFERENCES document;
+ALTER TABLE decision ADD COLUMN rules BLOB REFERENCES document;
+ALTER TABLE decision ADD COLUMN ordinal INTEGER NOT NULL DEFAULT 0 CHECK (ordinal >= 0);
+ALTER TABLE decision ADD COLUMN load_factor REAL NOT NULL DEFAULT 1;
+UPDATE decision SET load_factor = json_extract(evidence, '$.load_factor')
+    WHERE json_valid(evidence) AND json_type(evidence, '$.load_factor') IN ('real', 'integer');
+CREATE INDEX decision_of_season ON decision (season, day, ladder);
+CREATE INDEX decision_of_input ON decision (input);
+CREATE INDEX decision_moves ON decision (season, day) WHERE rung_from <> rung_to OR answer = 'changed';
+CREATE INDEX decision_eased ON decision (season, day) WHERE load_factor < 1;
+
+ALTER TABLE athlete ADD COLUMN training_group TEXT NOT NULL DEFAULT '';
+)sql";
+
 constexpr std::string_view capturesStep1 = R"sql(
 CREATE TABLE samples (
     content_hash TEXT PRIMARY KEY NOT NULL CHECK (length(content_hash) = 64),
@@ -248,7 +275,7 @@ CREATE TABLE piece (
 ) STRICT;
 )sql";
 
-constexpr std::array rowsSteps{rowsStep1};
+constexpr std::array rowsSteps{rowsStep1, rowsStep2};
 constexpr std::array capturesSteps{capturesStep1};
 
 constexpr Schema rows{0x464C5267, "store", rowsSteps};                 // "FLRg"

@@ -397,6 +397,14 @@ Expected<void> Store::dropPieces(const Identifier& recording)
     return state_->captures->dropPieces(recording);
 }
 
+Identifier documentId(const Document& document)
+{
+    const auto kind = Texts<DocumentKind>::all.at(static_cast<std::size_t>(document.kind));
+    const auto athlete = document.athlete ? identifierText(*document.athlete) : std::string();
+    const auto day = document.day ? dateText(*document.day) : std::string();
+    return hashIdentifier(std::array<std::string_view, 4>{kind, athlete, day, document.content.text});
+}
+
 int newestRowsVersion()
 {
     return static_cast<int>(rowsSchema().steps.size());
@@ -429,6 +437,8 @@ FLEETRUNG_STORE_OF(Jump)
 FLEETRUNG_STORE_OF(Wellness)
 FLEETRUNG_STORE_OF(LostDay)
 FLEETRUNG_STORE_OF(Decision)
+FLEETRUNG_STORE_OF(Document)
+template Expected<std::vector<DecisionOutline>> Store::list<DecisionOutline>(const Filter&) const;
 #undef FLEETRUNG_STORE_OF
 
 } // namespace fleetrung::store

@@ -72,7 +72,7 @@ public:
     /// All of it or nothing: where `work` fails, or the process dies, no row of it stays. Calls inside a call join it.
     [[nodiscard]] Expected<void> inTransaction(const std::function<Expected<void>()>& work);
 
-    // R is one of the records of records.hpp.
+    // R is one of the records of records.hpp (DecisionOutline: `list` only).
 
     /// True where the row is new; false where a row of that id is there already (also a deleted one): then nothing
     /// changes.

@@ -45,6 +45,7 @@ template <> struct Table<Athlete> {
         visit("training_years", row.trainingYears);
         visit("guardian_consent", row.guardianConsent);
         visit("note", row.note);
+        visit("training_group", row.group);
     }
 };
 
@@ -332,7 +333,7 @@ template <> struct Table<Decision> {
                                  .season = "decision.season",
                                  .ladder = "decision.ladder",
                                  .day = "decision.day",
-                                 .order = "decision.day"};
+                                 .order = "decision.day, decision.made_utc_s, decision.counter, decision.ordinal"};
     static void fields(auto& row, auto&& visit)
     {
         visit("athlete", row.athlete);
@@ -349,6 +350,45 @@ template <> struct Table<Decision> {
         visit("answer", row.answer);
         visit("changed_to", row.changedTo);
         visit("why", row.why);
+        visit("input", row.input);
+        visit("rules", row.rules);
+        visit("ordinal", row.ordinal);
+        visit("load_factor", row.loadFactor);
+    }
+};
+
+template <> struct Table<DecisionOutline> {
+    static constexpr std::string_view name = "decision";
+    static constexpr Reach reach = Table<Decision>::reach;
+    static void fields(auto& row, auto&& visit)
+    {
+        visit("season", row.season);
+        visit("day", row.day);
+        visit("made_utc_s", row.madeUtcSeconds);
+        visit("ladder", row.ladder);
+        visit("action", row.action);
+        visit("rung_from", row.rungFrom);
+        visit("rung_to", row.rungTo);
+        visit("answer", row.answer);
+        visit("changed_to", row.changedTo);
+        visit("ordinal", row.ordinal);
+        visit("load_factor", row.loadFactor);
+    }
+};
+
+template <> struct Table<Document> {
+    static constexpr std::string_view name = "document";
+    static constexpr Reach reach{.joins = " LEFT JOIN athlete ON athlete.id = document.athlete",
+                                 .alive = "coalesce(athlete.deleted, 0) = 0",
+                                 .athlete = "document.athlete",
+                                 .day = "document.day",
+                                 .order = "document.day"};
+    static void fields(auto& row, auto&& visit)
+    {
+        visit("athlete", row.athlete);
+        visit("day", row.day);
+        visit("kind", row.kind);
+        visit("content", row.content);
     }
 };
 

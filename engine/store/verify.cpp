@@ -1,4 +1,5 @@
 #include "engine/base/numbers.hpp"
+#include "engine/store/cell.hpp"
 #include "engine/store/store_state.hpp"
 
 namespace fleetrung::store
@@ -22,6 +23,22 @@ void checkReferences(Connection& connection, std::vector<std::string>& wrong)
                         check->getColumn(0).getString() + " belongs to a missing " + check->getColumn(2).getString());
 }
 
+/// Documents are named after their content.
+void checkDocuments(const Store& store, Connection& connection, std::vector<std::string>& wrong)
+{
+    auto all = connection.prepared("SELECT id FROM document ORDER BY id");
+    while (all->executeStep()) {
+        Identifier id;
+        RowReader reader(*all);
+        reader("id", id);
+        const auto document = store.find<Document>(id);
+        if (!document)
+            wrong.push_back("document " + identifierText(id) + ": " + document.error().message);
+        else if (documentId(*document) != id)
+            wrong.push_back("document " + identifierText(id) + ": its content is no longer the one it was named after");
+    }
+}
+
 } // namespace
 
 Expected<std::vector<std::string>> Store::verify() const
@@ -31,6 +48,7 @@ Expected<std::vector<std::string>> Store::verify() const
         checkPages(*state_->rows, wrong);
         checkReferences(*state_->rows, wrong);
         checkPages(state_->captures->connection(), wrong);
+        checkDocuments(*this, *state_->rows, wrong);
         auto wanted = state_->rows->prepared("SELECT DISTINCT content_hash FROM capture ORDER BY content_hash");
         while (wanted->executeStep()) {
             const auto hash = wanted->getColumn(0).getString();

@@ -1,8 +1,14 @@
 #include <map>
 #include <tuple>
 
-#include "mobile/logbook/evidence.hpp"
+#include "engine/base/numbers.hpp"
+#include "engine/season/replay.hpp"
+#include "mobile/logbook/add.hpp"
+#include "mobile/logbook/day_input.hpp"
+#include "mobile/logbook/decision_record.hpp"
+#include "mobile/logbook/documents.hpp"
 #include "mobile/logbook/failure.hpp"
+#include "mobile/logbook/warm_up.hpp"
 
 namespace fleetrung::logbook
 {
@@ -16,11 +22,13 @@ bool sameDecision(const season::Decision& stored, season::Decision fresh)
     return season::decisionJson(stored) == season::decisionJson(fresh);
 }
 
-/// Two athletes may be given the same decision on the same facts: the season tells them apart.
-Identifier storedId(const Identifier& season, const season::Decision& decision)
+/// Two athletes may be given the same decision on the same facts: the season tells them apart. So may one athlete twice
+/// on one day, with another in between: the ordinal tells those apart.
+Identifier storedId(const Identifier& season, const season::Decision& decision, int ordinal)
 {
-    const std::string seasonText = identifierText(season), decisionText = identifierText(decision.id);
-    return hashIdentifier(std::array<std::string_view, 2>{seasonText, decisionText});
+    const std::string seasonText = identifierText(season), decisionText = identifierText(decision.id),
+                      ordinalText = integerText(ordinal);
+    return hashIdentifier(std::array<std::string_view, 3>{seasonText, decisionText, ordinalText});
 }
 
 store::Decision rowOf(const store::Season& season, const season::Decision& decision, const Moment& now)
@@ -38,8 +46,58 @@ store::Decision rowOf(const store::Season& season, const season::Decision& decis
     row.rungTo = decision.to;
     row.evidence = jsonText(season::decisionJson(decision));
     row.reason = decision.reason;
+    row.loadFactor = decision.loadFactor;
     return row;
 }
+
+/// Of several decisions on one ladder and day (the athlete entered pain after the first one) the last counts.
+std::vector<store::Decision> lastOfEachDay(std::vector<store::Decision> all)
+{
+    std::map<std::pair<CivilDate, std::string>, std::size_t> last;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        last[{all[i].day, all[i].ladder}] = i;
+    std::vector<store::Decision> kept;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (last.at({all[i].day, all[i].ladder}) == i)
+            kept.push_back(std::move(all[i]));
+    return kept;
+}
+
+std::ptrdiff_t placeOf(const std::string& ladder)
+{
+    const auto& ladders = season::standardSeasonData().ladders;
+    return std::ranges::find(ladders, ladder, &season::Ladder::key) - ladders.begin();
+}
+
+/// What the decisions tell of left against right.
+std::vector<SideDifference> sidesOf(const std::vector<season::Decision>& decisions)
+{
+    std::vector<SideDifference> found;
+    for (const auto& decision : decisions)
+        for (const auto& line : decision.evidence)
+            if (line.name == "left later than right" || line.name == "right later than left")
+                found.push_back({decision.ladder, line});
+    return found;
+}
+
+struct Kept {
+    Identifier input, rules;
+};
+
+/// The day's input and what it was decided with, by value.
+Expected<Kept> keep(store::Store& store, const Identifier& athlete, const season::DayInput& input)
+{
+    const auto day =
+        keepDocument(store, store::DocumentKind::DayInput, season::dayInputJson(input), athlete, input.today);
+    if (!day)
+        return failure(day);
+    const auto rules = keepDocument(store, store::DocumentKind::SeasonData, season::seasonDataJson());
+    if (!rules)
+        return failure(rules);
+    return Kept{*day, *rules};
+}
+
+} // namespace
 
 Expected<DecisionRecord> recordOf(const store::Decision& row)
 {
@@ -52,94 +110,47 @@ Expected<DecisionRecord> recordOf(const store::Decision& row)
     return DecisionRecord{std::move(*decision), row.made, row.answer, row.changedTo, row.why};
 }
 
-/// Of several decisions on one ladder and day (the athlete entered pain after the first one) the last counts.
-std::vector<DecisionRecord> lastOfEachDay(std::vector<DecisionRecord> all)
-{
-    std::map<std::pair<CivilDate, std::string>, std::size_t> last;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        last[{all[i].decision.day, all[i].decision.ladder}] = i;
-    std::vector<DecisionRecord> kept;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        if (last[{all[i].decision.day, all[i].decision.ladder}] == i)
-            kept.push_back(std::move(all[i]));
-    return kept;
-}
-
-std::ptrdiff_t placeOf(const std::string& ladder)
-{
-    const auto& ladders = season::standardSeasonData().ladders;
-    return std::ranges::find(ladders, ladder, &season::Ladder::key) - ladders.begin();
-}
-
-std::optional<int> wholeOf(const std::optional<double>& value)
-{
-    return value ? std::optional(static_cast<int>(std::lround(*value))) : std::nullopt;
-}
-
-/// What was said last of a day; what one entry leaves open, an earlier one of the same day may say.
-season::Wellness wellnessOf(const std::vector<store::Wellness>& entries)
-{
-    season::Wellness today;
-    for (const auto& entry : entries) {
-        if (entry.sleepHours)
-            today.sleepHours = entry.sleepHours;
-        if (entry.soreness)
-            today.soreness = wholeOf(entry.soreness);
-        if (entry.pain) {
-            today.pain = wholeOf(entry.pain);
-            today.painRegion = entry.painWhere;
-        }
-        today.sharpPain = entry.sharpPain;
-        today.limping = entry.limping;
-        today.newHamstringPain = entry.newHamstringPain;
-        today.refused = entry.refused;
-    }
-    return today;
-}
-
-} // namespace
-
 Expected<std::vector<season::Decision>> Logbook::decide(const Identifier& season, const Moment& now,
                                                         const std::vector<std::string>& stepByExposure)
 {
     const auto today = now.trainingDay;
-    const auto walk = LadderWalk::read(*this, season);
-    if (!walk)
-        return failure(walk);
-    const auto history = readEvidence(*this, *walk, today);
-    if (!history)
-        return failure(history);
-    const auto entries = wellness(walk->record().row.athlete, today, today);
-    if (!entries)
-        return failure(entries);
-
-    season::DayInput input;
-    input.states = walk->before(today);
-    auto plan = season::replanSeason(walk->setup(), input.states, today);
-    if (!plan)
-        return failure(plan);
-    input.plan = std::move(*plan);
-    for (const auto& evidence : *history)
-        input.history.push_back(evidence.value);
-    input.wellness = wellnessOf(*entries);
-    input.today = today;
-    input.stepByExposure = stepByExposure;
-
-    const auto earlier = this->decisions(season);
+    const auto sources = readDay(*this, season, today, stepByExposure);
+    if (!sources)
+        return failure(sources);
+    const auto earlier = store_->list<store::Decision>({.season = season, .from = today, .to = today});
     if (!earlier)
         return failure(earlier);
-    auto decisions = season::decideDay(input);
+    const auto& row = sources->walk.record().row;
+    auto decisions = season::decideDay(sources->input, sources->walk.data());
+    std::optional<Kept> kept;
     const auto stored = inTransaction([&]() -> Expected<void> {
         for (auto& decision : decisions) {
-            const auto standing = std::ranges::find_if(*earlier, [&](const DecisionRecord& record) {
-                return record.decision.day == today && record.decision.ladder == decision.ladder;
-            });
-            if (standing != earlier->end() && sameDecision(standing->decision, decision)) {
-                decision.id = standing->decision.id; // it stands, with the answer it was given
+            int ordinal = 1;
+            std::optional<season::Decision> standing;
+            for (const auto& one : *earlier)
+                if (one.ladder == decision.ladder) {
+                    const auto record = recordOf(one);
+                    if (!record)
+                        return failure(record);
+                    standing = record->decision;
+                    ordinal = std::max(ordinal, one.ordinal + 1);
+                }
+            if (standing && sameDecision(*standing, decision)) {
+                decision.id = standing->id; // it stands, with the answer it was given
                 continue;
             }
-            decision.id = storedId(season, decision);
-            if (auto added = store_->insert(rowOf(walk->record().row, decision, now)); !added)
+            if (!kept) {
+                const auto documents = keep(*store_, row.athlete, sources->input);
+                if (!documents)
+                    return failure(documents);
+                kept = *documents;
+            }
+            decision.id = storedId(season, decision, ordinal);
+            auto fresh = rowOf(row, decision, now);
+            fresh.input = kept->input;
+            fresh.rules = kept->rules;
+            fresh.ordinal = ordinal;
+            if (auto added = store_->insert(std::move(fresh)); !added)
                 return failure(added);
         }
         return {};
@@ -149,23 +160,22 @@ Expected<std::vector<season::Decision>> Logbook::decide(const Identifier& season
     return decisions;
 }
 
-Expected<std::vector<DecisionRecord>> Logbook::decisions(const Identifier& season) const
+Expected<std::vector<DecisionRecord>> Logbook::decisions(const Identifier& season, std::optional<CivilDate> from,
+                                                         std::optional<CivilDate> to) const
 {
-    const auto rows = store_->list<store::Decision>({.season = season});
+    auto rows = store_->list<store::Decision>({.season = season, .from = from, .to = to});
     if (!rows)
         return failure(rows);
+    auto last = lastOfEachDay(std::move(*rows));
+    std::ranges::stable_sort(last, {}, [](const auto& row) { return std::tuple(row.day, placeOf(row.ladder)); });
     std::vector<DecisionRecord> records;
-    for (const auto& row : *rows) {
+    for (const auto& row : last) {
         auto record = recordOf(row);
         if (!record)
             return failure(record);
         records.push_back(std::move(*record));
     }
-    // Those taken together in the order of the ladders; what was decided again stays behind what it replaces.
-    std::ranges::stable_sort(records, {}, [](const DecisionRecord& record) {
-        return std::tuple(record.decision.day, record.made.utcSeconds, placeOf(record.decision.ladder));
-    });
-    return lastOfEachDay(std::move(records));
+    return records;
 }
 
 Expected<void> Logbook::answerDecision(const Identifier& decision, store::Answer answer, const std::string& changedTo,
@@ -180,21 +190,40 @@ Expected<void> Logbook::answerDecision(const Identifier& decision, store::Answer
     return store_->update(*row);
 }
 
+Expected<season::DayInput> Logbook::dayInput(const Identifier& season, CivilDate today) const
+{
+    return readDay(*this, season, today).map([](DaySources&& sources) { return std::move(sources.input); });
+}
+
 Expected<DayView> Logbook::day(const Identifier& season, CivilDate today) const
 {
-    const auto walk = LadderWalk::read(*this, season);
-    if (!walk)
-        return failure(walk);
+    auto sources = readDay(*this, season, today);
+    if (!sources)
+        return failure(sources);
+    const auto records = decisions(season, today, today);
+    if (!records)
+        return failure(records);
+    const auto& walk = sources->walk;
     DayView view;
     view.season = season;
-    view.states = walk->on(today);
-    view.decisions = walk->decisionsOn(today);
-    auto plan = season::replanSeason(walk->setup(), view.states, today);
+    view.states = walk.on(today);
+    for (const auto& record : *records)
+        view.decisions.push_back(record.decision);
+    auto plan = season::replanSeason(walk.setup(), view.states, today, walk.data());
     if (!plan)
         return failure(plan);
     view.plan = std::move(*plan);
     // Loads are carried from the rung before the day's step to the one after it: planSession wants to know both.
-    view.session = season::planSession(view.plan, walk->before(today), walk->followedOn(today), today);
+    view.session = season::planSession(view.plan, sources->input.states, followedOn(*records, today, walk.data()),
+                                       today, walk.data(), sources->input.log);
+    auto adjustments = keptAdjustments(*store_, walk.record().row.athlete, today);
+    if (!adjustments)
+        return failure(adjustments);
+    for (const auto& adjustment : *adjustments)
+        view.session = season::adjusted(std::move(view.session), adjustment);
+    view.adjustments = std::move(*adjustments);
+    view.sides = sidesOf(view.decisions);
+    view.log = std::move(sources->input.log);
     return view;
 }
 

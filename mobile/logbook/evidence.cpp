@@ -20,6 +20,8 @@ namespace
 constexpr double gravity = 9.80665;        // m/s2
 constexpr double maximumErrorShare = 0.04; // of e1RM where a line of two loads gives no error: the prior of the rules
 
+constexpr double fullIntentShare = 0.6; // of the day's work load; rules: warm-up loads of 60 and 70 % are full intent
+
 using Place = std::tuple<std::string, std::string, store::Side>; // ladder, rung, side
 
 /// One session's sets on one rung and side.
@@ -108,7 +110,7 @@ std::optional<season::Measured> typedMedian(const SetView& set, store::Metric st
 std::optional<season::SessionEvidence> typedEvidence(const SetView& set, const Stay& stay, const season::Rules& rules)
 {
     if (stay.probeLoadKg &&
-        std::abs(set.row.loadKg - *stay.probeLoadKg) > rules.loadTolerance * *stay.probeLoadKg + 1e-9)
+        std::abs(set.row.loadKg - *stay.probeLoadKg) > rules.loadCorrectionLimit * *stay.probeLoadKg + 1e-9)
         return std::nullopt;
     season::SessionEvidence evidence;
     evidence.source = season::EvidenceSource::Typed;
@@ -145,17 +147,73 @@ std::optional<season::SessionEvidence> measuredEvidence(const Group& group, cons
     return evidence ? std::optional(*evidence) : std::nullopt; // no evidence is no failure
 }
 
+bool byPeak(season::Metric metric)
+{
+    return metric == season::Metric::PeakVelocity;
+}
+
+/// Of sensor sets the first valid repetitions, of typed ones what was typed.
+std::optional<season::LoadPoint> loadPoint(const std::vector<const SetView*>& sets, std::optional<double> ownRange,
+                                           season::Metric metric, const season::Rules& rules)
+{
+    std::vector<reps::Repetition> valid;
+    for (const auto* set : sets)
+        if (set->measured)
+            for (const auto& repetition : judged(*set, metric))
+                if (season::isValid(repetition, ownRange, rules))
+                    valid.push_back(repetition);
+    season::LoadPoint point;
+    point.loadKg = sets.front()->row.loadKg;
+    if (valid.size() >= 2) {
+        season::ProbeSet first;
+        first.repetitions = valid;
+        if (const auto evidence = season::evidenceFromProbe(first, rules)) {
+            point.timeToPeak = evidence->timeToPeak;
+            point.velocity = byPeak(metric) ? evidence->peakVelocity : evidence->meanVelocity;
+        }
+    }
+    for (const auto* set : sets) {
+        if (set->measured)
+            continue;
+        if (!point.timeToPeak)
+            point.timeToPeak = typedMedian(*set, &store::Repetition::timeToPeakVelocity);
+        if (!point.velocity)
+            point.velocity =
+                typedMedian(*set, byPeak(metric) ? &store::Repetition::peakVelocity : &store::Repetition::meanVelocity);
+    }
+    return point.timeToPeak || point.velocity ? std::optional(point) : std::nullopt;
+}
+
+/// Every load of the session on the rung; of the warm-up those near enough to the work to be done with full intent.
+std::vector<season::LoadPoint> loadPoints(const Group& group, std::optional<double> ownRange, season::Metric metric,
+                                          const season::Rules& rules)
+{
+    double work = 0;
+    for (const auto* set : group.sets)
+        if (set->row.kind == store::SetKind::Work)
+            work = std::max(work, set->row.loadKg);
+    std::map<double, std::vector<const SetView*>> byLoad;
+    for (const auto* set : group.sets)
+        if (set->row.loadKg > 0 &&
+            (set->row.kind != store::SetKind::WarmUp || set->row.loadKg >= fullIntentShare * work - 1e-9))
+            byLoad[set->row.loadKg].push_back(set);
+    std::vector<season::LoadPoint> points;
+    for (const auto& [load, sets] : byLoad)
+        if (const auto point = loadPoint(sets, ownRange, metric, rules))
+            points.push_back(*point);
+    return points;
+}
+
 /// Goes through the sessions in their order and remembers each rung's stay and each rung's own range.
 class Gatherer
 {
 public:
-    explicit Gatherer(std::vector<SessionEvidence>& into) : into_(into) {}
+    Gatherer(std::vector<SessionEvidence>& into, const season::SeasonData& data) : into_(into), data_(data) {}
 
     void add(const Place& place, const Group& group)
     {
         const auto& [ladderKey, rungKey, side] = place;
-        const auto& data = season::standardSeasonData();
-        const auto* ladder = season::findLadder(data.ladders, ladderKey);
+        const auto* ladder = season::findLadder(data_.ladders, ladderKey);
         const auto* rung = ladder == nullptr ? nullptr : ladder->find(rungKey);
         const auto* speaker = speakerOf(group);
         if (rung == nullptr || speaker == nullptr)
@@ -164,8 +222,8 @@ public:
         if (stay.rung != rungKey)
             stay = {rungKey, std::nullopt};
         auto evidence = speaker->measured
-                            ? measuredEvidence(group, *speaker, stay, accepted_[place], rung->metric, data.rules)
-                            : typedEvidence(*speaker, stay, data.rules);
+                            ? measuredEvidence(group, *speaker, stay, accepted_[place], rung->metric, data_.rules)
+                            : typedEvidence(*speaker, stay, data_.rules);
         if (speaker->row.kind == store::SetKind::Probe && !stay.probeLoadKg && speaker->row.loadKg > 0)
             stay.probeLoadKg = speaker->row.loadKg;
         if (!evidence)
@@ -175,12 +233,14 @@ public:
         evidence->rung = rungKey;
         evidence->side = seasonSide(side);
         evidence->estimatedMaximum = speaker->measured ? maximumFromLoads(group) : maximumFromEffort(speaker->row);
+        evidence->loads = loadPoints(group, season::ownRange(accepted_[place]), rung->metric, data_.rules);
         if (evidence->timeToPeak || evidence->meanVelocity || evidence->peakVelocity || evidence->estimatedMaximum)
             into_.push_back({std::move(*evidence), group.session});
     }
 
 private:
     std::vector<SessionEvidence>& into_;
+    const season::SeasonData& data_;
     std::map<std::pair<std::string, store::Side>, Stay> stays_;
     std::map<Place, std::vector<reps::Repetition>> accepted_;
 };
@@ -239,7 +299,7 @@ season::SessionEvidence dropEvidence(const std::vector<const store::Jump*>& jump
 
 void addDrops(std::vector<SessionEvidence>& into, const LadderWalk& walk, const std::vector<store::Jump>& jumps)
 {
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, "drop-jump");
+    const auto* ladder = season::findLadder(walk.data().ladders, "drop-jump");
     if (ladder == nullptr)
         return;
     std::map<std::tuple<CivilDate, std::string, store::Side>, std::vector<const store::Jump*>> groups;
@@ -266,7 +326,7 @@ std::vector<SessionEvidence> evidenceOf(const LadderWalk& walk, const std::vecto
                                         const std::vector<store::Jump>& jumps, CivilDate before)
 {
     std::vector<SessionEvidence> all;
-    Gatherer gatherer(all);
+    Gatherer gatherer(all, walk.data());
     for (const auto& session : training)
         for (const auto& [place, group] : groupsOf(session))
             gatherer.add(place, group);

@@ -133,16 +133,31 @@ public:
     [[nodiscard]] Expected<std::vector<season::SessionEvidence>> evidence(const Identifier& season, CivilDate before,
                                                                           const std::string& ladder = {}) const;
     /// Takes the decisions of now.trainingDay from what was done before it and how the athlete is today, and stores
-    /// those that are new, evidence by value. Deciding again with the same outcome changes nothing,
-    /// and leaves the answer that was given.
+    /// those that are new, evidence by value and with all that they were made from. Deciding again with the same
+    /// outcome changes nothing, and leaves the answer that was given.
     [[nodiscard]] Expected<std::vector<season::Decision>> decide(const Identifier& season, const Moment& now,
                                                                  const std::vector<std::string>& stepByExposure = {});
     /// By day and ladder; of several on one ladder and day (pain was entered after the first) the last, which counts.
     /// The others stay in the store.
-    [[nodiscard]] Expected<std::vector<DecisionRecord>> decisions(const Identifier& season) const;
+    [[nodiscard]] Expected<std::vector<DecisionRecord>>
+    decisions(const Identifier& season, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
     /// `changedTo` may be a rung key: the athlete then stands on that rung.
     [[nodiscard]] Expected<void> answerDecision(const Identifier& decision, store::Answer answer,
                                                 const std::string& changedTo = {}, const std::string& why = {});
+    /// Takes every stored decision of the season again, from the input and with the rules that were kept with it.
+    /// `progress` is called with how many are done of how many; Cancelled where it gives false.
+    [[nodiscard]] Expected<DecisionCheck> verifyDecisions(const Identifier& season,
+                                                          const std::function<bool(int, int)>& progress = {}) const;
+    /// The season played again, day by day, from the kept inputs. Fails where one is damaged.
+    [[nodiscard]] Expected<std::vector<ReplayedDay>> replay(const Identifier& season) const;
+    /// What the decisions of that day would be made from. Writes nothing.
+    [[nodiscard]] Expected<season::DayInput> dayInput(const Identifier& season, CivilDate today) const;
+    /// The day's adjustment of one lift, from the warm-up sets stored today; kept where it takes something off, so that
+    /// `day` shows the lighter session.
+    [[nodiscard]] Expected<season::DayAdjustment> warmUpCheck(const Identifier& season, const std::string& ladder,
+                                                              const Moment& now);
+    /// Who of the squad lifts today, and what: by group and name. For each the session that `day` gives.
+    [[nodiscard]] Expected<std::vector<season::DueAthlete>> dueToday(CivilDate today) const;
     /// Plan, states, the day's stored decisions and what to lift. Writes nothing: call `decide` before the session.
     [[nodiscard]] Expected<DayView> day(const Identifier& season, CivilDate today) const;
     /// Time to peak velocity by week, rung and side, in order of weeks.

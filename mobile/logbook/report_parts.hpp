@@ -21,6 +21,7 @@ namespace fleetrung::logbook
 [[nodiscard]] std::vector<report::PlanLine> planLines(const LadderWalk& walk, const season::SeasonPlan& plan,
                                                       const std::vector<SessionView>& training,
                                                       const std::vector<store::LostDay>& lostDays,
-                                                      const std::vector<DecisionRecord>& decisions, CivilDate today);
+                                                      const std::vector<DecisionRecord>& decisions,
+                                                      const season::TrainingLog& log, CivilDate today);
 
 } // namespace fleetrung::logbook

@@ -141,7 +141,8 @@ report::Ladder reportLadder(const season::LadderPlan& first, const season::Ladde
 std::vector<report::PlanLine> planLines(const LadderWalk& walk, const season::SeasonPlan& plan,
                                         const std::vector<SessionView>& training,
                                         const std::vector<store::LostDay>& lostDays,
-                                        const std::vector<DecisionRecord>& decisions, CivilDate today)
+                                        const std::vector<DecisionRecord>& decisions, const season::TrainingLog& log,
+                                        CivilDate today)
 {
     const auto done = doneOf(training);
     const auto now = walk.on(today);
@@ -157,8 +158,10 @@ std::vector<report::PlanLine> planLines(const LadderWalk& walk, const season::Se
     for (auto day = plan.setup.start; day <= plan.end; day += days{1}) {
         if (!season::isLiftingDay(plan, day))
             continue;
-        const auto session = day > today ? season::planSession(plan, plannedStates(plan, now, day), {}, day)
-                                         : season::planSession(plan, walk.before(day), walk.followedOn(day), day);
+        const auto session = day > today
+                                 ? season::planSession(plan, plannedStates(plan, now, day), {}, day, walk.data())
+                                 : season::planSession(plan, walk.before(day), followedOn(decisions, day, walk.data()),
+                                                       day, walk.data(), log);
         for (const auto& lift : session.lifts) {
             auto line = lineOf(lift, day, plan);
             judge(line, lift, done, today, lost[day], changed[{day, lift.ladder}]);

@@ -1,4 +1,5 @@
 #include "engine/base/numbers.hpp"
+#include "mobile/logbook/day_input.hpp"
 #include "mobile/logbook/failure.hpp"
 #include "mobile/logbook/report_parts.hpp"
 #include "mobile/logbook/training.hpp"
@@ -124,7 +125,9 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
         for (const auto& state : states)
             if (state.ladder == ladder.ladder)
                 report.ladders.push_back(reportLadder(ladder, state, evidence, upTo));
-    report.plan = planLines(*walk, *plan, sources->training, sources->lostDays, sources->decisions, upTo);
+    const SeasonHistory history{sources->training, sources->jumps, sources->sprints};
+    const auto log = trainingLogOf(*walk, history, evidence, upTo + std::chrono::days{1});
+    report.plan = planLines(*walk, *plan, sources->training, sources->lostDays, sources->decisions, log, upTo);
     addPlan(report, *plan);
     return report;
 }

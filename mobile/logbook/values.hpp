@@ -9,7 +9,9 @@
 #include "engine/motion/sample.hpp"
 #include "engine/reps/analyse.hpp"
 #include "engine/season/decision.hpp"
-#include "engine/season/session_plan.hpp"
+#include "engine/season/replay.hpp"
+#include "engine/season/squad_day.hpp"
+#include "engine/season/warm_up_check.hpp"
 #include "engine/store/records.hpp"
 
 namespace fleetrung::logbook
@@ -85,13 +87,51 @@ struct DecisionRecord {
     std::string why;
 };
 
+/// Left against right on a one-sided ladder, as the day's decision tells it.
+struct SideDifference {
+    std::string ladder;
+    season::EvidenceLine line;
+};
+
 /// Everything Bench and Ladder need of one day.
 struct DayView {
     Identifier season;
-    season::SeasonPlan plan;                 ///< re-planned from where the athlete stands
-    std::vector<season::LadderState> states; ///< with the day's decisions followed
-    std::vector<season::Decision> decisions; ///< of the day; empty where none were taken yet
-    season::SessionPlan session;
+    season::SeasonPlan plan;                        ///< re-planned from where the athlete stands
+    std::vector<season::LadderState> states;        ///< with the day's decisions followed
+    std::vector<season::Decision> decisions;        ///< of the day; empty where none were taken yet
+    season::SessionPlan session;                    ///< with the adjustments made
+    season::TrainingLog log;                        ///< before the day
+    std::vector<season::DayAdjustment> adjustments; ///< kept of the day's warm-up checks
+    std::vector<SideDifference> sides;
+};
+
+/// A stored decision that comes out differently from what was kept with it, or can no longer be read.
+struct DecisionDifference {
+    Identifier decision;
+    CivilDate day{};
+    season::Difference difference; ///< field "kept input" or "kept rules" where those were damaged or are missing
+};
+
+/// A stored decision that cannot be taken again, and why.
+struct UncheckedDecision {
+    Identifier decision;
+    CivilDate day{};
+    std::string ladder;
+    std::string reason;
+};
+
+struct DecisionCheck {
+    int checked = 0; ///< taken again, those that differ among them
+    std::vector<DecisionDifference> differences;
+    std::vector<UncheckedDecision> unchecked;
+};
+
+/// Decisions taken again from one kept input.
+struct ReplayedDay {
+    CivilDate day{};
+    std::string input; ///< JSON text as kept
+    Identifier plan;
+    std::vector<season::Decision> decisions;
 };
 
 /// One week on one rung: never joined across rungs.

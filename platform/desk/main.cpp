@@ -19,9 +19,9 @@ int run(const Command& command)
         std::cerr << output.error().text << '\n';
         return output.error().exitCode;
     }
-    std::cout << *output << std::flush;
+    std::cout << output->text << std::flush;
     if (std::cout)
-        return 0;
+        return output->exitCode;
     std::cerr << "standard output: cannot be written; check the disk or the program that reads it\n";
     return failed;
 }
@@ -40,16 +40,19 @@ int main(int argc, char** argv)
     std::setlocale(LC_ALL,
                    ""); // as Qt does on the phone: no number may follow it, and tests under several locales see so
     try {
-        CLI::App app{"Fleetrung at the desk: repetitions and jumps out of recordings, season plans, season reports.\n"
-                     "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
-                     "fleetrung-desk"};
+        CLI::App app{
+            "Fleetrung at the desk: repetitions and jumps out of recordings, season plans, decisions, season reports.\n"
+            "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
+            "fleetrung-desk"};
         app.set_version_flag("--version", FLEETRUNG_VERSION);
         app.require_subcommand(1);
         Command chosen;
         addAnalyse(app, chosen);
         addJumps(app, chosen);
         addPlan(app, chosen);
+        addDecide(app, chosen);
         addReport(app, chosen);
+        addVerify(app, chosen);
         try {
             app.parse(argc, argv);
         } catch (const CLI::ParseError& error) {

@@ -1,5 +1,5 @@
 // make_store FOLDER SEASON.json: a small store for the tests of the desk program, made through the logbook. All in it
-// is invented: two athletes of one name, one of them with a season, lifts typed by hand, a run and a decision day.
+// is invented: two athletes of one name, one of them with a season, lifts typed by hand, runs and decisions.
 #include <fstream>
 #include <iostream>
 #include <sstream>
@@ -90,8 +90,10 @@ int main(int count, char** arguments)
     orStop(book.addAthlete(athlete("Twin", "60 m")));
     orStop(book.addAthlete(athlete("Twin", "long jump")));
     const auto setup = orStop(season::parseSetup(text.str()));
-    orStop(book.addSeason(runner, setup));
-    for (const auto* day : {"2026-01-05", "2026-01-07", "2026-01-09"})
+    const auto season = orStop(book.addSeason(runner, setup));
+    for (const auto* day : {"2026-01-05", "2026-01-07", "2026-01-09"}) {
+        orStop(book.decide(season, evening(day)));
         addTraining(book, runner, day);
+    }
     return 0;
 }

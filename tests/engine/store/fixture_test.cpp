@@ -2,6 +2,8 @@
 // test at the end (`store_tests "[.freeze]"`) when the version was new; never made again.
 #include "store_helper.hpp"
 
+#include "engine/store/migrate.hpp"
+
 using namespace fleetrung;
 using namespace fleetrung::store;
 using namespace fleetrung::store::test;
@@ -22,6 +24,18 @@ CaptureSamples fewSamples()
     return samples;
 }
 
+Document keptDocument()
+{
+    Document document;
+    document.athlete = idOf(1);
+    document.day = parseDate("2026-03-30");
+    document.kind = DocumentKind::DayInput;
+    for (int i = 0; i < 100; ++i)
+        document.content.text += "{\"load_kg\":82.5}";
+    document.id = documentId(document);
+    return document;
+}
+
 } // namespace
 
 TEST_CASE("a store of schema version 1 opens and holds what was put into it")
@@ -36,6 +50,56 @@ TEST_CASE("a store of schema version 1 opens and holds what was put into it")
     CHECK(good(store.list<Repetition>({.athlete = idOf(1)})).at(2).timeToPeakVelocity == Metric{0.281, 0.004});
     const auto capture = good(store.list<Capture>({.set = idOf(3)})).at(0);
     CHECK(good(store.samples(capture.contentHash)) == fewSamples());
+    CHECK(good(store.verify()).empty());
+}
+
+TEST_CASE("a store of schema version 1 gets what came after it: no group, no kept inputs, decisions without an ordinal")
+{
+    const Folder folder;
+    {
+        const auto steps = rowsSchema().steps.first(1);
+        const auto file =
+            good(openFile(folder.paths().rows, Access::ReadWrite, {rowsSchema().applicationId, "store", steps}));
+        file->run("INSERT INTO athlete VALUES (x'000000000000000000000000000000aa', "
+                  "x'000000000000000000000000000000dd', 1, 0, 'Ilka Tannhof', '', NULL,"
+                  " NULL, NULL, NULL, 0, '')");
+        file->run(
+            "INSERT INTO season VALUES (x'000000000000000000000000000000bb', x'000000000000000000000000000000dd', 1, 0,"
+            " x'000000000000000000000000000000aa', 'Outdoor', '2026-01-05', '2026-08-02', '{}')");
+        for (const auto* values : {"1, '{\"load_factor\":0.9}'", "2, '{\"load_factor\":1.0}'", "3, 'no JSON'"})
+            file->run("INSERT INTO decision SELECT randomblob(16), x'000000000000000000000000000000dd', 1, 0, "
+                      "x'000000000000000000000000000000aa',"
+                      " x'000000000000000000000000000000bb', '2026-02-0' || column1, 0, 0, '', '2026-02-01', 'squat',"
+                      " 'ease', 'ease', 'full', 'full', column2, '', 'none', '', '' FROM (VALUES (" +
+                      std::string(values) + "))");
+    }
+    auto store = openStore(folder);
+    CHECK(good(store.find<Athlete>(idOf(0xaa))).group.empty());
+    const auto decisions = good(store.list<Decision>({.season = idOf(0xbb)}));
+    REQUIRE(decisions.size() == 3);
+    CHECK(decisions[0].loadFactor == 0.9);
+    CHECK(decisions[1].loadFactor == 1.0);
+    CHECK(decisions[2].loadFactor == 1.0);
+    CHECK(decisions[0].ordinal == 0);
+    CHECK_FALSE(decisions[0].input);
+    CHECK_FALSE(decisions[0].rules);
+    CHECK(good(store.list<DecisionOutline>({.season = idOf(0xbb)})).at(0).loadFactor == 0.9);
+    CHECK(good(store.verify()).empty());
+}
+
+TEST_CASE("a store of schema version 2 opens and holds what was put into it")
+{
+    const Folder folder;
+    std::filesystem::copy_file(fixtures + "athletes-version-2.fleetrung", folder.paths().rows);
+    std::filesystem::copy_file(fixtures + "captures-version-2.fleetrung", folder.paths().captures);
+    auto store = openStore(folder);
+    CHECK(good(store.find<Athlete>(idOf(1))).name == "Ilka Tannhof");
+    const auto decision = good(store.find<Decision>(idOf(10)));
+    CHECK(decision.loadFactor == 0.95);
+    CHECK(decision.ordinal == 2);
+    const auto document = good(store.find<Document>(*decision.input));
+    CHECK(document.content == keptDocument().content);
+    CHECK(document.id == keptDocument().id);
     CHECK(good(store.verify()).empty());
 }
 
@@ -55,4 +119,22 @@ TEST_CASE("freeze the files of the newest schema version", "[.freeze]")
     capture.contentHash = good(store.putSamples(fewSamples()));
     capture.samples = 400;
     good(store.insert(capture));
+    good(store.insert(keptDocument()));
+    Season season;
+    season.id = idOf(9);
+    season.athlete = idOf(1);
+    season.name = "Outdoor";
+    season.start = *parseDate("2026-01-05");
+    season.finish = *parseDate("2026-08-02");
+    good(store.insert(season));
+    Decision decision;
+    decision.id = idOf(10);
+    decision.athlete = idOf(1);
+    decision.season = idOf(9);
+    decision.day = *parseDate("2026-03-30");
+    decision.made = at("2026-03-30");
+    decision.input = keptDocument().id;
+    decision.ordinal = 2;
+    decision.loadFactor = 0.95;
+    good(store.insert(decision));
 }
