@@ -47,8 +47,8 @@ simulator::SetPlan Body::set(const season::Ladder& ladder, const season::Rung& r
     simulator::SetPlan plan;
     plan.lift = rung.lift;
     plan.repetitions = repetitions;
-    if (rung.boxHeight) {
-        plan.range = *rung.boxHeight;
+    if (rung.boxHeight()) {
+        plan.range = *rung.boxHeight();
     } else if (rung.metric == season::Metric::MeanVelocity) {
         plan.range = 0.5 * (rung.range.low + rung.range.high);
     }

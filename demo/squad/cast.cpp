@@ -23,7 +23,7 @@ season::SeasonSetup commonSetup()
     setup.trainingDays = {1, 3, 5};
     setup.sprintDays = {1, 3, 5};
     setup.equipment = {"bar", "rack", "pins", "blocks"};
-    setup.boxHeights = {0.10, 0.15, 0.20, 0.25, 0.30, 0.35, 0.40, 0.45};
+    setup.boxHeights = season::boxesOf({10, 15, 20, 25, 30, 35, 40, 45});
     return setup;
 }
 

@@ -63,7 +63,7 @@ store::LiftSet Lifting::row(store::SetKind kind, double loadKg, int repetitions,
     set.side = side;
     set.loadKg = loadKg;
     set.repetitionsPlanned = repetitions;
-    set.boxHeightM = rung.boxHeight;
+    set.boxHeightM = rung.boxHeight();
     if (kind == store::SetKind::Work && loadKg > 0) {
         set.effort = effortOf(loadKg, repetitions);
     }
@@ -132,8 +132,8 @@ void Lifting::dropJumps()
         jump.session = session;
         jump.done = Diary::at(day, minutes);
         jump.kind = "drop-jump";
-        jump.boxHeightM = rung.boxHeight;
-        const double higher = rung.boxHeight.value_or(0.2) - 0.2;
+        jump.boxHeightM = rung.boxHeight();
+        const double higher = rung.boxHeight().value_or(0.2) - 0.2;
         jump.contact = {diary.who.dropContact * shorter * (1 + 0.1 * higher) * random.normal(1, 0.02),
                         videoError * 1e-3};
         jump.flight = {diary.who.dropFlight * (1 + 0.04 * diary.body.progress()) * random.normal(1, 0.012),
@@ -148,7 +148,7 @@ void Lifting::dropJumps()
 
 int Lifting::perform()
 {
-    if (rung.metric == season::Metric::ContactTime && rung.boxHeight) {
+    if (rung.metric == season::Metric::ContactTime && rung.boxHeight()) {
         dropJumps();
         return minutes;
     }

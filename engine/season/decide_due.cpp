@@ -22,7 +22,7 @@ std::optional<Decision> decideMustStep(const LadderDay& day)
     if (day.rung().climbs) // a higher box is earned, never due: when time is up, the ladder goes down from here
         while (target + 1 < day.usable.rungs.size() &&
                (day.usable.rungs[target]->climbs ||
-                day.usable.rungs[target]->boxHeight.value_or(0) > day.rung().boxHeight.value_or(0)))
+                day.usable.rungs[target]->boxHeight().value_or(0) > day.rung().boxHeight().value_or(0)))
             ++target;
     auto decision = moveDecision(day, DecisionKind::Step, "must-step", target,
                                  "The time for " + day.rung().name + " ended on " + dateText(*latest) + ": go to " +

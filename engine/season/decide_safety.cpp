@@ -72,7 +72,7 @@ std::vector<CivilDate> trainedDays(const LadderDay& day)
     for (const auto& done : day.input.log.work)
         if (done.ladder == day.ladder.key && done.day < day.input.today)
             days.push_back(done.day);
-    if (day.rung().metric == Metric::ContactTime && day.rung().boxHeight)
+    if (day.rung().metric == Metric::ContactTime && day.rung().box)
         for (const auto& done : day.input.log.contacts)
             if (done.day < day.input.today)
                 days.push_back(done.day);

@@ -10,18 +10,11 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr double boxTolerance = 0.01; // m
 constexpr int adult = 18;
 
-std::string centimetres(double metres)
+std::string centimetresText(double metres)
 {
     return integerText(std::lround(metres * 100)) + " cm";
-}
-
-bool hasBox(const SeasonSetup& setup, double height)
-{
-    return std::any_of(setup.boxHeights.begin(), setup.boxHeights.end(),
-                       [&](double box) { return std::abs(box - height) <= boxTolerance; });
 }
 
 /// Empty where the rung may be used.
@@ -30,19 +23,25 @@ std::string refusal(const Rung& rung, const SeasonSetup& setup, const Rules& rul
     for (const auto& need : rung.needs)
         if (std::find(setup.equipment.begin(), setup.equipment.end(), need) == setup.equipment.end())
             return "no " + need + " in the equipment";
-    if (rung.boxHeight && !hasBox(setup, *rung.boxHeight))
-        return "no box of " + centimetres(*rung.boxHeight);
-    if (rung.metric != Metric::ContactTime || !rung.boxHeight)
+    if (rung.box && boxFor(rung, setup) == nullptr)
+        return "no box of " + lengthText(*rung.box);
+    if (rung.metric != Metric::ContactTime)
         return {};
     const auto& athlete = setup.athlete;
     const auto age = ageOn(athlete, setup.start);
+    if (age && *age < rules.jumpLowestAge)
+        return "no drop jumps under " + shortestText(rules.jumpLowestAge);
+    const auto* box = boxFor(rung, setup);
+    if (box == nullptr)
+        return {};
+    const double height = box->metres();
     if (athlete.growthPerMonth && *athlete.growthPerMonth > rules.growthLimit)
         return "no drop jumps while growing by more than " + fixedText(rules.growthLimit * 100, 1) + " cm a month";
-    if (age && *age<adult&& * rung.boxHeight> rules.jumpHeightYoung)
-        return "under 18 no drop above " + centimetres(rules.jumpHeightYoung);
-    if (athlete.bodyMassKg && *athlete.bodyMassKg > rules.jumpHeavyMass && *rung.boxHeight > rules.jumpHeavyHeight)
+    if (age && *age < adult && height > rules.jumpHeightYoung + boxTolerance)
+        return "under 18 no drop above " + centimetresText(rules.jumpHeightYoung);
+    if (athlete.bodyMassKg && *athlete.bodyMassKg > rules.jumpHeavyMass && height > rules.jumpHeavyHeight)
         return "above " + fixedText(rules.jumpHeavyMass, 0) + " kg of body mass no drop above " +
-               centimetres(rules.jumpHeavyHeight);
+               centimetresText(rules.jumpHeavyHeight);
     return {};
 }
 

@@ -27,7 +27,8 @@ class ObjectReader
 public:
     ObjectReader(const Json& json, std::string path, ReadProblem& problem);
 
-    [[nodiscard]] std::string at(std::string_view key) const; ///< key path
+    [[nodiscard]] const std::string& place() const { return path; } ///< key path of the object itself
+    [[nodiscard]] std::string at(std::string_view key) const;       ///< key path
     [[nodiscard]] bool has(std::string_view key) const;
     /// Notes a problem at this key: for checks that only the caller knows.
     void refuse(std::string_view key, std::string message);
@@ -48,6 +49,8 @@ public:
     void object(std::string_view key, const std::function<void(ObjectReader&)>& read);
     /// The value as it is, for a reader of its own; null, and a problem, where it is missing.
     const Json* value(std::string_view key) { return require(key); }
+    /// The same; null, and no problem, where it is missing.
+    const Json* optionalValue(std::string_view key) { return find(key); }
 
     /// Refuses keys that nobody asked for: a misspelt key must not be passed over in silence.
     void finish();

@@ -14,7 +14,7 @@ namespace fleetrung::season
 namespace
 {
 
-constexpr std::array<std::pair<std::string_view, double Rules::*>, 93> members{{
+constexpr auto members = std::to_array<std::pair<std::string_view, double Rules::*>>({
     {"load_tolerance", &Rules::loadTolerance},
     {"range_tolerance", &Rules::rangeTolerance},
     {"range_tolerance_share", &Rules::rangeToleranceShare},
@@ -108,7 +108,12 @@ constexpr std::array<std::pair<std::string_view, double Rules::*>, 93> members{{
     {"jump_contacts_week", &Rules::jumpContactsWeek},
     {"heavy_share", &Rules::heavyShare},
     {"heavy_effort", &Rules::heavyEffort},
-}};
+    {"lowest_age", &Rules::lowestAge},
+    {"jump_lowest_age", &Rules::jumpLowestAge},
+    {"exam_volume", &Rules::examVolume},
+    {"race_gap_days", &Rules::raceGapDays},
+    {"race_lead_days", &Rules::raceLeadDays},
+});
 
 constexpr double largestShare = 3; ///< shares and factors above this are slips of the pen
 constexpr double largestNumber = 1000;

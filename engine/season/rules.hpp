@@ -62,6 +62,8 @@ struct Rules {
     double minutesPerLift, liftsPerSession, youngDaysPerWeek, jumpContacts, jumpContactsYoung, jumpRestDays,
         jumpHeightYoung, jumpHeavyMass, jumpHeavyHeight, jumpContactLimit, jumpIndexError, jumpContactsWeek, heavyShare,
         heavyEffort;
+    // age, exams, weekly races
+    double lowestAge, jumpLowestAge, examVolume, raceGapDays, raceLeadDays;
     // load correction, strength, maintenance, warm-up check, speed, sides
     double loadCorrectionLimit, loadCorrectionPairs, loadCorrectionSessions, loadCorrectionSpread, strengthDays,
         strengthLevel, strengthError, maintenanceDays, maintenanceLatestDays, maintenanceLostDays, maintenanceClearDays,

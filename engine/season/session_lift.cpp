@@ -149,7 +149,8 @@ PlannedLift bare(const LiftDay& lift)
     planned.targetBand = lift.rung.targetBand;
     planned.range = lift.rung.range;
     planned.cautions = lift.rung.cautions;
-    planned.boxHeight = lift.rung.boxHeight;
+    if (const auto* box = boxFor(lift.rung, lift.plan.setup))
+        planned.boxHeight = box->metres();
     if (isYoung(lift.plan, lift.day))
         planned.cautions.emplace_back("young");
     return planned;

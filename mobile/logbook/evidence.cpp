@@ -262,7 +262,7 @@ std::map<Place, Group> groupsOf(const SessionView& session)
 const season::Rung* dropRung(const season::Ladder& ladder, const std::vector<season::LadderState>& states, double box)
 {
     const auto fits = [&](const season::Rung* rung) {
-        return rung != nullptr && rung->boxHeight && std::abs(*rung->boxHeight - box) < 0.005;
+        return rung != nullptr && rung->boxHeight() && std::abs(*rung->boxHeight() - box) <= season::boxTolerance;
     };
     for (const auto& state : states)
         if (state.ladder == ladder.key && fits(ladder.find(state.rung())))

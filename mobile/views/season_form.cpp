@@ -38,18 +38,21 @@ std::vector<int> chosenDays(const QVariantMap& form, const QString& field)
     return days;
 }
 
-void readBoxes(FormReader& reader, const QVariantMap& form, const Units& units, std::vector<double>& heights)
+void readBoxes(FormReader& reader, const QVariantMap& form, const Units& units,
+               std::vector<season::EnteredLength>& heights)
 {
     const QString field = QStringLiteral("boxes");
     const auto words =
         form.value(field).toString().split(QRegularExpression(QStringLiteral("[\\s;]+")), Qt::SkipEmptyParts);
     for (const QString& word : words) {
-        const auto height = units.parseLength(word);
-        if (!height || *height < 0.02 || *height > 1.2)
+        const auto height = Units::parse(word);
+        const auto entered =
+            units.typedInInches() ? season::inches(height.value_or(0)) : season::centimetres(height.value_or(0));
+        if (entered.metres() < 0.02 || entered.metres() > 1.2)
             return reader.problem(field, translated("\"%1\" is no height of a box.").arg(word));
-        heights.push_back(*height);
+        heights.push_back(entered);
     }
-    std::ranges::sort(heights);
+    std::ranges::sort(heights, {}, &season::EnteredLength::metres);
 }
 
 } // namespace

@@ -93,7 +93,7 @@ inline season::SeasonSetup thirtyWeeks()
     setup.competitions = {{date("2026-06-28"), "Bay meeting", season::Priority::A, true}};
     setup.trainingDays = {1, 3, 5};
     setup.sprintDays = {1, 3, 5};
-    setup.boxHeights = {0.2, 0.3, 0.4};
+    setup.boxHeights = season::boxesOf({20, 30, 40});
     setup.equipment = {"bar", "rack", "pins", "blocks"};
     setup.ladders = {"squat", "hinge"};
     return setup;

@@ -101,7 +101,7 @@ TEST_CASE("A rung whose box or pins are missing is never planned, and that is sa
     auto season = setup();
     season.ladders = {"squat", "step-up"};
     season.equipment = {"bar", "rack"};
-    season.boxHeights = {0.45, 0.25};
+    season.boxHeights = boxesOf({45, 25});
     const auto plan = *planSeason(season);
     const auto* squat = findLadderPlan(plan, "squat");
     REQUIRE(squat->omitted.size() == 1);
@@ -132,10 +132,10 @@ TEST_CASE("Drop jumps: none while growing fast, none above 30 cm under 18, none 
 
     auto data = standardSeasonData();
     auto& rungs = const_cast<std::vector<Rung>&>(findLadder(data.ladders, "drop-jump")->rungs);
-    rungs[2].boxHeight = 0.50;
+    rungs[2].box = centimetres(50);
     auto heavy = setup();
     heavy.ladders = {"drop-jump"};
-    heavy.boxHeights = {0.2, 0.3, 0.5};
+    heavy.boxHeights = boxesOf({20, 30, 50});
     CHECK(findLadderPlan(*planSeason(heavy, data), "drop-jump")->omitted.empty());
     heavy.athlete.bodyMassKg = 104;
     REQUIRE(findLadderPlan(*planSeason(heavy, data), "drop-jump")->omitted.size() == 1);

@@ -21,7 +21,7 @@ TEST_CASE("A season is read from its file and written back unchanged", "[season]
     REQUIRE(first);
     CHECK(first->competitions.size() == 3);
     CHECK(first->competitions[2].main);
-    CHECK(first->boxHeights[0] == Approx(0.45));
+    CHECK(first->boxHeights[0].metres() == Approx(0.45));
     const auto text = jsonText(setupJson(*first));
     const auto second = parseSetup(text);
     REQUIRE(second);
@@ -43,7 +43,7 @@ TEST_CASE("Bad season files are refused with the place at fault", "[season][setu
     CHECK(errorOf(seasonWith("\"clean\"", "\"squat\"")).place == "ladders[1]");
     CHECK(errorOf(seasonWith("\"clean\"", "\"snatch\"")).place == "ladders[1]");
     CHECK(errorOf(seasonWith(", \"main\": true", "")).place == "competitions");
-    CHECK(errorOf(seasonWith("[45,", "[\"45\",")).place == "box_heights_cm[0]");
+    CHECK(errorOf(seasonWith("[45,", "[\"low\",")).place == "box_heights_cm[0]");
     CHECK(errorOf(seasonWith("\"session_minutes\": 90", "\"session_minutes\": 1e9")).place == "session_minutes");
     CHECK(errorOf(seasonWith("\"start\"", "\"start\": \"2026-01-05\", \"start\"")).code == Code::InvalidInput);
 }
