@@ -28,8 +28,8 @@ struct PhaseLayout {
 [[nodiscard]] const PhaseSpan* phaseOn(std::span<const PhaseSpan> spans, CivilDate day);
 
 /// Share of the usual volume on that day: the phase's share, an exponential cut over the taper of a main or A
-/// competition (half of the volume in all), a flat cut before a B, none before a C. Source of the taper: Bosquet et al.
-/// 2007, doi:10.1249/mss.0b013e31806010e0 - mostly endurance sport.
+/// competition (half of the volume in all), a flat cut before a B, none before a C; half of it in exams. Source of the
+/// taper: Bosquet et al. 2007, doi:10.1249/mss.0b013e31806010e0 - mostly endurance sport.
 [[nodiscard]] double volumeShare(const SeasonSetup& setup, std::span<const PhaseSpan> spans, const Rules& rules,
                                  CivilDate day);
 

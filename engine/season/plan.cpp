@@ -5,6 +5,7 @@
 
 #include "engine/base/numbers.hpp"
 #include "engine/season/stair.hpp"
+#include "engine/season/week.hpp"
 
 namespace fleetrung::season
 {
@@ -80,7 +81,8 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
         const bool under = started && state->since() >= window.from && state->since() <= window.to;
         if (under)
             footing = {usable.placeOf(ladder, state->rung()), state->since(), *today + days(1)};
-        auto stair = layStair(ladder, usable, window, ground.phases, ground.data.rules, footing, heavy, notes);
+        auto stair =
+            layStair(ladder, usable, window, ground.phases, ground.setup, ground.data.rules, footing, heavy, notes);
         if (under && !stair.empty()) {
             if (!plan.rungs.empty())
                 plan.rungs.back().latest = stair.front().latest;
@@ -95,6 +97,30 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
     return plan;
 }
 
+/// What a block costs: lifting days, by the phase they are taken from.
+void noteBlocks(const SeasonSetup& setup, std::span<const PhaseSpan> phases, std::vector<std::string>& notes)
+{
+    for (const auto& block : setup.blocks) {
+        auto text = std::string(blockKey(block.kind)) + (block.region.empty() ? "" : " (" + block.region + ")") + ' ' +
+                    dateText(block.from) + " to " + dateText(block.to);
+        std::string taken;
+        for (const auto& span : phases) {
+            int count = 0;
+            for (CivilDate day = std::max(block.from, span.from); day <= std::min(block.to, span.to); day += days(1))
+                count += span.kind != PhaseKind::Transition &&
+                         std::find(setup.trainingDays.begin(), setup.trainingDays.end(), isoWeekday(day)) !=
+                             setup.trainingDays.end();
+            if (count > 0)
+                taken += (taken.empty() ? "" : ", ") + integerText(count) +
+                         (count == 1 ? " lifting day" : " lifting days") + " of " + std::string(phaseName(span.kind));
+        }
+        const bool exam = block.kind == Block::Kind::Exam;
+        notes.push_back("Block: " + text +
+                        (taken.empty() ? " costs no lifting day." : (exam ? " halves " : " takes ") + taken + '.') +
+                        " No step is planned in it.");
+    }
+}
+
 SeasonPlan layPlan(const SeasonSetup& setup, std::span<const LadderState> states, std::optional<CivilDate> today,
                    const SeasonData& data)
 {
@@ -106,10 +132,11 @@ SeasonPlan layPlan(const SeasonSetup& setup, std::span<const LadderState> states
     plan.end = plan.phases.back().to;
     plan.notes = std::move(layout.notes);
     const Ground ground{setup, data, plan.phases, trainingWindows(plan.phases)};
+    noteBlocks(setup, plan.phases, plan.notes);
     HeavyDays heavy;
     for (const auto& key : setup.ladders)
         plan.ladders.push_back(
-            layLadder(*findLadder(data.ladders, key), ground, findState(states, key), today, heavy, plan.notes));
+            layLadder(*ladderOf(setup, data, key), ground, findState(states, key), today, heavy, plan.notes));
     if (!setup.liftsPerSessionReason.empty())
         plan.notes.push_back(integerText(liftCap(setup, data.rules)) +
                              " primary lifts a session by choice: " + setup.liftsPerSessionReason);
@@ -134,7 +161,7 @@ Expected<SeasonPlan> replanSeason(const SeasonSetup& setup, std::span<const Ladd
     if (const auto checked = checkSetup(setup, data); !checked)
         return tl::unexpected(checked.error());
     for (const auto& state : states) {
-        const auto* ladder = findLadder(data.ladders, state.ladder);
+        const auto* ladder = ladderOf(setup, data, state.ladder);
         for (const auto& stay : state.path)
             if (ladder == nullptr || ladder->find(stay.rung) == nullptr)
                 return fail(Code::InvalidArgument, state.ladder + '.' + stay.rung, "there is no such rung");
@@ -158,7 +185,8 @@ const PlannedRung* rungOn(const LadderPlan& plan, CivilDate day)
 
 int weekOf(const SeasonPlan& plan, CivilDate day)
 {
-    return daysBetween(plan.setup.start, day) / 7 + 1;
+    const int first = plan.setup.weekStart;
+    return daysBetween(firstDayOfWeek(plan.setup.start, first), firstDayOfWeek(day, first)) / 7 + 1;
 }
 
 int weekCount(const SeasonPlan& plan)

@@ -53,7 +53,7 @@ struct SeasonPlan {
 [[nodiscard]] const LadderPlan* findLadderPlan(const SeasonPlan& plan, std::string_view ladder);
 /// The rung planned (or taken) on that day; null outside the season and in transition.
 [[nodiscard]] const PlannedRung* rungOn(const LadderPlan& plan, CivilDate day);
-/// 1-based week of the season (weeks count from the start date), and how many there are.
+/// 1-based week of the season (the first holds the start date; weeks begin on the setup's day), and how many there are.
 [[nodiscard]] int weekOf(const SeasonPlan& plan, CivilDate day);
 [[nodiscard]] int weekCount(const SeasonPlan& plan);
 

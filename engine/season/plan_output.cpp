@@ -95,7 +95,7 @@ std::vector<const Caution*> cautionsOf(const SeasonPlan& plan, const SeasonData&
         keys.emplace_back("young");
     for (const auto& laid : plan.ladders)
         for (const auto& planned : laid.rungs)
-            if (const auto* rung = findLadder(data.ladders, laid.ladder)->find(planned.rung))
+            if (const auto* rung = ladderOf(plan.setup, data, laid.ladder)->find(planned.rung))
                 keys.insert(keys.end(), rung->cautions.begin(), rung->cautions.end());
     std::vector<const Caution*> cautions;
     for (const auto& key : keys)
@@ -124,7 +124,7 @@ Json planJson(const SeasonPlan& plan, const SeasonData& data)
                                   {"macrocycle", span.macrocycle + 1}});
     json["ladders"] = Json::array();
     for (const auto& ladder : plan.ladders)
-        json["ladders"].push_back(ladderJson(ladder, *findLadder(data.ladders, ladder.ladder)));
+        json["ladders"].push_back(ladderJson(ladder, *ladderOf(plan.setup, data, ladder.ladder)));
     json["notes"] = plan.notes;
     json["cautions"] = Json::array();
     for (const auto* caution : cautionsOf(plan, data))
@@ -137,7 +137,7 @@ std::string planText(const SeasonPlan& plan, const SeasonData& data)
     std::string text = plan.setup.name + ": " + dateText(plan.setup.start) + " to " + dateText(plan.end) + ", " +
                        integerText(weekCount(plan)) + " weeks\n\n" + phaseTable(plan);
     for (const auto& ladder : plan.ladders)
-        text += stairTable(ladder, *findLadder(data.ladders, ladder.ladder));
+        text += stairTable(ladder, *ladderOf(plan.setup, data, ladder.ladder));
     text += "\nCompetitions\n";
     for (const auto& competition : plan.setup.competitions)
         text += "  " + dateText(competition.date) + "  " + priorityText(competition.priority) +

@@ -47,16 +47,48 @@ bool collides(CivilDate day, const std::vector<CivilDate>& heavySteps, const Rul
     });
 }
 
-/// The day nearest to `wanted` within [low, high] on which no other heavy ladder steps in the same seven days.
-CivilDate freeDay(CivilDate wanted, CivilDate low, CivilDate high, const std::vector<CivilDate>& heavySteps,
-                  const Rules& rules)
+/// A day on which the ladder goes its usual way: no block rests it, and no exams are written.
+bool isUsual(const SeasonSetup& setup, const Ladder& ladder, CivilDate day)
+{
+    return setup.blocks.empty() ||
+           (restBlockOn(setup, ladder.regions, day) == nullptr && blockOn(setup, Block::Kind::Exam, day) == nullptr);
+}
+
+/// First day after `count` usual days from `from` on, not beyond `end`.
+CivilDate afterUsualDays(const SeasonSetup& setup, const Ladder& ladder, CivilDate from, int count, CivilDate end)
+{
+    CivilDate day = from;
+    for (; count > 0 && day < end; day += days(1))
+        count -= isUsual(setup, ladder, day) ? 1 : 0;
+    return count > 0 ? day + days(count) : day;
+}
+
+/// The day nearest to `wanted` within [low, high] that satisfies `fits`.
+template <class Fits> std::optional<CivilDate> nearestDay(CivilDate wanted, CivilDate low, CivilDate high, Fits fits)
 {
     const int reach = std::max(daysBetween(low, wanted), daysBetween(wanted, high));
     for (int away = 0; away <= reach; ++away)
         for (const CivilDate day : {wanted - days(away), wanted + days(away)})
-            if (day >= low && day <= high && !collides(day, heavySteps, rules))
+            if (day >= low && day <= high && fits(day))
                 return day;
-    return wanted;
+    return std::nullopt;
+}
+
+/// The day of a step: in no block, and for heavy ladders clear of the others' steps where the time allows it.
+CivilDate stepDay(const Ladder& ladder, const SeasonSetup& setup, CivilDate wanted, CivilDate low, CivilDate high,
+                  CivilDate end, const HeavyDays& heavy, const Rules& rules)
+{
+    const auto usual = [&](CivilDate day) { return isUsual(setup, ladder, day); };
+    const auto clear = [&](CivilDate day) { return usual(day) && !collides(day, heavy.planned, rules); };
+    if (ladder.heavy)
+        if (const auto day = nearestDay(wanted, low, high, clear))
+            return *day;
+    if (const auto day = nearestDay(wanted, low, high, usual))
+        return *day;
+    CivilDate day = wanted;
+    while (day <= end && !usual(day))
+        day += days(1);
+    return day;
 }
 
 /// Latest dates of heavy ladders are moved earlier, as far as the planned step allows, until none falls due together.
@@ -123,8 +155,8 @@ CivilDate latestDay(const UsableRungs& usable, std::size_t place, const Window& 
 }
 
 std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
-                                  std::span<const PhaseSpan> phases, const Rules& rules, const Footing& footing,
-                                  HeavyDays& heavy, std::vector<std::string>& notes)
+                                  std::span<const PhaseSpan> phases, const SeasonSetup& setup, const Rules& rules,
+                                  const Footing& footing, HeavyDays& heavy, std::vector<std::string>& notes)
 {
     std::vector<PlannedRung> stair;
     if (usable.rungs.empty())
@@ -142,15 +174,17 @@ std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usabl
         if (step > 0) {
             const CivilDate high =
                 std::max(latestDay(usable, place - 1, window, phases, rules) + days(1), footing.notBefore);
-            const CivilDate low = std::min(
-                high, std::max({entry + days(stay), phaseBegin(rung.earliest, window, phases), footing.notBefore}));
-            CivilDate next = std::clamp(footing.since + days(step * total / count), low, high);
-            if (ladder.heavy)
-                next = freeDay(next, low, high, heavy.planned, rules);
-            next = std::max(next, entry + days(1));
+            const CivilDate stayed = afterUsualDays(setup, ladder, entry, stay, window.to);
+            const CivilDate low =
+                std::min(high, std::max({stayed, phaseBegin(rung.earliest, window, phases), footing.notBefore}));
+            const CivilDate wanted =
+                std::max(std::clamp(footing.since + days(step * total / count), low, high), entry + days(1));
+            const CivilDate next =
+                stepDay(ladder, setup, wanted, std::max(low, entry + days(1)), high, window.to, heavy, rules);
             if (next > window.to)
                 break; // said above: the time is too short for every rung
             stair.back().to = next - days(1);
+            stair.back().latest = std::max(stair.back().latest, stair.back().to);
             entry = next;
             if (ladder.heavy)
                 heavy.planned.push_back(next);

@@ -41,9 +41,10 @@ struct HeavyDays {
 };
 
 /// Lays the stair of one window. Heavy ladders keep clear of `heavy`, and add their own days to it.
+/// No step falls into a block, and a block's days do not count towards the stay.
 [[nodiscard]] std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
-                                                std::span<const PhaseSpan> phases, const Rules& rules,
-                                                const Footing& footing, HeavyDays& heavy,
+                                                std::span<const PhaseSpan> phases, const SeasonSetup& setup,
+                                                const Rules& rules, const Footing& footing, HeavyDays& heavy,
                                                 std::vector<std::string>& notes);
 
 /// Last day on the rung at `place`, by its own latest phase and by what the rungs below it still need.

@@ -16,6 +16,35 @@ bool contains(const std::vector<int>& weekdays, CivilDate day)
     return std::find(weekdays.begin(), weekdays.end(), isoWeekday(day)) != weekdays.end();
 }
 
+/// A training day that no block takes from every lift.
+bool isFreeTrainingDay(const SeasonSetup& setup, CivilDate day)
+{
+    return contains(setup.trainingDays, day) && restBlockOn(setup, {}, day) == nullptr;
+}
+
+/// The first of two weekly races with the day between them; the other follows it. Null elsewhere.
+const Competition* raceWeekOf(const SeasonSetup& setup, CivilDate day)
+{
+    const auto gap = static_cast<int>(standardSeasonData().rules.raceGapDays);
+    for (std::size_t i = 1; i < setup.competitions.size(); ++i) {
+        const auto& before = setup.competitions[i - 1];
+        const auto& next = setup.competitions[i];
+        if (before.date < day && day < next.date && daysBetween(before.date, next.date) <= gap)
+            return &before;
+    }
+    return nullptr;
+}
+
+/// The latest day for lifts that is far enough from the next race; nothing where there is none.
+std::optional<CivilDate> lastDayBetweenRaces(const SeasonSetup& setup, CivilDate before, CivilDate next)
+{
+    const auto lead = static_cast<int>(standardSeasonData().rules.raceLeadDays);
+    for (CivilDate day = next - days(lead); day > before; day -= days(1))
+        if (isFreeTrainingDay(setup, day))
+            return day;
+    return std::nullopt;
+}
+
 int highDaysPerWeek(const SeasonSetup& setup)
 {
     return static_cast<int>(std::count_if(setup.trainingDays.begin(), setup.trainingDays.end(), [&](int weekday) {
@@ -41,7 +70,7 @@ std::vector<const Ladder*> takeTurns(const SeasonPlan& plan, CivilDate day, cons
 {
     std::vector<const Ladder*> standing;
     for (const auto& laid : plan.ladders)
-        if (const auto* ladder = findLadder(data.ladders, laid.ladder);
+        if (const auto* ladder = ladderOf(plan.setup, data, laid.ladder);
             ladder != nullptr && !laid.rungs.empty() && standsOn(plan, *ladder, day))
             standing.push_back(ladder);
     const auto cap = static_cast<std::size_t>(liftCap(plan.setup, data.rules));
@@ -59,14 +88,19 @@ std::vector<const Ladder*> takeTurns(const SeasonPlan& plan, CivilDate day, cons
 bool isLiftingDay(const SeasonPlan& plan, CivilDate day)
 {
     const auto* phase = phaseOn(plan.phases, day);
-    return phase != nullptr && phase->kind != PhaseKind::Transition && contains(plan.setup.trainingDays, day);
+    if (phase == nullptr || phase->kind == PhaseKind::Transition || !isFreeTrainingDay(plan.setup, day))
+        return false;
+    const auto* week = raceWeekOf(plan.setup, day);
+    return week == nullptr || day == lastDayBetweenRaces(plan.setup, week[0].date, week[1].date);
 }
 
 bool standsOn(const SeasonPlan& plan, const Ladder& ladder, CivilDate day)
 {
-    if (!isLiftingDay(plan, day))
+    if (!isLiftingDay(plan, day) || restBlockOn(plan.setup, ladder.regions, day) != nullptr)
         return false;
-    return !ladder.heavy || highDaysPerWeek(plan.setup) < 2 || contains(plan.setup.sprintDays, day);
+    // The one session between weekly races holds heavy lifts whether it is a sprint day or not.
+    return !ladder.heavy || highDaysPerWeek(plan.setup) < 2 || contains(plan.setup.sprintDays, day) ||
+           raceWeekOf(plan.setup, day) != nullptr;
 }
 
 std::vector<const Ladder*> laddersOn(const SeasonPlan& plan, CivilDate day, const SeasonData& data)

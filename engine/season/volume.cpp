@@ -33,7 +33,8 @@ double volumeShare(const SeasonSetup& setup, std::span<const PhaseSpan> spans, c
     if (phase == nullptr)
         return 0;
     const auto& phaseRule = rules.phases[static_cast<std::size_t>(phase->kind)];
-    double share = phaseRule.volume;
+    const double usual = phaseRule.volume * (blockOn(setup, Block::Kind::Exam, day) != nullptr ? rules.examVolume : 1);
+    double share = usual;
     if (phase->kind == PhaseKind::Taper)
         return share * exponentialShare(daysBetween(phase->from, day), daysBetween(phase->from, phase->to) + 1,
                                         rules.taperVolume);
@@ -43,9 +44,9 @@ double volumeShare(const SeasonSetup& setup, std::span<const PhaseSpan> spans, c
             continue;
         const int taper = static_cast<int>(rules.taperDays);
         if (competition.priority == Priority::A && away < taper)
-            share = std::min(share, phaseRule.volume * exponentialShare(taper - 1 - away, taper, rules.taperVolume));
+            share = std::min(share, usual * exponentialShare(taper - 1 - away, taper, rules.taperVolume));
         if (competition.priority == Priority::B && away <= rules.minorTaperDays)
-            share = std::min(share, phaseRule.volume * (1 - rules.minorTaperVolume));
+            share = std::min(share, usual * (1 - rules.minorTaperVolume));
     }
     return share;
 }

@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include "engine/season/session_plan.hpp"
+#include "engine/season/week.hpp"
 #include "tests/engine/season/example.hpp"
 
 using namespace fleetrung;
@@ -247,4 +249,113 @@ TEST_CASE("The plan can be read by people and by programs", "[season][plan]")
     CHECK((*json)["phases"].size() == 5);
     CHECK((*json)["ladders"][0]["rungs"][2]["lift"] == "half-squat");
     CHECK((*json)["weeks"] == 30);
+}
+
+TEST_CASE("Travel and illness hold no lifts, an injury rests the ladders of its region, and no step falls into a block",
+          "[season][plan]")
+{
+    using Kind = Block::Kind;
+    const auto usual = *planSeason(setup());
+    const auto step = findLadderPlan(usual, "squat")->rungs[2].from; // the third rung would begin in a block
+    for (const auto kind : {Kind::Travel, Kind::Illness, Kind::Injury, Kind::Exam}) {
+        auto season = setup();
+        const std::string region = kind == Kind::Injury ? "back" : "";
+        const Block block{kind, step - std::chrono::days(4), step + std::chrono::days(4), region, ""};
+        season.blocks = {block};
+        const auto plan = *planSeason(season);
+        INFO(blockKey(kind));
+        CHECK(hasNote(plan, "Block: " + std::string(blockKey(kind))));
+        CHECK(plan.phases.size() == usual.phases.size());
+        for (std::size_t i = 0; i < plan.phases.size(); ++i)
+            CHECK(plan.phases[i].from == usual.phases[i].from);
+        checkStair(plan, *findLadderPlan(plan, "squat"), on("2026-01-05"));
+        for (const auto& rung : findLadderPlan(plan, "squat")->rungs)
+            CHECK_FALSE((block.from <= rung.from && rung.from <= block.to));
+        for (auto day = block.from; day <= block.to; day += std::chrono::days(1))
+            CHECK(isLiftingDay(plan, day) ==
+                  (isLiftingDay(usual, day) && (kind == Kind::Injury || kind == Kind::Exam)));
+        const auto share = [&](const SeasonPlan& laid) {
+            return volumeShare(laid.setup, laid.phases, standardSeasonData().rules, block.from);
+        };
+        CHECK(share(plan) == Approx(share(usual) * (kind == Kind::Exam ? 0.5 : 1)));
+    }
+}
+
+TEST_CASE("An injury rests only what loads its region", "[season][plan]")
+{
+    auto season = setup();
+    season.blocks = {{Block::Kind::Injury, on("2026-01-05"), on("2026-01-11"), "ankle", ""}};
+    const auto plan = *planSeason(season);
+    const auto ladders = planSession(plan, startStates(plan), {}, on("2026-01-05")).lifts;
+    CHECK_FALSE(ladders.empty());
+    for (const auto& lift : ladders)
+        CHECK(lift.ladder != "drop-jump");
+}
+
+TEST_CASE("Blocks at both ends of the season, over the taper and over everything can be planned", "[season][plan]")
+{
+    for (const auto& [from, to] : {std::pair{"2026-01-05", "2026-01-18"}, std::pair{"2026-07-20", "2026-08-02"},
+                                   std::pair{"2026-01-05", "2026-08-02"}}) {
+        auto season = setup();
+        season.blocks = {{Block::Kind::Illness, on(from), on(to), "", ""}};
+        const auto plan = planSeason(season);
+        INFO(from);
+        REQUIRE(plan);
+        CHECK_FALSE(isLiftingDay(*plan, on(from)));
+        CHECK_FALSE(isLiftingDay(*plan, on(to)));
+        for (const auto& ladder : plan->ladders)
+            CHECK(ladder.rungs.back().to == plan->end);
+    }
+}
+
+TEST_CASE("Between weekly races stands one session, 72 h or more before the next", "[season][plan]")
+{
+    auto season = setup(); // Monday, Wednesday, Friday
+    season.competitions = {{on("2026-06-06"), "First", Priority::C, false},
+                           {on("2026-06-13"), "Second", Priority::C, false},
+                           {on("2026-06-22"), "Third", Priority::C, false}, // nine days later: no weekly race
+                           {on("2026-08-02"), "Main", Priority::A, true}};
+    const auto plan = *planSeason(season);
+    for (auto day = on("2026-06-07"); day < on("2026-06-13"); day += std::chrono::days(1)) {
+        INFO(dateText(day));
+        CHECK(isLiftingDay(plan, day) == (day == on("2026-06-10"))); // Wednesday, three days before
+    }
+    CHECK(isLiftingDay(plan, on("2026-06-15")));
+    CHECK(isLiftingDay(plan, on("2026-06-17")));
+    CHECK(isLiftingDay(plan, on("2026-06-19")));
+}
+
+TEST_CASE("Weeks begin on Monday or Sunday, and 2026 has 53 ISO weeks", "[season][plan]")
+{
+    // ISO 8601-1:2019: the week belongs to the year of its Thursday. 1 January 2027 is a Friday.
+    CHECK(isoWeek(on("2027-01-03")).year == 2026);
+    CHECK(isoWeek(on("2027-01-03")).week == 53);
+    CHECK(isoWeek(on("2027-01-04")).week == 1);
+    CHECK(isoWeek(on("2028-02-29")).week == 9);
+    auto season = setup(); // from a Monday
+    auto plan = *planSeason(season);
+    CHECK(weekOf(plan, on("2026-01-11")) == 1); // Sunday
+    CHECK(weekOf(plan, on("2026-01-12")) == 2);
+    season.weekStart = 7;
+    plan = *planSeason(season);
+    CHECK(weekOf(plan, on("2026-01-10")) == 1); // Saturday
+    CHECK(weekOf(plan, on("2026-01-11")) == 2);
+    season.weekStart = 3;
+    CHECK(checkSetup(season).error().place == "week_start");
+}
+
+TEST_CASE("An own ladder is planned and shown with the standard data at hand", "[season][plan]")
+{
+    auto season = setup();
+    auto own = *findLadder(standardSeasonData().ladders, "hinge");
+    own.key = "trap-bar";
+    own.name = "Trap bar";
+    for (auto& rung : own.rungs)
+        rung.origin = "user";
+    season.ownLadders = {own};
+    season.ladders = {"trap-bar"};
+    const auto plan = planSeason(season);
+    REQUIRE(plan);
+    CHECK(plan->ladders[0].rungs.size() == 3);
+    CHECK(planText(*plan).find("Trap bar ladder") != std::string::npos);
 }
