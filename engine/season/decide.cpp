@@ -118,7 +118,8 @@ std::optional<CivilDate> LadderDay::latest() const
     auto last = latestDay(usable, place, *window, input.plan.phases, data.rules);
     if (const auto* laid = findLadderPlan(input.plan, ladder.key)) // where heavy ladders are kept apart
         for (const auto& planned : laid->rungs)
-            if (planned.macrocycle == window->macrocycle && planned.rung == rung().key && !planned.taken)
+            if (planned.macrocycle == window->macrocycle && planned.rung == rung().key &&
+                (!planned.taken || planned.to == input.today))
                 last = std::min(last, planned.latest);
     // After a step back the rung gets its week, though its time had come.
     const bool steppedBack =

@@ -62,7 +62,8 @@ struct Ground {
 };
 
 LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderState* state,
-                     std::optional<CivilDate> today, HeavyDays& heavy, std::vector<std::string>& notes)
+                     std::optional<CivilDate> today, std::vector<CivilDate>& heavySteps,
+                     std::vector<std::string>& notes)
 {
     const auto usable = usableRungs(ladder, ground.setup, ground.data.rules);
     LadderPlan plan{ladder.key, {}, usable.omitted};
@@ -81,8 +82,8 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
         const bool under = started && state->since() >= window.from && state->since() <= window.to;
         if (under)
             footing = {usable.placeOf(ladder, state->rung()), state->since(), *today + days(1)};
-        auto stair =
-            layStair(ladder, usable, window, ground.phases, ground.setup, ground.data.rules, footing, heavy, notes);
+        auto stair = layStair(ladder, usable, window, ground.phases, ground.setup, ground.data.rules, footing,
+                              heavySteps, notes);
         if (under && !stair.empty()) {
             if (!plan.rungs.empty())
                 plan.rungs.back().latest = stair.front().latest;
@@ -133,10 +134,12 @@ SeasonPlan layPlan(const SeasonSetup& setup, std::span<const LadderState> states
     plan.notes = std::move(layout.notes);
     const Ground ground{setup, data, plan.phases, trainingWindows(plan.phases)};
     noteBlocks(setup, plan.phases, plan.notes);
-    HeavyDays heavy;
+    std::vector<CivilDate> heavySteps;
     for (const auto& key : setup.ladders)
         plan.ladders.push_back(
-            layLadder(*ladderOf(setup, data, key), ground, findState(states, key), today, heavy, plan.notes));
+            layLadder(*ladderOf(setup, data, key), ground, findState(states, key), today, heavySteps, plan.notes));
+    for (const auto& window : ground.windows)
+        keepHeavyStepsApart(plan, window, today, data);
     if (!setup.liftsPerSessionReason.empty())
         plan.notes.push_back(integerText(liftCap(setup, data.rules)) +
                              " primary lifts a session by choice: " + setup.liftsPerSessionReason);

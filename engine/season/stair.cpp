@@ -76,10 +76,10 @@ template <class Fits> std::optional<CivilDate> nearestDay(CivilDate wanted, Civi
 
 /// The day of a step: in no block, and for heavy ladders clear of the others' steps where the time allows it.
 CivilDate stepDay(const Ladder& ladder, const SeasonSetup& setup, CivilDate wanted, CivilDate low, CivilDate high,
-                  CivilDate end, const HeavyDays& heavy, const Rules& rules)
+                  CivilDate end, const std::vector<CivilDate>& heavySteps, const Rules& rules)
 {
     const auto usual = [&](CivilDate day) { return isUsual(setup, ladder, day); };
-    const auto clear = [&](CivilDate day) { return usual(day) && !collides(day, heavy.planned, rules); };
+    const auto clear = [&](CivilDate day) { return usual(day) && !collides(day, heavySteps, rules); };
     if (ladder.heavy)
         if (const auto day = nearestDay(wanted, low, high, clear))
             return *day;
@@ -89,20 +89,6 @@ CivilDate stepDay(const Ladder& ladder, const SeasonSetup& setup, CivilDate want
     while (day <= end && !usual(day))
         day += days(1);
     return day;
-}
-
-/// Latest dates of heavy ladders are moved earlier, as far as the planned step allows, until none falls due together.
-void spreadLatest(std::vector<PlannedRung>& stair, HeavyDays& heavy, const Rules& rules)
-{
-    for (std::size_t i = 0; i + 1 < stair.size(); ++i) {
-        auto& rung = stair[i];
-        for (CivilDate day = rung.latest; day >= rung.to; day -= days(1))
-            if (!collides(day, heavy.latest, rules)) {
-                rung.latest = day;
-                break;
-            }
-        heavy.latest.push_back(rung.latest);
-    }
 }
 
 void noteShortTime(const Ladder& ladder, const UsableRungs& usable, const Window& window, const Rules& rules,
@@ -156,7 +142,8 @@ CivilDate latestDay(const UsableRungs& usable, std::size_t place, const Window& 
 
 std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
                                   std::span<const PhaseSpan> phases, const SeasonSetup& setup, const Rules& rules,
-                                  const Footing& footing, HeavyDays& heavy, std::vector<std::string>& notes)
+                                  const Footing& footing, std::vector<CivilDate>& heavySteps,
+                                  std::vector<std::string>& notes)
 {
     std::vector<PlannedRung> stair;
     if (usable.rungs.empty())
@@ -180,20 +167,18 @@ std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usabl
             const CivilDate wanted =
                 std::max(std::clamp(footing.since + days(step * total / count), low, high), entry + days(1));
             const CivilDate next =
-                stepDay(ladder, setup, wanted, std::max(low, entry + days(1)), high, window.to, heavy, rules);
+                stepDay(ladder, setup, wanted, std::max(low, entry + days(1)), high, window.to, heavySteps, rules);
             if (next > window.to)
                 break; // said above: the time is too short for every rung
             stair.back().to = next - days(1);
             stair.back().latest = std::max(stair.back().latest, stair.back().to);
             entry = next;
             if (ladder.heavy)
-                heavy.planned.push_back(next);
+                heavySteps.push_back(next);
         }
         stair.push_back(
             {rung.key, entry, window.to, latestDay(usable, place, window, phases, rules), window.macrocycle, false});
     }
-    if (ladder.heavy)
-        spreadLatest(stair, heavy, rules);
     return stair;
 }
 

@@ -34,18 +34,19 @@ struct Footing {
     CivilDate notBefore;
 };
 
-/// Days already given to heavy ladders, which must not step in the same seven days.
-struct HeavyDays {
-    std::vector<CivilDate> planned; ///< first days on a rung
-    std::vector<CivilDate> latest;  ///< last days on a rung, by which the step must be taken
-};
-
-/// Lays the stair of one window. Heavy ladders keep clear of `heavy`, and add their own days to it.
+/// Lays the stair of one window. Heavy ladders keep clear of `heavySteps`, the first days on a
+/// rung of those laid before, and add their own.
 /// No step falls into a block, and a block's days do not count towards the stay.
 [[nodiscard]] std::vector<PlannedRung> layStair(const Ladder& ladder, const UsableRungs& usable, const Window& window,
                                                 std::span<const PhaseSpan> phases, const SeasonSetup& setup,
-                                                const Rules& rules, const Footing& footing, HeavyDays& heavy,
-                                                std::vector<std::string>& notes);
+                                                const Rules& rules, const Footing& footing,
+                                                std::vector<CivilDate>& heavySteps, std::vector<std::string>& notes);
+
+/// One heavy ladder steps in seven days: from the last step of the window backwards, latest dates are moved as much
+/// earlier as that takes, though no stay is made shorter than a step for evidence needs. So steps that must be taken do
+/// not queue up behind each other. Where there is no time for all of them the plan's notes say so.
+void keepHeavyStepsApart(SeasonPlan& plan, const Window& window, std::optional<CivilDate> today,
+                         const SeasonData& data);
 
 /// Last day on the rung at `place`, by its own latest phase and by what the rungs below it still need.
 [[nodiscard]] CivilDate latestDay(const UsableRungs& usable, std::size_t place, const Window& window,
