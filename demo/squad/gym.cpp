@@ -26,7 +26,7 @@ public:
     Lifting(Diary& theDiary, const season::PlannedLift& planned, const Identifier& sessionId, CivilDate today,
             int minutesAfterMidnight)
         : diary(theDiary), lift(planned), session(sessionId), day(today), minutes(minutesAfterMidnight),
-          ladder(*season::findLadder(season::standardSeasonData().ladders, planned.ladder)),
+          ladder(*season::ladderOf(theDiary.who.setup, season::standardSeasonData(), planned.ladder)),
           rung(*ladder.find(planned.rung))
     {
     }

@@ -192,7 +192,7 @@ Played SeasonPlayer::played()
     if (bar == session.lifts.end()) {
         return all;
     }
-    const auto& ladder = *season::findLadder(season::standardSeasonData().ladders, bar->ladder);
+    const auto& ladder = *season::ladderOf(diary.who.setup, season::standardSeasonData(), bar->ladder);
     const auto& set = bar->work.front();
     const auto motion = diary.body.set(ladder, *ladder.find(bar->rung), *set.loadKg, set.repetitions, false);
     simulator::SensorPlan sensor;

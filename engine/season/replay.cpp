@@ -80,7 +80,7 @@ Expected<std::vector<Difference>> rederive(const Json& dayInput, std::span<const
     const auto input = dayInputFromJson(dayInput, data);
     if (!input)
         return tl::unexpected(input.error());
-    const auto derived = decideDay(*input, data);
+    const auto derived = decideDay(*input, dataFor(input->plan.setup, data));
     std::vector<Difference> differences;
     for (const auto& decision : stored) {
         const auto* again = findDecision(derived, decision.ladder);

@@ -3,10 +3,9 @@
 #include <cmath>
 
 #include "engine/base/numbers.hpp"
-#include "engine/store/cell.hpp"
 #include "engine/store/migrate.hpp"
+#include "engine/store/read_rows.hpp"
 #include "engine/store/store_state.hpp"
-#include "engine/store/table.hpp"
 
 namespace fleetrung::store
 {
@@ -15,38 +14,11 @@ namespace
 
 constexpr std::size_t rowColumns = 4; // id, origin, counter, deleted
 
-template <class R> const std::vector<std::string>& columnsOf()
-{
-    static const std::vector<std::string> names = [] {
-        ColumnNames visit;
-        const R row{};
-        visitRow(row, visit);
-        return visit.names;
-    }();
-    return names;
-}
-
 template <class R> std::vector<Cell> cellsOf(const R& row)
 {
     CellWriter visit;
     visitRow(row, visit);
     return std::move(visit.cells);
-}
-
-template <class R> R readRow(SQLite::Statement& statement)
-{
-    R row{};
-    RowReader visit(statement);
-    visitRow(row, visit);
-    return row;
-}
-
-template <class R> std::string selectText()
-{
-    std::string text = "SELECT ";
-    for (const auto& column : columnsOf<R>())
-        text.append(text.size() > 7 ? ", " : "").append(Table<R>::name).append(".").append(column);
-    return text.append(" FROM ").append(Table<R>::name);
 }
 
 template <class R> std::string insertText()

@@ -15,6 +15,7 @@
 #include "engine/base/error.hpp"
 #include "engine/store/capture_codec.hpp"
 #include "engine/store/records.hpp"
+#include "engine/store/squad_rows.hpp"
 
 namespace fleetrung::store
 {
@@ -95,6 +96,15 @@ public:
 
     /// One line an athlete that has sessions.
     [[nodiscard]] Expected<std::vector<Activity>> activity() const;
+
+    /// What a squad's day is made from (squad_rows.hpp).
+    [[nodiscard]] Expected<SquadRows> squadRows(CivilDate day) const;
+    /// Repetitions of the set's accepted analysis; nothing where the user edited any: reading the set says more.
+    [[nodiscard]] Expected<std::optional<int>> countedRepetitions(const Identifier& set) const;
+    /// The heaviest work or maintenance set of the last session on that rung from `from` to the day before `before`.
+    [[nodiscard]] Expected<std::optional<SetLifted>> lastWork(const Identifier& athlete, CivilDate from,
+                                                              CivilDate before, const std::string& ladder,
+                                                              const std::string& rung) const;
 
     /// Takes in the counter of a received row: later writes here get a larger one.
     [[nodiscard]] Expected<void> observeCounter(std::int64_t received);

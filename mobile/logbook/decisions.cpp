@@ -50,25 +50,6 @@ store::Decision rowOf(const store::Season& season, const season::Decision& decis
     return row;
 }
 
-/// Of several decisions on one ladder and day (the athlete entered pain after the first one) the last counts.
-std::vector<store::Decision> lastOfEachDay(std::vector<store::Decision> all)
-{
-    std::map<std::pair<CivilDate, std::string>, std::size_t> last;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        last[{all[i].day, all[i].ladder}] = i;
-    std::vector<store::Decision> kept;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        if (last.at({all[i].day, all[i].ladder}) == i)
-            kept.push_back(std::move(all[i]));
-    return kept;
-}
-
-std::ptrdiff_t placeOf(const std::string& ladder)
-{
-    const auto& ladders = season::standardSeasonData().ladders;
-    return std::ranges::find(ladders, ladder, &season::Ladder::key) - ladders.begin();
-}
-
 /// What the decisions tell of left against right.
 std::vector<SideDifference> sidesOf(const std::vector<season::Decision>& decisions)
 {
@@ -98,6 +79,18 @@ Expected<Kept> keep(store::Store& store, const Identifier& athlete, const season
 }
 
 } // namespace
+
+std::vector<store::Decision> lastOfEachDay(std::vector<store::Decision> all)
+{
+    std::map<std::tuple<Identifier, CivilDate, std::string>, std::size_t> last;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        last[{all[i].season, all[i].day, all[i].ladder}] = i;
+    std::vector<store::Decision> kept;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (last.at({all[i].season, all[i].day, all[i].ladder}) == i)
+            kept.push_back(std::move(all[i]));
+    return kept;
+}
 
 Expected<DecisionRecord> recordOf(const store::Decision& row)
 {
@@ -167,13 +160,19 @@ Expected<std::vector<DecisionRecord>> Logbook::decisions(const Identifier& seaso
     if (!rows)
         return failure(rows);
     auto last = lastOfEachDay(std::move(*rows));
-    std::ranges::stable_sort(last, {}, [](const auto& row) { return std::tuple(row.day, placeOf(row.ladder)); });
+    const auto record = this->season(season);
+    if (!record)
+        return failure(record);
+    const auto& ladders = record->setup.ladders; // those taken together in the order chosen
+    std::ranges::stable_sort(last, {}, [&](const auto& row) {
+        return std::tuple(row.day, std::ranges::find(ladders, row.ladder) - ladders.begin());
+    });
     std::vector<DecisionRecord> records;
     for (const auto& row : last) {
-        auto record = recordOf(row);
-        if (!record)
-            return failure(record);
-        records.push_back(std::move(*record));
+        auto read = recordOf(row);
+        if (!read)
+            return failure(read);
+        records.push_back(std::move(*read));
     }
     return records;
 }

@@ -18,13 +18,17 @@ Expected<Identifier> keepDocument(store::Store& store, store::DocumentKind kind,
     return store.insert(std::move(document)).map([&](bool) { return id; });
 }
 
-Expected<store::Document> readDocument(const store::Store& store, const Identifier& id)
+Expected<store::Document> checkDocument(store::Document document)
 {
-    auto document = store.find<store::Document>(id);
-    if (document && store::documentId(*document) != id)
-        return fail(Code::StoreCorrupt, "document " + identifierText(id),
+    if (store::documentId(document) != document.id)
+        return fail(Code::StoreCorrupt, "document " + identifierText(document.id),
                     "its content is no longer the one it was named after");
     return document;
+}
+
+Expected<store::Document> readDocument(const store::Store& store, const Identifier& id)
+{
+    return store.find<store::Document>(id).and_then(checkDocument);
 }
 
 } // namespace fleetrung::logbook

@@ -12,6 +12,9 @@ namespace fleetrung::logbook
                                                 std::optional<Identifier> athlete = {},
                                                 std::optional<CivilDate> day = {});
 
+/// StoreCorrupt where its content is no longer the one it was named after.
+[[nodiscard]] Expected<store::Document> checkDocument(store::Document document);
+
 /// NotFound where it is missing, StoreCorrupt where its content is no longer the one it was named after.
 [[nodiscard]] Expected<store::Document> readDocument(const store::Store& store, const Identifier& id);
 

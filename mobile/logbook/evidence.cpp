@@ -204,6 +204,11 @@ std::vector<season::LoadPoint> loadPoints(const Group& group, std::optional<doub
     return points;
 }
 
+std::optional<season::Measured> maximumOf(const Group& group, const SetView& speaker)
+{
+    return speaker.measured ? maximumFromLoads(group) : maximumFromEffort(speaker.row);
+}
+
 /// Goes through the sessions in their order and remembers each rung's stay and each rung's own range.
 class Gatherer
 {
@@ -232,7 +237,7 @@ public:
         evidence->ladder = ladderKey;
         evidence->rung = rungKey;
         evidence->side = seasonSide(side);
-        evidence->estimatedMaximum = speaker->measured ? maximumFromLoads(group) : maximumFromEffort(speaker->row);
+        evidence->estimatedMaximum = maximumOf(group, *speaker);
         evidence->loads = loadPoints(group, season::ownRange(accepted_[place]), rung->metric, data_.rules);
         if (evidence->timeToPeak || evidence->meanVelocity || evidence->peakVelocity || evidence->estimatedMaximum)
             into_.push_back({std::move(*evidence), group.session});
@@ -334,6 +339,17 @@ std::vector<SessionEvidence> evidenceOf(const LadderWalk& walk, const std::vecto
     std::erase_if(all, [&](const auto& evidence) { return evidence.value.day >= before; });
     std::ranges::stable_sort(all, {}, [](const auto& evidence) { return evidence.value.day; });
     return all;
+}
+
+std::optional<season::Measured> maximumOf(const SessionView& session, const std::string& ladder,
+                                          const std::string& rung)
+{
+    std::optional<season::Measured> found;
+    for (const auto& [place, group] : groupsOf(session))
+        if (std::get<0>(place) == ladder && std::get<1>(place) == rung)
+            if (const auto* speaker = speakerOf(group))
+                found = maximumOf(group, *speaker);
+    return found;
 }
 
 Expected<std::vector<SessionEvidence>> readEvidence(const Logbook& logbook, const LadderWalk& walk, CivilDate before)

@@ -17,6 +17,10 @@ struct SessionEvidence {
 [[nodiscard]] std::vector<SessionEvidence> evidenceOf(const LadderWalk& walk, const std::vector<SessionView>& training,
                                                       const std::vector<store::Jump>& jumps, CivilDate before);
 
+/// The one-repetition maximum that the session tells of that rung.
+[[nodiscard]] std::optional<season::Measured> maximumOf(const SessionView& session, const std::string& ladder,
+                                                        const std::string& rung);
+
 /// Reads what `evidenceOf` needs.
 [[nodiscard]] Expected<std::vector<SessionEvidence>> readEvidence(const Logbook& logbook, const LadderWalk& walk,
                                                                   CivilDate before);

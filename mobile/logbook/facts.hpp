@@ -3,6 +3,7 @@
 
 #include "engine/season/setup.hpp"
 #include "engine/store/records.hpp"
+#include "mobile/logbook/values.hpp"
 
 namespace fleetrung::logbook
 {
@@ -20,5 +21,8 @@ namespace fleetrung::logbook
     facts.guardianConsent = athlete.guardianConsent;
     return facts;
 }
+
+/// The season as stored, with the athlete's facts of today in its setup.
+[[nodiscard]] Expected<SeasonRecord> seasonRecord(const store::Season& row, const store::Athlete& athlete);
 
 } // namespace fleetrung::logbook

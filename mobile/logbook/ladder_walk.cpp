@@ -84,6 +84,8 @@ Expected<LadderWalk> LadderWalk::of(Facts facts)
 {
     LadderWalk walk;
     walk.record_ = std::move(facts.record);
+    if (!walk.setup().ownLadders.empty())
+        walk.own_ = season::dataFor(walk.setup());
     auto plan = season::planSeason(walk.record_.setup, walk.data());
     if (!plan)
         return failure(plan);

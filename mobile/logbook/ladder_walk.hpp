@@ -45,8 +45,8 @@ public:
 
     [[nodiscard]] const season::SeasonSetup& setup() const { return record_.setup; }
     [[nodiscard]] const SeasonRecord& record() const { return record_; }
-    /// Rules and ladders of this season.
-    [[nodiscard]] const season::SeasonData& data() const { return season::standardSeasonData(); }
+    /// Rules and ladders of this season, the athlete's own among them.
+    [[nodiscard]] const season::SeasonData& data() const { return own_ ? *own_ : season::standardSeasonData(); }
     /// The plan before the first session.
     [[nodiscard]] const season::SeasonPlan& firstPlan() const { return firstPlan_; }
 
@@ -66,6 +66,7 @@ private:
     };
 
     SeasonRecord record_;
+    std::optional<season::SeasonData> own_; ///< only where there are own ladders
     season::SeasonPlan firstPlan_;
     std::vector<store::DecisionOutline> decisions_; ///< by day; one a ladder and day
     std::vector<LoadDone> loads_;                   ///< in the order lifted

@@ -156,7 +156,8 @@ public:
     /// `day` shows the lighter session.
     [[nodiscard]] Expected<season::DayAdjustment> warmUpCheck(const Identifier& season, const std::string& ladder,
                                                               const Moment& now);
-    /// Who of the squad lifts today, and what: by group and name. For each the session that `day` gives.
+    /// Who of the squad lifts today, and what: by group and name. For each the session that `day` gives, from few rows;
+    /// the maximum that limits short ranges is taken from the last session on the longest one.
     [[nodiscard]] Expected<std::vector<season::DueAthlete>> dueToday(CivilDate today) const;
     /// Plan, states, the day's stored decisions and what to lift. Writes nothing: call `decide` before the session.
     [[nodiscard]] Expected<DayView> day(const Identifier& season, CivilDate today) const;

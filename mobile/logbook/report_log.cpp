@@ -53,11 +53,11 @@ std::string kindText(store::SetKind kind)
     return names.at(static_cast<std::size_t>(kind));
 }
 
-void nameSet(report::Set& set, const store::LiftSet& row)
+void nameSet(report::Set& set, const store::LiftSet& row, const season::SeasonData& data)
 {
     const auto* lift = reps::findLift(row.lift);
     set.name = lift == nullptr ? row.lift : std::string(lift->name);
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, row.ladder);
+    const auto* ladder = season::findLadder(data.ladders, row.ladder);
     if (ladder == nullptr)
         return;
     set.ladder = ladder->name;
@@ -65,13 +65,13 @@ void nameSet(report::Set& set, const store::LiftSet& row)
     set.rung = rung == nullptr ? row.rung : rung->name;
 }
 
-report::Set setOf(const SetView& view)
+report::Set setOf(const SetView& view, const season::SeasonData& data)
 {
     report::Set set;
     set.id = view.row.id;
     set.number = view.row.ordinal;
     set.lift = view.row.lift;
-    nameSet(set, view.row);
+    nameSet(set, view.row, data);
     set.side = sideOf(view.row.side);
     set.loadKg = view.row.loadKg;
     set.repetitionsPlanned = view.row.repetitionsPlanned;
@@ -105,7 +105,7 @@ std::string spaced(std::string key)
 
 } // namespace
 
-report::Session reportSession(const SessionView& view, const season::SeasonPlan& plan)
+report::Session reportSession(const SessionView& view, const season::SeasonPlan& plan, const season::SeasonData& data)
 {
     report::Session session;
     session.id = view.row.id;
@@ -117,7 +117,7 @@ report::Session reportSession(const SessionView& view, const season::SeasonPlan&
     session.effort = view.row.effort;
     session.note = view.row.note;
     for (const auto& set : view.sets)
-        session.sets.push_back(setOf(set));
+        session.sets.push_back(setOf(set, data));
     return session;
 }
 
@@ -178,10 +178,10 @@ report::Wellness reportWellness(const store::Wellness& row)
     return wellness;
 }
 
-report::Decision reportDecision(const DecisionRecord& record)
+report::Decision reportDecision(const DecisionRecord& record, const season::SeasonData& data)
 {
     const auto& taken = record.decision;
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, taken.ladder);
+    const auto* ladder = season::findLadder(data.ladders, taken.ladder);
     const auto rungName = [&](const std::string& key) {
         const auto* rung = ladder == nullptr ? nullptr : ladder->find(key);
         return rung == nullptr ? key : rung->name;

@@ -74,9 +74,10 @@ std::vector<season::LadderState> plannedStates(const season::SeasonPlan& plan,
     return states;
 }
 
-report::PlanLine lineOf(const season::PlannedLift& lift, CivilDate day, const season::SeasonPlan& plan)
+report::PlanLine lineOf(const season::PlannedLift& lift, CivilDate day, const season::SeasonPlan& plan,
+                        const season::SeasonData& data)
 {
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, lift.ladder);
+    const auto* ladder = season::findLadder(data.ladders, lift.ladder);
     const auto* rung = ladder == nullptr ? nullptr : ladder->find(lift.rung);
     report::PlanLine line;
     line.day = day;
@@ -111,9 +112,10 @@ void judge(report::PlanLine& line, const season::PlannedLift& lift, const DoneBy
 } // namespace
 
 report::Ladder reportLadder(const season::LadderPlan& first, const season::LadderState& state,
-                            const std::vector<SessionEvidence>& evidence, CivilDate today)
+                            const std::vector<SessionEvidence>& evidence, CivilDate today,
+                            const season::SeasonData& seasonData)
 {
-    const auto* data = season::findLadder(season::standardSeasonData().ladders, first.ladder);
+    const auto* data = season::findLadder(seasonData.ladders, first.ladder);
     report::Ladder ladder;
     ladder.key = data->key;
     ladder.name = data->name;
@@ -163,7 +165,7 @@ std::vector<report::PlanLine> planLines(const LadderWalk& walk, const season::Se
                                  : season::planSession(plan, walk.before(day), followedOn(decisions, day, walk.data()),
                                                        day, walk.data(), log);
         for (const auto& lift : session.lifts) {
-            auto line = lineOf(lift, day, plan);
+            auto line = lineOf(lift, day, plan, walk.data());
             judge(line, lift, done, today, lost[day], changed[{day, lift.ladder}]);
             lines.push_back(std::move(line));
         }

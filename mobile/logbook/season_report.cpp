@@ -99,11 +99,11 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
     const auto sources = readSources(*this, athlete, row, upTo);
     if (!sources)
         return failure(sources);
-    const auto first = season::planSeason(walk->setup());
+    const auto first = season::planSeason(walk->setup(), walk->data());
     if (!first)
         return failure(first);
     const auto states = walk->on(upTo);
-    const auto plan = season::replanSeason(walk->setup(), states, upTo);
+    const auto plan = season::replanSeason(walk->setup(), states, upTo, walk->data());
     if (!plan)
         return failure(plan);
 
@@ -117,14 +117,15 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
     report.sprints = mapped(sources->sprints, reportSprint);
     report.jumps = mapped(sources->jumps, reportJump);
     report.wellness = mapped(sources->wellness, reportWellness);
-    report.decisions = mapped(sources->decisions, reportDecision);
-    report.sessions = mapped(sources->training, [&](const auto& session) { return reportSession(session, *plan); });
+    report.decisions = mapped(sources->decisions, [&](const auto& one) { return reportDecision(one, walk->data()); });
+    report.sessions =
+        mapped(sources->training, [&](const auto& session) { return reportSession(session, *plan, walk->data()); });
     report.lostDays = mapped(sources->lostDays, [](const auto& lost) { return report::LostDay{lost.day, lost.why}; });
     const auto evidence = evidenceOf(*walk, sources->training, sources->jumps, upTo + std::chrono::days{1});
     for (const auto& ladder : first->ladders)
         for (const auto& state : states)
             if (state.ladder == ladder.ladder)
-                report.ladders.push_back(reportLadder(ladder, state, evidence, upTo));
+                report.ladders.push_back(reportLadder(ladder, state, evidence, upTo, walk->data()));
     const SeasonHistory history{sources->training, sources->jumps, sources->sprints};
     const auto log = trainingLogOf(*walk, history, evidence, upTo + std::chrono::days{1});
     report.plan = planLines(*walk, *plan, sources->training, sources->lostDays, sources->decisions, log, upTo);

@@ -26,17 +26,22 @@ Expected<store::Season> rowOf(const store::Athlete& athlete, season::SeasonSetup
 
 Expected<SeasonRecord> read(const store::Store& store, const store::Season& row)
 {
-    auto setup = season::parseSetup(row.setup);
-    if (!setup)
-        return failure(setup);
     const auto athlete = store.find<store::Athlete>(row.athlete);
     if (!athlete)
         return failure(athlete);
-    setup->athlete = factsOf(*athlete, setup->athlete.growthPerMonth);
-    return SeasonRecord{row, std::move(*setup)};
+    return seasonRecord(row, *athlete);
 }
 
 } // namespace
+
+Expected<SeasonRecord> seasonRecord(const store::Season& row, const store::Athlete& athlete)
+{
+    auto setup = season::parseSetup(row.setup);
+    if (!setup)
+        return failure(setup);
+    setup->athlete = factsOf(athlete, setup->athlete.growthPerMonth);
+    return SeasonRecord{row, std::move(*setup)};
+}
 
 Expected<Identifier> Logbook::addSeason(const Identifier& athlete, const season::SeasonSetup& setup,
                                         const Identifier& id)
@@ -118,7 +123,7 @@ Expected<season::SeasonPlan> Logbook::plan(const Identifier& season, CivilDate t
     const auto walk = LadderWalk::read(*this, season);
     if (!walk)
         return failure(walk);
-    return season::replanSeason(walk->setup(), walk->before(today), today);
+    return season::replanSeason(walk->setup(), walk->before(today), today, walk->data());
 }
 
 } // namespace fleetrung::logbook

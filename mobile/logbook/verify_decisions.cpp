@@ -170,7 +170,8 @@ Expected<std::vector<ReplayedDay>> Logbook::replay(const Identifier& season) con
         });
         if (!input)
             return failure(input);
-        days.push_back({row.day, document->content.text, input->plan.id, season::decideDay(*input, **data)});
+        days.push_back({row.day, document->content.text, input->plan.id,
+                        season::decideDay(*input, season::dataFor(input->plan.setup, **data))});
     }
     return days;
 }

@@ -44,18 +44,14 @@ bool takesOff(const season::DayAdjustment& adjustment)
     return adjustment.known && (adjustment.loadFactor < 1 || adjustment.setFactor < 1 || adjustment.setsOff > 0);
 }
 
-Expected<std::vector<Json>> keptChecks(const store::Store& store, const Identifier& athlete, CivilDate day)
+Expected<std::vector<Json>> checksOf(const std::vector<store::Document>& documents)
 {
-    const auto documents = store.list<store::Document>({.athlete = athlete, .from = day, .to = day});
-    if (!documents)
-        return failure(documents);
     std::map<int, Json> byOrdinal; // those of one transaction have one counter
-    for (const auto& document : *documents) {
+    for (const auto& document : documents) {
         if (document.kind != store::DocumentKind::WarmUpCheck)
             continue;
-        auto json = readDocument(store, document.id).and_then([](const store::Document& good) {
-            return parseJson(good.content.text);
-        });
+        auto json = checkDocument(document).and_then(
+            [](const store::Document& whole) { return parseJson(whole.content.text); });
         if (!json)
             return failure(json);
         const int ordinal = json->value("ordinal", 0);
@@ -67,12 +63,16 @@ Expected<std::vector<Json>> keptChecks(const store::Store& store, const Identifi
     return checks;
 }
 
+Expected<std::vector<store::Document>> documentsOn(const store::Store& store, const Identifier& athlete, CivilDate day)
+{
+    return store.list<store::Document>({.athlete = athlete, .from = day, .to = day});
+}
+
 } // namespace
 
-Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store& store, const Identifier& athlete,
-                                                             CivilDate day)
+Expected<std::vector<season::DayAdjustment>> adjustmentsOf(const std::vector<store::Document>& documents)
 {
-    const auto checks = keptChecks(store, athlete, day);
+    const auto checks = checksOf(documents);
     if (!checks)
         return failure(checks);
     std::map<std::string, season::DayAdjustment> last;
@@ -86,6 +86,12 @@ Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store&
     for (auto& [ladder, adjustment] : last)
         found.push_back(std::move(adjustment));
     return found;
+}
+
+Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store& store, const Identifier& athlete,
+                                                             CivilDate day)
+{
+    return documentsOn(store, athlete, day).and_then(adjustmentsOf);
 }
 
 Expected<season::DayAdjustment> Logbook::warmUpCheck(const Identifier& season, const std::string& ladderKey,
@@ -104,7 +110,7 @@ Expected<season::DayAdjustment> Logbook::warmUpCheck(const Identifier& season, c
     const auto points = ladder == nullptr ? std::vector<season::WarmUpPoint>() : pointsOf(*sessions, *ladder, data);
     auto adjustment = season::warmUpCheck(sources->input, ladderKey, points, data);
 
-    const auto kept = keptChecks(*store_, athlete, today);
+    const auto kept = documentsOn(*store_, athlete, today).and_then(checksOf);
     if (!kept)
         return failure(kept);
     const auto json = season::dayAdjustmentJson(adjustment);

@@ -7,6 +7,9 @@
 namespace fleetrung::logbook
 {
 
+/// The last of each ladder. `documents` of one athlete and day; others than warm-up checks are passed over.
+[[nodiscard]] Expected<std::vector<season::DayAdjustment>> adjustmentsOf(const std::vector<store::Document>& documents);
+
 /// The last of each ladder on that day.
 [[nodiscard]] Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store& store,
                                                                            const Identifier& athlete, CivilDate day);

@@ -48,7 +48,7 @@ Expected<std::vector<WeekPoint>> Logbook::weeks(const Identifier& season, const 
             groups[{daysBetween(record->row.start, session.day) / 7 + 1, session.rung, session.side}].push_back(
                 &session);
 
-    const auto* data = season::findLadder(season::standardSeasonData().ladders, ladder);
+    const auto* data = season::ladderOf(record->setup, season::standardSeasonData(), ladder);
     std::vector<WeekPoint> points;
     for (const auto& [place, sessions] : groups) {
         const auto* rung = data == nullptr ? nullptr : data->find(std::get<1>(place));

@@ -29,7 +29,7 @@ Result<std::string> explain(const DecideOptions& options)
 
 Result<std::string> decided(season::DayInput input, const DecideOptions& options)
 {
-    const auto& data = season::standardSeasonData();
+    const auto data = season::dataFor(input.plan.setup);
     DecidedDay day;
     day.decisions = season::decideDay(input, data);
     day.session = season::planSession(input.plan, input.states, day.decisions, input.today, data, input.log);

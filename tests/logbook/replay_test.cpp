@@ -149,6 +149,30 @@ TEST_CASE("decisions without kept inputs are readable and are told as such, no f
     CHECK(check.unchecked[0].reason.starts_with("no inputs kept (made before"));
 }
 
+TEST_CASE("decisions on a ladder of the athlete's own come out again with it")
+{
+    const Folder folder;
+    auto logbook = openLogbook(folder);
+    const auto athlete = good(logbook.addAthlete(longJumper()));
+    auto setup = thirtyWeeks();
+    auto own = *season::findLadder(season::standardSeasonData().ladders, "squat");
+    own.key = "my-squat";
+    own.name = "My squat";
+    for (auto& rung : own.rungs)
+        rung.origin = "user";
+    setup.ownLadders = {own};
+    setup.ladders = {"my-squat", "hinge"};
+    const auto season = good(logbook.addSeason(athlete, setup));
+    CHECK(good(logbook.decide(season, at(date("2026-01-07")))).at(0).ladder == "my-squat");
+    const auto check = good(logbook.verifyDecisions(season));
+    CHECK(check.checked == 2);
+    CHECK(check.differences.empty());
+    CHECK(good(logbook.replay(season)).at(0).decisions.at(0).ladder == "my-squat");
+    CHECK(good(logbook.day(season, date("2026-01-07"))).states.at(0).ladder == "my-squat");
+    CHECK(good(logbook.dueToday(date("2026-01-07"))).size() == 1);
+    CHECK(good(logbook.seasonReport(athlete, season, date("2026-01-08"))).ladders.at(0).name == "My squat");
+}
+
 TEST_CASE("inputs are kept once, and deciding again with the same outcome keeps none")
 {
     const Folder folder;
