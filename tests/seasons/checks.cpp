@@ -175,7 +175,7 @@ private:
                    decision.ladder + ": " + decision.from + " to " + decision.to + " by " + decision.rule);
         if (decision.kind == DecisionKind::Step && isYoung(played_, day.date) && climbing != nullptr &&
             climbing->metric == Metric::ContactTime &&
-            ladderOf(decision.ladder).find(decision.to)->boxHeight.value_or(0) > youngDrop + 0.011)
+            ladderOf(decision.ladder).find(decision.to)->boxHeight().value_or(0) > youngDrop + 0.011)
             breach("contacts", day.date, "under 18 and a drop above 30 cm");
     }
 
