@@ -83,8 +83,8 @@ TEST_CASE("A rule without its origin, with a misspelt name or out of bounds is r
         return parseRules(text.replace(text.find(piece), piece.size(), other));
     };
     const std::string stepGain =
-        R"("step_gain": {"value": 1.65, "unit": "typical errors", "origin": "starting value of this project")";
-    CHECK(with(stepGain, R"("step_gain": {"value": 1.65, "unit": "typical errors", "origin": "")").error().place ==
+        R"("step_gain": {"value": 1.85, "unit": "typical errors", "origin": "starting value of this project")";
+    CHECK(with(stepGain, R"("step_gain": {"value": 1.85, "unit": "typical errors", "origin": "")").error().place ==
           "numbers.step_gain.origin");
     CHECK(with("\"step_gain\"", "\"stepgain\"").error().place == "numbers.step_gain");
     CHECK(with(stepGain, R"("step_gain": {"value": -1, "unit": "typical errors", "origin": "x")").error().place ==
