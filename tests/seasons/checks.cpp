@@ -18,7 +18,7 @@ using season::Metric;
 using season::Rung;
 using std::chrono::days;
 
-// The numbers of rules.md, once more: a check must not take them from what it checks.
+// The rules' numbers once more: a check must not take them from what it checks.
 constexpr int heavyStepDays = 7, putOffDays = 7, restDays = 2, layoffDays = 7, layoffBackDays = 14;
 constexpr int sessionContacts = 40, youngContacts = 24, weekContacts = 80, jumpRestDays = 2;
 constexpr int primerRepetitions = 8;
