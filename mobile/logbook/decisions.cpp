@@ -215,12 +215,16 @@ Expected<DayView> Logbook::day(const Identifier& season, CivilDate today) const
     // Loads are carried from the rung before the day's step to the one after it: planSession wants to know both.
     view.session = season::planSession(view.plan, sources->input.states, followedOn(*records, today, walk.data()),
                                        today, walk.data(), sources->input.log);
-    auto adjustments = keptAdjustments(*store_, walk.record().row.athlete, today);
-    if (!adjustments)
-        return failure(adjustments);
-    for (const auto& adjustment : *adjustments)
-        view.session = season::adjusted(std::move(view.session), adjustment);
-    view.adjustments = std::move(*adjustments);
+    auto answers = keptAnswers(*store_, walk.record().row.athlete, today);
+    if (!answers)
+        return failure(answers);
+    for (const auto& answer : *answers) {
+        if (!answer.accepted)
+            continue;
+        view.session = season::adjusted(std::move(view.session), answer.adjustment);
+        view.adjustments.push_back(answer.adjustment);
+    }
+    view.warmUpAnswers = std::move(*answers);
     view.sides = sidesOf(view.decisions);
     view.log = std::move(sources->input.log);
     return view;

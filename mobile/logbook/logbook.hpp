@@ -152,8 +152,15 @@ public:
     [[nodiscard]] Expected<std::vector<ReplayedDay>> replay(const Identifier& season) const;
     /// What the decisions of that day would be made from. Writes nothing.
     [[nodiscard]] Expected<season::DayInput> dayInput(const Identifier& season, CivilDate today) const;
-    /// The day's adjustment of one lift, from the warm-up sets stored today; kept where it takes something off, so that
-    /// `day` shows the lighter session.
+    /// The day's adjustment of one lift, from the warm-up sets stored today. Writes nothing.
+    [[nodiscard]] Expected<season::DayAdjustment> proposedAdjustment(const Identifier& season,
+                                                                     const std::string& ladder, CivilDate today) const;
+    /// The same with what the athlete did with it, kept where it takes something off: accepted, `day` shows the lighter
+    /// session; declined, the session stays and `why` is kept.
+    [[nodiscard]] Expected<season::DayAdjustment> answerWarmUpCheck(const Identifier& season, const std::string& ladder,
+                                                                    bool accepted, const std::string& why,
+                                                                    const Moment& now);
+    /// Taken and accepted in one.
     [[nodiscard]] Expected<season::DayAdjustment> warmUpCheck(const Identifier& season, const std::string& ladder,
                                                               const Moment& now);
     /// Who of the squad lifts today, and what: by group and name. For each the session that `day` gives, from few rows;

@@ -93,6 +93,13 @@ struct SideDifference {
     season::EvidenceLine line;
 };
 
+/// A day's adjustment, and what the athlete did with it.
+struct WarmUpAnswer {
+    season::DayAdjustment adjustment;
+    bool accepted = true;
+    std::string why; ///< of a "no"
+};
+
 /// Everything Bench and Ladder need of one day.
 struct DayView {
     Identifier season;
@@ -101,7 +108,8 @@ struct DayView {
     std::vector<season::Decision> decisions;        ///< of the day; empty where none were taken yet
     season::SessionPlan session;                    ///< with the adjustments made
     season::TrainingLog log;                        ///< before the day
-    std::vector<season::DayAdjustment> adjustments; ///< kept of the day's warm-up checks
+    std::vector<season::DayAdjustment> adjustments; ///< kept of the day's warm-up checks, and made
+    std::vector<WarmUpAnswer> warmUpAnswers;        ///< all that were answered, those declined too
     std::vector<SideDifference> sides;
 };
 

@@ -68,67 +68,115 @@ Expected<std::vector<store::Document>> documentsOn(const store::Store& store, co
     return store.list<store::Document>({.athlete = athlete, .from = day, .to = day});
 }
 
-} // namespace
-
-Expected<std::vector<season::DayAdjustment>> adjustmentsOf(const std::vector<store::Document>& documents)
+Expected<std::vector<WarmUpAnswer>> answersOf(const std::vector<store::Document>& documents)
 {
     const auto checks = checksOf(documents);
     if (!checks)
         return failure(checks);
-    std::map<std::string, season::DayAdjustment> last;
+    std::map<std::string, WarmUpAnswer> last;
     for (const auto& check : *checks) {
         auto adjustment = season::dayAdjustmentFromJson(check.at("adjustment"));
         if (!adjustment)
             return failure(adjustment);
-        last[adjustment->ladder] = std::move(*adjustment);
+        const std::string ladder = adjustment->ladder;
+        last[ladder] = {std::move(*adjustment), check.value("accepted", true), check.value("why", "")};
     }
-    std::vector<season::DayAdjustment> found;
-    for (auto& [ladder, adjustment] : last)
-        found.push_back(std::move(adjustment));
+    std::vector<WarmUpAnswer> found;
+    for (auto& [ladder, answer] : last)
+        found.push_back(std::move(answer));
     return found;
 }
 
-Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store& store, const Identifier& athlete,
-                                                             CivilDate day)
+} // namespace
+
+Expected<std::vector<season::DayAdjustment>> adjustmentsOf(const std::vector<store::Document>& documents)
 {
-    return documentsOn(store, athlete, day).and_then(adjustmentsOf);
+    return answersOf(documents).map([](std::vector<WarmUpAnswer>&& answers) {
+        std::vector<season::DayAdjustment> made;
+        for (auto& answer : answers)
+            if (answer.accepted)
+                made.push_back(std::move(answer.adjustment));
+        return made;
+    });
 }
 
-Expected<season::DayAdjustment> Logbook::warmUpCheck(const Identifier& season, const std::string& ladderKey,
-                                                     const Moment& now)
+Expected<std::vector<WarmUpAnswer>> keptAnswers(const store::Store& store, const Identifier& athlete, CivilDate day)
 {
-    const auto today = now.trainingDay;
-    const auto sources = readDay(*this, season, today);
+    return documentsOn(store, athlete, day).and_then(answersOf);
+}
+
+namespace
+{
+
+struct Measured {
+    Identifier athlete;
+    std::vector<season::WarmUpPoint> points;
+    season::DayAdjustment adjustment;
+};
+
+Expected<Measured> measure(const Logbook& logbook, const store::Store& store, const Identifier& season,
+                           const std::string& ladderKey, CivilDate today)
+{
+    const auto sources = readDay(logbook, season, today);
     if (!sources)
         return failure(sources);
-    const auto& athlete = sources->walk.record().row.athlete;
-    const auto sessions = readTraining(*store_, {.athlete = athlete, .from = today, .to = today});
+    Measured measured;
+    measured.athlete = sources->walk.record().row.athlete;
+    const auto sessions = readTraining(store, {.athlete = measured.athlete, .from = today, .to = today});
     if (!sessions)
         return failure(sessions);
     const auto& data = sources->walk.data();
-    const auto* ladder = season::findLadder(data.ladders, ladderKey);
-    const auto points = ladder == nullptr ? std::vector<season::WarmUpPoint>() : pointsOf(*sessions, *ladder, data);
-    auto adjustment = season::warmUpCheck(sources->input, ladderKey, points, data);
+    if (const auto* ladder = season::findLadder(data.ladders, ladderKey))
+        measured.points = pointsOf(*sessions, *ladder, data);
+    measured.adjustment = season::warmUpCheck(sources->input, ladderKey, measured.points, data);
+    return measured;
+}
 
-    const auto kept = documentsOn(*store_, athlete, today).and_then(checksOf);
+} // namespace
+
+Expected<season::DayAdjustment> Logbook::proposedAdjustment(const Identifier& season, const std::string& ladder,
+                                                            CivilDate today) const
+{
+    return measure(*this, *store_, season, ladder, today).map([](Measured&& found) { return found.adjustment; });
+}
+
+Expected<season::DayAdjustment> Logbook::warmUpCheck(const Identifier& season, const std::string& ladder,
+                                                     const Moment& now)
+{
+    return answerWarmUpCheck(season, ladder, true, {}, now);
+}
+
+Expected<season::DayAdjustment> Logbook::answerWarmUpCheck(const Identifier& season, const std::string& ladderKey,
+                                                           bool accepted, const std::string& why, const Moment& now)
+{
+    const auto today = now.trainingDay;
+    auto measured = measure(*this, *store_, season, ladderKey, today);
+    if (!measured)
+        return failure(measured);
+    const auto kept = documentsOn(*store_, measured->athlete, today).and_then(checksOf);
     if (!kept)
         return failure(kept);
-    const auto json = season::dayAdjustmentJson(adjustment);
+    const auto json = season::dayAdjustmentJson(measured->adjustment);
     const Json* standing = nullptr;
     for (const auto& check : *kept)
         if (check.value("ladder", "") == ladderKey)
             standing = &check;
     // One that takes nothing off is kept only where it replaces one that did.
-    if (standing == nullptr ? !takesOff(adjustment) : (*standing)["adjustment"] == json)
-        return adjustment;
+    const bool stands = standing != nullptr && (*standing)["adjustment"] == json &&
+                        standing->value("accepted", true) == accepted && standing->value("why", "") == why;
+    if (standing == nullptr ? !takesOff(measured->adjustment) : stands)
+        return measured->adjustment;
     Json check{{"format", 1}, {"ordinal", kept->size() + 1}, {"ladder", ladderKey}};
     check["warm_up"] = Json::array();
-    for (const auto& point : points)
+    for (const auto& point : measured->points)
         check["warm_up"].push_back({{"load_kg", point.loadKg}, {"velocity_mps", point.velocity}});
     check["adjustment"] = json;
-    if (const auto added = keepDocument(*store_, store::DocumentKind::WarmUpCheck, check, athlete, today); !added)
+    check["accepted"] = accepted;
+    check["why"] = why;
+    if (const auto added = keepDocument(*store_, store::DocumentKind::WarmUpCheck, check, measured->athlete, today);
+        !added)
         return failure(added);
-    return adjustment;
+    return measured->adjustment;
 }
 
 } // namespace fleetrung::logbook

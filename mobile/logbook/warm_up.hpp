@@ -1,8 +1,8 @@
 // Warm-up checks that took something off (private to mobile/logbook).
 #pragma once
 
-#include "engine/season/warm_up_check.hpp"
 #include "engine/store/store.hpp"
+#include "mobile/logbook/values.hpp"
 
 namespace fleetrung::logbook
 {
@@ -11,7 +11,7 @@ namespace fleetrung::logbook
 [[nodiscard]] Expected<std::vector<season::DayAdjustment>> adjustmentsOf(const std::vector<store::Document>& documents);
 
 /// The last of each ladder on that day.
-[[nodiscard]] Expected<std::vector<season::DayAdjustment>> keptAdjustments(const store::Store& store,
-                                                                           const Identifier& athlete, CivilDate day);
+[[nodiscard]] Expected<std::vector<WarmUpAnswer>> keptAnswers(const store::Store& store, const Identifier& athlete,
+                                                              CivilDate day);
 
 } // namespace fleetrung::logbook

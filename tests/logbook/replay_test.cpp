@@ -248,6 +248,14 @@ TEST_CASE("a slow warm-up takes load and sets off the day, is kept, and a quicke
     good(logbook.warmUpCheck(season, "squat", at(day)));
     CHECK(good(logbook.rows().list<store::Document>({.from = day, .to = day})).size() == 2); // the input and one check
 
+    good(logbook.answerWarmUpCheck(season, "squat", false, "the bar slipped", at(day)));
+    const auto declined = good(logbook.day(season, day));
+    CHECK(declined.adjustments.empty());
+    REQUIRE(declined.warmUpAnswers.size() == 1);
+    CHECK(declined.warmUpAnswers[0].why == "the bar slipped");
+    CHECK(*liftOf(declined.session).work.at(0).loadKg == *liftOf(planned).work.at(0).loadKg);
+    CHECK(good(logbook.proposedAdjustment(season, "squat", day)).loadFactor == slow.loadFactor); // still said
+
     warmUp(0.80, 0.73); // after a longer warm-up
     CHECK(good(logbook.warmUpCheck(season, "squat", at(day))).loadFactor == 1.0);
     CHECK(*liftOf(good(logbook.day(season, day)).session).work.at(0).loadKg == *liftOf(planned).work.at(0).loadKg);
