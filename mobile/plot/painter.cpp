@@ -292,4 +292,18 @@ double suitableHeight(const Plot& plot, double width, double textSize)
     return layout.overhead + pictureRows(plot, layout.mostNameLines()) * metrics.height();
 }
 
+Point placeAt(const Plot& plot, const QRectF& area, double textSize, const QPointF& point)
+{
+    Look look;
+    look.textSize = textSize;
+    const QFontMetricsF metrics(plotFont(look, false));
+    const Layout layout(plot, area, look, metrics);
+    // Both axes are linear: where two of their places are drawn tells the rest.
+    const auto invert = [](double at, double from, double to, double pixelFrom, double pixelTo) {
+        return pixelTo == pixelFrom ? from : from + (at - pixelFrom) / (pixelTo - pixelFrom) * (to - from);
+    };
+    return {invert(point.x(), plot.x.from, plot.x.to, layout.px(plot.x.from), layout.px(plot.x.to)),
+            invert(point.y(), plot.y.from, plot.y.to, layout.py(plot.y.from), layout.py(plot.y.to))};
+}
+
 } // namespace fleetrung::plot

@@ -24,4 +24,7 @@ void paint(const Plot& plot, QPainter& painter, const QRectF& area, const Look& 
 /// A height (layout pixels) at which the picture reads well with this text size and width.
 [[nodiscard]] double suitableHeight(const Plot& plot, double width, double textSize);
 
+/// The data coordinates of a point of the picture as drawn into `area` on a screen.
+[[nodiscard]] Point placeAt(const Plot& plot, const QRectF& area, double textSize, const QPointF& point);
+
 } // namespace fleetrung::plot

@@ -83,6 +83,14 @@ struct StairInput {
 };
 [[nodiscard]] Plot stair(const StairInput& input);
 
+struct StairHit {
+    bool taken = false;   ///< of `taken`, else of `planned`
+    std::size_t stay = 0; ///< index
+};
+/// The stay that a finger at that place of the picture means (weeks across, rungs down): the nearest within reach, the
+/// path taken before the planned one where both are equally near.
+[[nodiscard]] std::optional<StairHit> stairHit(const StairInput& input, Point place);
+
 // --- Time to peak velocity by week against the target band. The line breaks at each change of rung: times of different
 //     rungs are never joined, because a shorter range is quicker anyway.
 

@@ -40,6 +40,12 @@ void PlotItem::setTextSize(qreal size)
     emit lookChanged();
 }
 
+QPointF PlotItem::placeAt(qreal x, qreal y) const
+{
+    const Point place = plot::placeAt(value_.plot, QRectF(0, 0, width(), height()), textSize_, QPointF(x, y));
+    return {place.x, place.y};
+}
+
 void PlotItem::paint(QPainter* painter)
 {
     Look look;

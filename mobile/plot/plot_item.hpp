@@ -33,6 +33,9 @@ public:
     void setTextSize(qreal size);
     [[nodiscard]] QString summary() const { return value_.summary(); }
 
+    /// Where a point of the item lies in the picture's own coordinates: what a finger means.
+    Q_INVOKABLE QPointF placeAt(qreal x, qreal y) const;
+
     void paint(QPainter* painter) override;
 
 signals:

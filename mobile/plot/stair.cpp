@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/season_axis.hpp"
@@ -36,7 +37,7 @@ void addRaces(Plot& plot, const SeasonSpan& season, double y)
         mark.role = race.main ? Role::MainRace : Role::Race;
         mark.shape = Shape::Flag;
         mark.at = {placeOf(season, race.day), y};
-        mark.series = "race";
+        mark.series = "competition";
         mark.name = race.main ? race.name + " (main)" : race.name;
         plot.primitives.push_back(mark);
     }
@@ -68,9 +69,9 @@ std::vector<LegendEntry> legendOf(const StairInput& input)
                            [main](const RaceDay& race) { return race.main == main; });
     };
     if (has(false))
-        legend.push_back({Role::Race, LegendEntry::Sample::Mark, Shape::Flag, "race"});
+        legend.push_back({Role::Race, LegendEntry::Sample::Mark, Shape::Flag, "competition"});
     if (has(true))
-        legend.push_back({Role::MainRace, LegendEntry::Sample::Mark, Shape::Flag, "main race"});
+        legend.push_back({Role::MainRace, LegendEntry::Sample::Mark, Shape::Flag, "main competition"});
     return legend;
 }
 
@@ -103,6 +104,31 @@ Plot stair(const StairInput& input)
     addLatest(plot, input);
     plot.legend = legendOf(input);
     return plot;
+}
+
+std::optional<StairHit> stairHit(const StairInput& input, Point place)
+{
+    // A fingertip on a phone: three quarters of a rung, a twelfth of the season. Starting values of this project.
+    constexpr double reachDown = 0.75;
+    const double reachAcross = std::max(1.0, weeksAt(input.season, input.season.last) / 12);
+    std::optional<StairHit> hit;
+    double nearest = 1;
+    const auto look = [&](const std::vector<StairStay>& stays, bool taken) {
+        for (std::size_t i = 0; i < stays.size(); ++i) {
+            const double from = weeksAt(input.season, stays[i].first);
+            const double to = weeksAt(input.season, stays[i].last + std::chrono::days{1});
+            const double across = std::max({from - place.x, place.x - to, 0.0}) / reachAcross;
+            const double down = std::abs(place.y - static_cast<double>(stays[i].rung)) / reachDown;
+            const double distance = std::hypot(across, down);
+            if (distance >= nearest)
+                continue;
+            nearest = distance;
+            hit = StairHit{taken, i};
+        }
+    };
+    look(input.taken, true);
+    look(input.planned, false);
+    return hit;
 }
 
 } // namespace fleetrung::plot
