@@ -36,12 +36,16 @@ ApplicationWindow {
             anchors.fill: parent
             visible: window.place === 0
             viewModel: window.app.bench
+            squadDay: window.app.squadDay
             onLadderAsked: window.place = 1
+            onSquadAsked: window.place = 4
         }
         LadderPage {
             anchors.fill: parent
             visible: window.place === 1
             viewModel: window.app.ladder
+            season: window.app.season
+            onCalendarAsked: window.app.handOutCalendar()
             onSquadAsked: window.place = 4
         }
         TrackPage {
@@ -56,9 +60,12 @@ ApplicationWindow {
             viewModel: window.app.trends
         }
         SquadPage {
+            objectName: "squadPage"
             anchors.fill: parent
             visible: window.place === 4
             viewModel: window.app.squad
+            day: window.app.squadDay
+            onBenchAsked: window.place = 0
             preferences: window.app.preferences
         }
     }

@@ -8,6 +8,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QSettings>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTimer>
 
@@ -90,6 +91,10 @@ int run(QGuiApplication& application)
     }
 
     views::AppViewModel app(&preferences, &log, clock);
+    app.handFilesTo(views::folderHand(forShow
+                                          ? scratch.filePath(QStringLiteral("documents"))
+                                          : QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+                                                .filePath(QStringLiteral("Fleetrung"))));
     if (!options.replay.isEmpty()) {
         auto offer = replayOf(options.replay, options.replaySpeed);
         if (!offer) {

@@ -56,6 +56,25 @@ public:
         QMetaObject::invokeMethod(sheet, "close");
         settle(350);
     }
+    /// The same of a sheet that lies over another.
+    void takeSheetOver(const QString& below, const QString& object, const QString& name)
+    {
+        auto* sheet = window_.findChild<QObject*>(below);
+        if (!sheet)
+            return;
+        QMetaObject::invokeMethod(sheet, "open");
+        settle(350);
+        takeSheet(object, name);
+        QMetaObject::invokeMethod(sheet, "close");
+        settle(350);
+    }
+    /// A part of Squad.
+    void part(int index)
+    {
+        if (auto* squad = window_.findChild<QObject*>(QStringLiteral("squadPage")))
+            squad->setProperty("part", index);
+        settle(200);
+    }
     [[nodiscard]] int saved() const { return saved_; }
 
 private:
@@ -112,6 +131,41 @@ QString liftToShow(views::BenchViewModel& bench)
     return best;
 }
 
+/// A slow warm-up, and two who share the sensor.
+void takeCheckAndSharers(Photographer& photographer, views::AppViewModel& app)
+{
+    views::BenchViewModel& bench = *app.bench();
+    const views::BenchDay before = bench.day();
+    views::BenchDay slow = before;
+    for (auto& lift : slow.lifts) {
+        if (lift.plan.ladder != bench.openedLift()->plan.ladder || lift.plan.warmUp.size() < 2)
+            continue;
+        season::DayAdjustment less;
+        less.known = true;
+        less.ladder = lift.plan.ladder;
+        less.loadFactor = 0.95;
+        less.setsOff = 1;
+        less.reason = "Both warm-up loads were slower than usual.";
+        for (const auto& set : lift.plan.warmUp) {
+            season::EvidenceLine line;
+            line.name = "velocity";
+            line.value = -0.08;
+            line.uncertainty = 0.03;
+            line.unit = "m/s";
+            line.allowed = "not below -0.06";
+            if (set.loadKg)
+                line.name = "velocity at " + bench.massText(*set.loadKg).toStdString();
+            less.evidence.push_back(line);
+        }
+        lift.check = views::WarmUpCheckShown{less, {}, {}};
+    }
+    bench.showDay(slow);
+    bench.showSharers({{"a", before.athlete}, {"b", "Noor Beispiel"}, {"c", "Ada Example"}}, "a");
+    photographer.take(QStringLiteral("bench-warm-up-check"));
+    bench.showSharers({}, {});
+    bench.showDay(before);
+}
+
 void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::LogThread& log)
 {
     using views::BenchViewModel;
@@ -130,6 +184,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
         return;
     const QString sensor = QCoreApplication::translate("Sensor", "Bar sensor");
     const auto band = bench.openedLift()->plan.targetBand;
+    takeCheckAndSharers(photographer, app);
     bench.setKind(BenchViewModel::Probe); // what was recorded last: the header names the load that it was done with
 
     bench.showSensor(BenchViewModel::Streaming, sensor);
@@ -159,6 +214,34 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
                        .loadKg = bench.loadKg().value_or(0)});
     photographer.take(QStringLiteral("bench-between-sets"));
     bench.leaveLift();
+}
+
+/// The steps of the stair, and the season as it is changed.
+void takeSeason(Photographer& photographer, views::AppViewModel& app)
+{
+    const auto& steps = app.ladder()->steps()->all();
+    int taken = -1;
+    int ahead = -1;
+    for (int i = 0; i < steps.size(); ++i) {
+        const bool isTaken = steps[i].value(QStringLiteral("taken")).toBool();
+        if (isTaken && i > 0)
+            taken = i;
+        if (!isTaken && ahead < 0)
+            ahead = i;
+    }
+    if (app.ladder()->openStep(taken))
+        photographer.takeSheet(QStringLiteral("stepSheet"), QStringLiteral("ladder-step-taken"));
+    if (app.ladder()->openStep(ahead))
+        photographer.takeSheet(QStringLiteral("stepSheet"), QStringLiteral("ladder-step-ahead"));
+    photographer.takeSheet(QStringLiteral("stepsSheet"), QStringLiteral("ladder-steps"));
+    photographer.takeSheet(QStringLiteral("premiseSheet"), QStringLiteral("ladder-premise"));
+    const QString season = QStringLiteral("seasonEditSheet");
+    photographer.takeSheet(season, QStringLiteral("season"));
+    app.season()->editCompetition(app.season()->competitions()->count() - 1);
+    app.season()->day()->move(-21);
+    photographer.takeSheetOver(season, QStringLiteral("competitionSheet"), QStringLiteral("season-competition"));
+    app.season()->editBlock(-1);
+    photographer.takeSheetOver(season, QStringLiteral("blockSheet"), QStringLiteral("season-days-away"));
 }
 
 /// Keeps the sets of the first ladder of the session, and of the others the probe set alone.
@@ -209,11 +292,18 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     Photographer photographer(window, app, folder);
     photographer.place(0);
     photographer.take(QStringLiteral("bench"));
+    if (app.bench()->lifts()->count() > 0) {
+        app.bench()->openWhy(app.bench()->lifts()->all().constFirst().value(QStringLiteral("key")).toString());
+        photographer.takeSheet(QStringLiteral("whySheet"), QStringLiteral("bench-why"));
+        photographer.takeSheet(QStringLiteral("wellnessSheet"), QStringLiteral("bench-how-are-you"));
+    }
     takeSetStates(photographer, app, log);
     photographer.place(1);
     photographer.take(QStringLiteral("ladder"));
     if (app.ladder()->canAnswer())
         photographer.takeSheet(QStringLiteral("decideSheet"), QStringLiteral("ladder-decide-otherwise"));
+    if (app.ladder()->hasSeason())
+        takeSeason(photographer, app);
     if (app.ladder()->canPlan())
         photographer.takeSheet(QStringLiteral("seasonSheet"), QStringLiteral("ladder-plan-season"));
     photographer.place(2);
@@ -226,6 +316,12 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.take(QStringLiteral("trends"));
     photographer.place(4);
     photographer.take(QStringLiteral("squad"));
+    photographer.part(1);
+    log.settle();
+    photographer.take(QStringLiteral("squad-today"));
+    photographer.part(2);
+    photographer.take(QStringLiteral("squad-device"));
+    photographer.part(0);
     photographer.takeSheet(QStringLiteral("athleteSheet"), QStringLiteral("squad-athlete"));
     photographer.takeSheet(QStringLiteral("cautions"), QStringLiteral("cautions"));
     return photographer.saved();

@@ -67,6 +67,7 @@ void AppViewModel::connectBench()
     connect(&bench_, &BenchViewModel::liftLeft, this, [this] {
         live_.drop();
         unsaved_.reset();
+        setUnderWay_.reset();
         showIdleSensor();
     });
     connect(&bench_, &BenchViewModel::endAsked, this, [this] {
@@ -120,7 +121,8 @@ void AppViewModel::showIdleSensor()
 void AppViewModel::beginSet()
 {
     const BenchLift* opened = bench_.openedLift();
-    const reps::Lift* lift = opened ? reps::findLift(opened->plan.lift) : nullptr;
+    const bool longer = bench_.kind() == BenchViewModel::Maintenance;
+    const reps::Lift* lift = opened ? reps::findLift(longer ? opened->maintenanceLift : opened->plan.lift) : nullptr;
     if (!lift)
         return;
     replaying_ = !sensor_;
@@ -128,6 +130,7 @@ void AppViewModel::beginSet()
     if (sensor_) {
         sourceName_ = sensor_->name;
         setUnderWay_ = newIdentifier();
+        setOwner_ = athlete();
         live_.begin(sensor_->make, *lift);
         return;
     }
@@ -157,6 +160,12 @@ store::LiftSet AppViewModel::openedSet(store::SetKind kind, double loadKg) const
     set.lift = opened->plan.lift;
     set.ladder = opened->plan.ladder;
     set.rung = opened->plan.rung;
+    set.repetitionsPlanned = bench_.plannedRepetitions().toInt();
+    set.boxHeightM = opened->plan.boxHeight;
+    if (kind == store::SetKind::Maintenance && opened->plan.maintenance) {
+        set.rung = opened->plan.maintenance->rung;
+        set.lift = opened->maintenanceLift;
+    }
     if (opened->oneSided)
         set.side = bench_.rightSide() ? store::Side::Right : store::Side::Left;
     return set;
@@ -164,7 +173,7 @@ store::LiftSet AppViewModel::openedSet(store::SetKind kind, double loadKg) const
 
 void AppViewModel::finishSet(const motion::Recording& recording)
 {
-    const auto who = athlete();
+    const auto who = setOwner_;
     if (!who || !bench_.openedLift() || !setUnderWay_)
         return;
     if (saving_)

@@ -7,12 +7,16 @@ using logbook::Logbook;
 
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
     : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), ladder_(preferences),
-      track_(preferences), trends_(preferences), squad_(preferences)
+      season_(preferences), track_(preferences), trends_(preferences), squad_(preferences), squadDay_(preferences)
 {
     connectSquad();
     connectTrack();
     connectLadder();
+    connectSeason();
+    connectSquadDay();
     connectBench();
+    connectDay();
+    connectOtherLifts();
 }
 
 // --- Reading
@@ -39,6 +43,10 @@ void AppViewModel::refresh()
             }
             current_ = read->first.current;
             squad_.show(read->first.athletes, current_, clock_.today());
+            std::vector<Sharer> squad;
+            for (const auto& athlete : read->first.athletes)
+                squad.push_back({athlete.key, athlete.name});
+            squadDay_.showSquad(std::move(squad));
             showPages(read->second);
             emit refreshed();
         });
@@ -52,8 +60,11 @@ void AppViewModel::showPages(const Expected<AthletePages>& pages)
     }
     bench_.showDay(pages->bench);
     ladder_.show(pages->ladder);
+    season_.show(pages->season);
+    shownSeason_ = pages->seasonId;
     track_.show(pages->name, clock_.today(), pages->runs, pages->jumps);
     trends_.show(pages->trends);
+    showSharers();
 }
 
 // --- Saying what happened
@@ -106,11 +117,7 @@ void AppViewModel::write(std::function<Expected<Identifier>(Logbook&)> work, con
 
 void AppViewModel::connectSquad()
 {
-    connect(&squad_, &SquadViewModel::chosen, this, [this](const QString& key) {
-        current_ = key.toStdString();
-        bench_.leaveLift();
-        refresh();
-    });
+    connect(&squad_, &SquadViewModel::chosen, this, [this](const QString& key) { switchAthlete(key, false); });
     connect(&squad_, &SquadViewModel::saved, this, [this](const AthleteShown& shown) {
         write(
             [shown](Logbook& logbook) -> Expected<Identifier> {
@@ -128,6 +135,7 @@ void AppViewModel::connectSquad()
                 athlete.trainingYears = shown.trainingYears;
                 athlete.guardianConsent = shown.guardianConsent;
                 athlete.event = shown.event;
+                athlete.group = shown.group;
                 if (shown.key.empty())
                     return logbook.addAthlete(athlete);
                 return logbook.changeAthlete(athlete).map([&athlete] { return athlete.id; });
@@ -144,6 +152,44 @@ void AppViewModel::connectSquad()
                   return [gone](Logbook& logbook) { return logbook.restoreAthlete(gone); };
               });
     });
+}
+
+void AppViewModel::switchAthlete(const QString& key, bool keepsLift)
+{
+    if (key.toStdString() == current_)
+        return;
+    if (setUnderWay_ || saving_)
+        return sayProblem(
+            {.code = Code::Refused,
+             .place = {},
+             .message = tr("A set is under way and stays with who began it. End it first.").toStdString()});
+    current_ = key.toStdString();
+    if (!keepsLift)
+        bench_.leaveLift();
+    refresh();
+}
+
+void AppViewModel::connectSquadDay()
+{
+    connect(&squadDay_, &SquadDayViewModel::asked, this, [this] {
+        log_->run(
+            this, [today = clock_.today()](Logbook& logbook) { return logbook.dueToday(today); },
+            [this](Expected<std::vector<season::DueAthlete>> due) {
+                if (!due)
+                    return sayProblem(due.error());
+                squadDay_.show(std::move(*due));
+            });
+    });
+    connect(&squadDay_, &SquadDayViewModel::chosen, this, [this](const QString& key) { switchAthlete(key, false); });
+    connect(&squadDay_, &SquadDayViewModel::sharersChanged, this, &AppViewModel::showSharers);
+    connect(&bench_, &BenchViewModel::switchAsked, this, [this](const QString& key) { switchAthlete(key, true); });
+    connect(&bench_, &BenchViewModel::liftOpened, this, &AppViewModel::showSharers);
+}
+
+void AppViewModel::showSharers()
+{
+    const BenchLift* opened = bench_.openedLift();
+    bench_.showSharers(squadDay_.sharersOf(current_, opened ? opened->plan.ladder : std::string()), current_);
 }
 
 // --- Track
@@ -238,6 +284,23 @@ void AppViewModel::connectLadder()
                   return [added](Logbook& logbook) { return logbook.deleteSeason(added); };
               });
     });
+}
+
+// --- Season
+
+void AppViewModel::connectSeason()
+{
+    connect(&season_, &SeasonViewModel::seasonChanged, this,
+            [this](const season::SeasonSetup& setup, const season::SeasonSetup& before, const QString& said) {
+                if (!shownSeason_)
+                    return;
+                const auto put = [](const Identifier& id, const season::SeasonSetup& what) {
+                    return [id, what](Logbook& logbook) { return logbook.changeSeason(id, what); };
+                };
+                write([change = put(*shownSeason_, setup),
+                       id = *shownSeason_](Logbook& logbook) { return change(logbook).map([id] { return id; }); },
+                      said, [put, before](const Identifier& id) -> Undo { return put(id, before); });
+            });
 }
 
 } // namespace fleetrung::views

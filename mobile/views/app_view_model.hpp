@@ -11,11 +11,14 @@
 
 #include "mobile/views/bench_view_model.hpp"
 #include "mobile/views/day_clock.hpp"
+#include "mobile/views/file_hand.hpp"
 #include "mobile/views/ladder_view_model.hpp"
 #include "mobile/views/live_session.hpp"
 #include "mobile/views/log_thread.hpp"
 #include "mobile/views/page_data.hpp"
 #include "mobile/views/preferences.hpp"
+#include "mobile/views/season_view_model.hpp"
+#include "mobile/views/squad_day_view_model.hpp"
 #include "mobile/views/squad_view_model.hpp"
 #include "mobile/views/track_view_model.hpp"
 #include "mobile/views/trends_view_model.hpp"
@@ -37,9 +40,11 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Preferences* preferences READ preferences CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::BenchViewModel* bench READ bench CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SeasonViewModel* season READ season CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrackViewModel* track READ track CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrendsViewModel* trends READ trends CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SquadViewModel* squad READ squad CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SquadDayViewModel* squadDay READ squadDay CONSTANT FINAL)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeIsProblem READ noticeIsProblem NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeCanUndo READ noticeCanUndo NOTIFY noticeChanged FINAL)
@@ -50,18 +55,23 @@ public:
     void offerSensor(SensorOffer offer);
     /// 1: stored recordings are watched in real time; 0: at once.
     void setReplaySpeed(double speed) { replaySpeed_ = speed; }
+    void handFilesTo(FileHand hand) { files_ = std::move(hand); }
     /// Reads everything the pages show anew.
     void refresh();
 
+    /// The season as a calendar file for other programs; handed out again, its entries are updated, not doubled.
+    Q_INVOKABLE void handOutCalendar();
     Q_INVOKABLE void undo();
     Q_INVOKABLE void closeNotice();
 
     Preferences* preferences() { return preferences_; }
     BenchViewModel* bench() { return &bench_; }
     LadderViewModel* ladder() { return &ladder_; }
+    SeasonViewModel* season() { return &season_; }
     TrackViewModel* track() { return &track_; }
     TrendsViewModel* trends() { return &trends_; }
     SquadViewModel* squad() { return &squad_; }
+    SquadDayViewModel* squadDay() { return &squadDay_; }
     QString notice() const { return notice_; }
     bool noticeIsProblem() const { return problem_; }
     bool noticeCanUndo() const { return static_cast<bool>(undo_); }
@@ -77,6 +87,10 @@ private:
     void connectSquad();
     void connectTrack();
     void connectLadder();
+    void connectSeason();
+    void connectSquadDay();
+    void connectDay();
+    void connectOtherLifts();
     void connectBench();
 
     void say(const QString& text, Undo undo = {});
@@ -87,6 +101,10 @@ private:
 
     void showPages(const Expected<AthletePages>& pages);
     [[nodiscard]] std::optional<Identifier> athlete() const { return parseIdentifier(current_); }
+
+    /// Another athlete is shown; refused while a set is under way, which stays with who began it.
+    void switchAthlete(const QString& key, bool keepsLift);
+    void showSharers();
 
     void beginSet();
     void finishSet(const motion::Recording& recording);
@@ -99,13 +117,17 @@ private:
     DayClock clock_;
     BenchViewModel bench_;
     LadderViewModel ladder_;
+    SeasonViewModel season_;
     TrackViewModel track_;
     TrendsViewModel trends_;
     SquadViewModel squad_;
+    SquadDayViewModel squadDay_;
     LiveSession live_;
+    FileHand files_;
     std::optional<SensorOffer> sensor_;
     QString sourceName_;                       ///< of the source that runs
     std::optional<Identifier> setUnderWay_;    ///< of a recording that is being kept
+    std::optional<Identifier> setOwner_;       ///< who began it
     std::optional<motion::Recording> unsaved_; ///< ended, and not yet in the logbook
     bool saving_ = false;
     double replaySpeed_ = 1;
@@ -114,6 +136,7 @@ private:
     QString notice_;
     bool problem_ = false;
     Undo undo_;
+    std::optional<Identifier> shownSeason_; ///< of the athlete shown
 };
 
 } // namespace fleetrung::views

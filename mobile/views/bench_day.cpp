@@ -15,6 +15,9 @@ void BenchViewModel::showDay(const BenchDay& day)
     if (open_ && repetitions_.empty())
         chooseKind();
     showLifts();
+    showNotes();
+    showOthers();
+    showCheck();
     emit sessionChanged();
     emit setChanged();
 }
@@ -45,7 +48,8 @@ void BenchViewModel::showLifts()
              {QStringLiteral("progress"), done                ? tr("done, %1 sets").arg(lift.setsDone)
                                           : lift.setsDone > 0 ? tr("%1 of %2 sets done").arg(lift.setsDone).arg(sets)
                                                               : tr("not begun")},
-             {QStringLiteral("done"), done}});
+             {QStringLiteral("done"), done},
+             {QStringLiteral("extra"), extrasOf(lift).join(QStringLiteral("\n"))}});
     }
     lifts_.show(rows);
 }

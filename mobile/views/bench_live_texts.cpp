@@ -201,12 +201,6 @@ QStringList BenchViewModel::planLines() const
     const BenchLift* lift = openedLift();
     if (!lift)
         return {};
-    const auto setLine = [this](const season::PlannedSet& set) {
-        if (!set.loadKg)
-            return tr("%1 at a load to be found").arg(set.repetitions);
-        return *set.loadKg == 0 ? tr("%1 at body mass").arg(set.repetitions)
-                                : tr("%1 × %2").arg(set.repetitions).arg(units().mass(*set.loadKg));
-    };
     QStringList lines;
     QStringList warmUp;
     for (const auto& set : lift->plan.warmUp)
@@ -218,8 +212,8 @@ QStringList BenchViewModel::planLines() const
     if (!lift->plan.work.empty())
         lines += tr("Work: %1 sets of %2").arg(lift->plan.work.size()).arg(setLine(lift->plan.work.front()));
     if (!lift->plan.note.empty())
-        lines += QString::fromStdString(lift->plan.note);
-    return lines;
+        lines += units().withLocalDates(QString::fromStdString(lift->plan.note));
+    return lines + extrasOf(*lift);
 }
 
 QString BenchViewModel::caution() const

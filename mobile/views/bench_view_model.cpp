@@ -15,13 +15,21 @@ const QString dot = QStringLiteral(" · ");
 
 BenchViewModel::BenchViewModel(const Preferences* preferences, QObject* parent)
     : QObject(parent), preferences_(preferences),
-      lifts_({"key", "name", "load", "plan", "rung", "band", "progress", "done"}, this)
+      lifts_({"key", "name", "load", "plan", "rung", "band", "progress", "done", "extra"}, this),
+      notes_({"text", "caution"}, this), why_({"about", "text"}, this),
+      checkEvidence_({"mark", "name", "value", "allowed"}, this), sharers_({"key", "name", "shortName", "here"}, this),
+      others_({"title", "detail", "done"}, this)
 {
     connect(preferences, &Preferences::unitsChanged, this, [this] {
+        convertLoad();
         showLifts();
+        showNotes();
+        showOthers();
+        showCheck();
         emit sessionChanged();
         emit setChanged();
     });
+    loadUnits_ = preferences->units();
     restTick_.setInterval(1000);
     connect(&restTick_, &QTimer::timeout, this, &BenchViewModel::restChanged);
 }
@@ -42,6 +50,10 @@ std::optional<season::PlannedSet> BenchViewModel::plannedSet() const
         return lift->plan.probe;
     if (kind_ == WarmUp && !lift->plan.warmUp.empty())
         return lift->plan.warmUp.front();
+    if (kind_ == Maintenance && lift->plan.maintenance && !lift->plan.maintenance->sets.empty()) {
+        const auto& sets = lift->plan.maintenance->sets;
+        return sets[std::min(static_cast<std::size_t>(lift->maintenanceDone), sets.size() - 1)];
+    }
     if (lift->plan.work.empty())
         return std::nullopt;
     const auto index = std::min(static_cast<std::size_t>(lift->setsDone), lift->plan.work.size() - 1);
@@ -50,7 +62,10 @@ std::optional<season::PlannedSet> BenchViewModel::plannedSet() const
 
 QString BenchViewModel::liftName() const
 {
-    return openedLift() ? QString::fromStdString(openedLift()->name) : QString();
+    if (!openedLift())
+        return {};
+    const bool longer = kind_ == Maintenance && !openedLift()->maintenanceName.empty();
+    return QString::fromStdString(longer ? openedLift()->maintenanceName : openedLift()->name);
 }
 
 QString BenchViewModel::setText() const
@@ -62,6 +77,8 @@ QString BenchViewModel::setText() const
         return tr("probe set");
     if (kind_ == WarmUp)
         return tr("warm-up");
+    if (kind_ == Maintenance)
+        return tr("maintenance set");
     const int planned = static_cast<int>(lift->plan.work.size());
     return lift->setsDone < planned ? tr("set %1 of %2").arg(lift->setsDone + 1).arg(planned)
                                     : tr("extra set %1").arg(lift->setsDone + 1);
@@ -123,6 +140,15 @@ void BenchViewModel::setLoad(const QString& load)
     emit setChanged();
 }
 
+/// The same load in the units chosen now.
+void BenchViewModel::convertLoad()
+{
+    const auto kilograms = loadUnits_.parseMass(load_);
+    loadUnits_ = units();
+    if (kilograms)
+        load_ = loadUnits_.massNumber(*kilograms);
+}
+
 void BenchViewModel::proposeLoad()
 {
     load_ = plannedLoad();
@@ -143,6 +169,7 @@ void BenchViewModel::openLift(const QString& key)
     lastSet_.reset();
     restTick_.stop();
     chooseKind();
+    showCheck();
     emit setChanged();
     emit liftOpened();
 }
@@ -176,7 +203,17 @@ void BenchViewModel::setKind(Kind kind)
 
 store::SetKind BenchViewModel::storedKind() const
 {
-    return kind_ == Probe ? store::SetKind::Probe : kind_ == WarmUp ? store::SetKind::WarmUp : store::SetKind::Work;
+    switch (kind_) {
+    case Probe:
+        return store::SetKind::Probe;
+    case WarmUp:
+        return store::SetKind::WarmUp;
+    case Maintenance:
+        return store::SetKind::Maintenance;
+    case Work:
+        break;
+    }
+    return store::SetKind::Work;
 }
 
 void BenchViewModel::setRightSide(bool right)
@@ -332,7 +369,7 @@ QVariantMap BenchViewModel::typeSet(const QVariantMap& form)
     set.meanVelocity = reader.number(QStringLiteral("velocity"), 0.05, 5, false);
     set.timeToPeak = reader.milliseconds(QStringLiteral("time"), 20, 3000, false);
     set.effort = reader.number(QStringLiteral("effort"), 1, 10, false);
-    setKind(static_cast<Kind>(std::clamp(reader.choice(QStringLiteral("kind")), 0, 2)));
+    setKind(static_cast<Kind>(std::clamp(reader.choice(QStringLiteral("kind")), 0, hasMaintenance() ? 3 : 2)));
     set.kind = storedKind();
     if (!reader.sound())
         return reader.problems();

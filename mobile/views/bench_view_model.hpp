@@ -14,7 +14,7 @@
 
 #include "engine/base/identifier.hpp"
 #include "engine/reps/repetition.hpp"
-#include "engine/season/session_plan.hpp"
+#include "engine/season/warm_up_check.hpp"
 #include "engine/store/records.hpp"
 #include "mobile/plot/plot_value.hpp"
 #include "mobile/views/preferences.hpp"
@@ -22,6 +22,19 @@
 
 namespace fleetrung::views
 {
+
+/// The day's own adjustment of a lift, and what the athlete did with it.
+struct WarmUpCheckShown {
+    season::DayAdjustment adjustment;
+    std::optional<bool> accepted;
+    std::string why; ///< of a "no"
+};
+
+/// One of those who share the sensor.
+struct Sharer {
+    std::string key;
+    std::string name;
+};
 
 /// One lift of the day as the plan wants it, and how far it has come.
 struct BenchLift {
@@ -33,7 +46,19 @@ struct BenchLift {
     int setsDone = 0; ///< work sets
     bool probeDone = false;
     bool oneSided = false;
-    std::optional<Identifier> replay; ///< the latest recorded set of this rung: it can be watched again
+    std::optional<Identifier> replay;         ///< the latest recorded set of this rung: it can be watched again
+    std::optional<WarmUpCheckShown> check;    ///< once two warm-up loads were lifted with full intent
+    int maintenanceDone = 0;                  ///< sets
+    std::optional<season::EnteredLength> box; ///< the plan's box as it was entered
+    std::string maintenanceName;              ///< of the longer rung
+    std::string maintenanceLift;              ///< its lift key
+};
+
+/// A lift of the day that stands on no ladder: logged and counted as load.
+struct OtherLift {
+    season::SecondaryLift plan;
+    int setsDone = 0;
+    std::optional<double> lastLoadKg;
 };
 
 struct BenchDay {
@@ -41,10 +66,16 @@ struct BenchDay {
     std::string athlete;
     QString phase;
     QString week;
-    QString note;
-    QString emptyTitle; ///< said where there are no lifts
+    std::vector<std::string> notes; ///< why something rests, what comes first
+    bool sprintsForbidden = false;
+    std::vector<std::string> cautions;       ///< texts, of the day's decisions
+    std::optional<store::Wellness> wellness; ///< what the athlete said of today
+    QString emptyTitle;                      ///< said where there are no lifts
     QString emptyText;
+    QString emptyAction; ///< where that can be changed
+    bool emptyLeadsToSquad = false;
     std::vector<BenchLift> lifts;
+    std::vector<OtherLift> others;
 };
 
 /// A set that is over.
@@ -74,12 +105,21 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString weekText READ weekText NOTIFY sessionChanged FINAL)
     Q_PROPERTY(QString phaseText READ phaseText NOTIFY sessionChanged FINAL)
     Q_PROPERTY(QString dayText READ dayText NOTIFY sessionChanged FINAL)
-    Q_PROPERTY(QString sessionNote READ sessionNote NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* notes READ notes CONSTANT FINAL)
+    Q_PROPERTY(bool hasAthlete READ hasAthlete NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString athleteName READ athleteName NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QString wellnessText READ wellnessText NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(QStringList regions READ regions CONSTANT FINAL) ///< where it may hurt
+    Q_PROPERTY(fleetrung::views::Rows* sharers READ sharers CONSTANT FINAL)
+    Q_PROPERTY(QString emptyAction READ emptyAction NOTIFY sessionChanged FINAL)
+    Q_PROPERTY(bool emptyLeadsToSquad READ emptyLeadsToSquad NOTIFY sessionChanged FINAL)
     Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY sessionChanged FINAL)
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY sessionChanged FINAL)
     Q_PROPERTY(fleetrung::views::Rows* lifts READ lifts CONSTANT FINAL)
 
+    Q_PROPERTY(fleetrung::views::Rows* others READ others CONSTANT FINAL) ///< lifts outside the ladders
     Q_PROPERTY(bool liftOpen READ liftOpen NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString openKey READ openKey NOTIFY setChanged FINAL) ///< ladder of the open lift
     Q_PROPERTY(QString liftName READ liftName NOTIFY setChanged FINAL)
     Q_PROPERTY(QString setText READ setText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString loadText READ loadText NOTIFY setChanged FINAL)
@@ -91,6 +131,16 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
 
+    Q_PROPERTY(QString whyTitle READ whyTitle NOTIFY whyChanged FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* why READ why CONSTANT FINAL)
+
+    Q_PROPERTY(CheckState checkState READ checkState NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString checkTitle READ checkTitle NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString checkText READ checkText NOTIFY setChanged FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* checkEvidence READ checkEvidence CONSTANT FINAL)
+
+    Q_PROPERTY(bool hasMaintenance READ hasMaintenance NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool canSwitch READ canSwitch NOTIFY setChanged FINAL)
     Q_PROPERTY(QStringList planLines READ planLines NOTIFY setChanged FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY setChanged FINAL)
     Q_PROPERTY(Kind kind READ kind WRITE setKind NOTIFY setChanged FINAL)
@@ -131,8 +181,12 @@ public:
     Q_ENUM(Sensor)
     enum Verdict { None, Inside, Sooner, Later, NoEvidence };
     Q_ENUM(Verdict)
-    enum Kind { Work, Probe, WarmUp };
+    enum Kind { Work, Probe, WarmUp, Maintenance };
     Q_ENUM(Kind)
+    /// Of the warm-up check: not for this lift; not lifted yet; too little to compare with; nothing to change; less is
+    /// proposed; answered.
+    enum CheckState { NoCheck, CheckAhead, CheckUnknown, CheckAsUsual, CheckLess, CheckAnswered };
+    Q_ENUM(CheckState)
 
     explicit BenchViewModel(const Preferences* preferences, QObject* parent = nullptr);
 
@@ -144,7 +198,11 @@ public:
     /// The repetitions of the final analysis take the place of the live ones.
     void showRepetitions(const std::vector<reps::Repetition>& repetitions);
     void showLastSet(const SetDone& set);
+    /// Those who share this sensor, the athlete shown among them; none where nobody does.
+    void showSharers(const std::vector<Sharer>& sharers, const std::string& current);
     [[nodiscard]] const BenchLift* openedLift() const;
+    [[nodiscard]] const BenchDay& day() const { return day_; }
+    [[nodiscard]] QString massText(double kilograms) const { return units().mass(kilograms); }
     [[nodiscard]] const std::vector<reps::Repetition>& repetitions() const { return repetitions_; }
     /// Taken back with Undo since the set began.
     [[nodiscard]] const std::vector<reps::Repetition>& undone() const { return undone_; }
@@ -158,6 +216,17 @@ public:
     Q_INVOKABLE void openLift(const QString& key);
     Q_INVOKABLE void leaveLift();
     Q_INVOKABLE void begin();
+    /// The values of the form of a set outside the ladders.
+    Q_INVOKABLE QVariantMap otherForm(int index) const;
+    /// Problems by field; empty where the set was taken.
+    Q_INVOKABLE QVariantMap typeOther(int index, const QVariantMap& form);
+    Q_INVOKABLE void openWhy(const QString& key);
+    /// A sentence where the reason of a "no" is missing; empty where it was taken.
+    Q_INVOKABLE QString answerCheck(bool accepted, const QString& why);
+    /// Another athlete lifts next; never while a set is under way.
+    Q_INVOKABLE void switchTo(const QString& key);
+    /// Problems by field; empty where it was taken.
+    Q_INVOKABLE QVariantMap sayHowYouAre(const QVariantMap& form);
     Q_INVOKABLE void undoRepetition();
     Q_INVOKABLE void endSet();
     /// Problems by field; empty where the set was taken.
@@ -167,12 +236,29 @@ public:
     QString weekText() const { return day_.week; }
     QString phaseText() const { return day_.phase; }
     QString dayText() const;
-    QString sessionNote() const { return day_.note; }
+    Rows* notes() { return &notes_; }
+    bool hasAthlete() const { return !day_.athlete.empty(); }
+    QString athleteName() const { return QString::fromStdString(day_.athlete); }
+    QString wellnessText() const;
+    QStringList regions() const;
+    Rows* sharers() { return &sharers_; }
+    QString emptyAction() const { return day_.emptyAction; }
+    bool emptyLeadsToSquad() const { return day_.emptyLeadsToSquad; }
+    QString whyTitle() const { return whyTitle_; }
+    Rows* why() { return &why_; }
+    CheckState checkState() const;
+    QString checkTitle() const;
+    QString checkText() const;
+    Rows* checkEvidence() { return &checkEvidence_; }
+    bool hasMaintenance() const { return openedLift() && openedLift()->plan.maintenance; }
+    bool canSwitch() const { return !running() && repetitions_.empty(); }
     QString emptyTitle() const { return day_.emptyTitle; }
     QString emptyText() const { return day_.emptyText; }
     Rows* lifts() { return &lifts_; }
 
+    Rows* others() { return &others_; }
     bool liftOpen() const { return open_.has_value(); }
+    QString openKey() const { return openedLift() ? QString::fromStdString(openedLift()->plan.ladder) : QString(); }
     QString liftName() const;
     QString setText() const;
     QString loadText() const;
@@ -231,11 +317,21 @@ signals:
     void beginAsked();
     void endAsked();
     void setTyped(const fleetrung::views::TypedSet& set);
+    void otherTyped(const fleetrung::store::LiftSet& set, int repetitions);
+    void whyChanged();
+    void checkAnswered(const QString& ladder, bool accepted, const QString& why);
+    void switchAsked(const QString& key);
+    void wellnessSaid(const fleetrung::store::Wellness& wellness);
 
 private:
     Units units() const { return preferences_->units(); }
     static QString repetitionsText(int count);
     void showLifts();
+    void showNotes();
+    void showOthers();
+    void showCheck();
+    [[nodiscard]] QStringList extrasOf(const BenchLift& lift) const;
+    [[nodiscard]] QString setLine(const season::PlannedSet& set) const;
     void clearSet();
     const reps::Repetition& latest() const { return repetitions_.back(); }
     std::optional<season::PlannedSet> plannedSet() const;
@@ -246,14 +342,22 @@ private:
     reps::Measured judgedTime(const reps::Repetition& repetition) const;
     void chooseKind();
     void proposeLoad();
+    void convertLoad();
     std::vector<double> velocities() const;
 
     const Preferences* preferences_;
     BenchDay day_;
     Rows lifts_;
+    Rows notes_;
+    Rows why_;
+    QString whyTitle_;
+    Rows checkEvidence_;
+    Rows sharers_;
+    Rows others_;
     std::optional<std::size_t> open_;
     Kind kind_ = Work;
     QString load_;
+    Units loadUnits_; ///< in which it was typed
     bool rightSide_ = false;
     Sensor sensor_ = NoSensor;
     QString sensorName_;

@@ -6,55 +6,12 @@
 
 namespace fleetrung::views
 {
-namespace
-{
-
-QString kindName(season::DecisionKind kind)
-{
-    switch (kind) {
-    case season::DecisionKind::Step:
-        return LadderViewModel::tr("Step");
-    case season::DecisionKind::Hold:
-        return LadderViewModel::tr("Hold");
-    case season::DecisionKind::StepBack:
-        return LadderViewModel::tr("Step back");
-    case season::DecisionKind::Ease:
-        return LadderViewModel::tr("Ease");
-    case season::DecisionKind::Rest:
-        return LadderViewModel::tr("Rest");
-    }
-    return {};
-}
-
-/// Decimals in which a unit is read: milliseconds and counts whole, velocities to a hundredth, the rest to a tenth.
-int decimalsOf(const std::string& unit)
-{
-    if (unit == "m/s")
-        return 2;
-    if (unit == "ms" || unit == "days" || unit == "sessions" || unit == "%" || unit == "weeks")
-        return 0;
-    return 1;
-}
-
-QString valueText(const season::EvidenceLine& line, const Units& units)
-{
-    if (line.unit == "kg")
-        return units.mass(line.value);
-    if (line.unit == "cm")
-        return units.length(line.value / 100);
-    QString text = units.number(line.value, decimalsOf(line.unit));
-    if (!line.unit.empty())
-        text += QStringLiteral(" ") + QString::fromStdString(line.unit);
-    return text;
-}
-
-} // namespace
-
 LadderViewModel::LadderViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), evidence_({"mark", "name", "value", "allowed"}, this)
+    : QObject(parent), preferences_(preferences), evidence_({"mark", "name", "value", "allowed"}, this),
+      steps_({"title", "detail", "taken", "underWay"}, this), step_(preferences)
 {
     connect(preferences, &Preferences::unitsChanged, this, [this] {
-        showEvidence();
+        showRows();
         emit changed();
     });
 }
@@ -65,7 +22,7 @@ void LadderViewModel::show(const LadderPageData& data)
     data_ = data;
     const auto same = std::ranges::find(data_.ladders, key, &LadderShown::key);
     current_ = same == data_.ladders.end() ? 0 : static_cast<std::size_t>(same - data_.ladders.begin());
-    showEvidence();
+    showRows();
     emit changed();
 }
 
@@ -74,28 +31,63 @@ void LadderViewModel::choose(int index)
     if (index < 0 || static_cast<std::size_t>(index) >= data_.ladders.size())
         return;
     current_ = static_cast<std::size_t>(index);
-    showEvidence();
+    showRows();
     emit changed();
 }
 
-void LadderViewModel::showEvidence()
+void LadderViewModel::showRows()
 {
+    const Units units = preferences_->units();
+    evidence_.show(shown() && shown()->decision ? evidenceRows(shown()->decision->evidence, units, false)
+                                                : QList<QVariantMap>{});
     QList<QVariantMap> rows;
-    const QString forShow = QStringLiteral(", for show");
-    if (shown() && shown()->decision)
-        for (const auto& line : shown()->decision->evidence) {
-            QString allowed = QString::fromStdString(line.allowed);
-            const bool gates = !allowed.isEmpty() && !allowed.endsWith(forShow);
-            if (allowed.endsWith(forShow))
-                allowed.chop(forShow.size());
-            rows.append({{QStringLiteral("mark"), !gates     ? 2
-                                                  : line.met ? 0
-                                                             : 1},
-                         {QStringLiteral("name"), QString::fromStdString(line.name)},
-                         {QStringLiteral("value"), valueText(line, preferences_->units())},
-                         {QStringLiteral("allowed"), allowed}});
-        }
-    evidence_.show(rows);
+    if (shown())
+        for (const auto& step : shown()->steps)
+            rows.append({{QStringLiteral("title"), QString::fromStdString(step.rungName)},
+                         {QStringLiteral("detail"), !step.taken ? tr("planned for %1").arg(units.day(step.from))
+                                                    : step.underWay
+                                                        ? tr("since %1, you stand here").arg(units.day(step.from))
+                                                        : tr("%1 to %2").arg(units.day(step.from), units.day(step.to))},
+                         {QStringLiteral("taken"), step.taken},
+                         {QStringLiteral("underWay"), step.underWay}});
+    steps_.show(rows);
+}
+
+int LadderViewModel::stepAt(const QPointF& place) const
+{
+    if (!shown())
+        return -1;
+    const auto hit = plot::stairHit(shown()->stair, {place.x(), place.y()});
+    if (!hit)
+        return -1;
+    const auto& stays = hit->taken ? shown()->stair.taken : shown()->stair.planned;
+    const auto& stay = stays[hit->stay];
+    // A planned stay is the step to that rung: ahead, or what became of it.
+    int found = -1;
+    int nearest = 0;
+    for (std::size_t i = 0; i < shown()->steps.size(); ++i) {
+        const auto& step = shown()->steps[i];
+        const int apart = std::abs(daysBetween(stay.first, step.from));
+        if (step.rung != stay.rung || (hit->taken && !step.taken) || (found >= 0 && apart >= nearest))
+            continue;
+        found = static_cast<int>(i);
+        nearest = apart;
+    }
+    return found;
+}
+
+bool LadderViewModel::openStep(int index)
+{
+    if (!shown() || index < 0 || static_cast<std::size_t>(index) >= shown()->steps.size())
+        return false;
+    step_.show(shown()->steps[static_cast<std::size_t>(index)]);
+    return true;
+}
+
+QString LadderViewModel::premise() const
+{
+    const auto* caution = season::findCaution(season::standardSeasonData(), "premise");
+    return caution ? QString::fromStdString(caution->text) : QString();
 }
 
 QStringList LadderViewModel::names() const
@@ -116,18 +108,18 @@ QString LadderViewModel::weekText() const
     return hasSeason() && data_.week > 0 ? tr("week %1 of %2").arg(data_.week).arg(data_.weeks) : QString();
 }
 
-QString LadderViewModel::raceText() const
+QString LadderViewModel::competitionText() const
 {
     if (!data_.daysToMain || !hasSeason())
         return {};
     const int days = *data_.daysToMain;
     if (days < 0)
-        return tr("the main race is over");
+        return tr("the main competition is over");
     if (days == 0)
-        return tr("the main race is today");
+        return tr("the main competition is today");
     if (days < 14)
-        return days == 1 ? tr("1 day to the main race") : tr("%1 days to the main race").arg(days);
-    return tr("%1 weeks to the main race").arg(days / 7);
+        return days == 1 ? tr("1 day to the main competition") : tr("%1 days to the main competition").arg(days);
+    return tr("%1 weeks to the main competition").arg(days / 7);
 }
 
 plot::PlotValue LadderViewModel::stair() const
@@ -158,7 +150,9 @@ QString LadderViewModel::decisionTitle() const
 
 QString LadderViewModel::reason() const
 {
-    return shown() && shown()->decision ? QString::fromStdString(shown()->decision->reason) : QString();
+    return shown() && shown()->decision
+               ? preferences_->units().withLocalDates(QString::fromStdString(shown()->decision->reason))
+               : QString();
 }
 
 QString LadderViewModel::nextText() const
@@ -186,13 +180,7 @@ bool LadderViewModel::canAnswer() const
 
 QString LadderViewModel::answerText() const
 {
-    if (!shown() || !shown()->answer)
-        return {};
-    const DecisionAnswer& answer = *shown()->answer;
-    if (answer.followed)
-        return tr("You follow this.");
-    const QString instead = answer.insteadText.isEmpty() ? kindName(answer.instead) : answer.insteadText;
-    return tr("You decided otherwise: %1. %2").arg(instead, answer.why);
+    return shown() && shown()->answer ? answerWords(*shown()->answer) : QString();
 }
 
 std::vector<season::DecisionKind> LadderViewModel::otherKinds() const
@@ -209,7 +197,7 @@ QStringList LadderViewModel::otherChoices() const
 {
     QStringList names;
     for (const auto kind : otherKinds())
-        names += kindName(kind);
+        names += decisionKindText(kind);
     return names;
 }
 
@@ -247,13 +235,13 @@ QString LadderViewModel::changedTo(season::DecisionKind kind) const
     if (kind == season::DecisionKind::Ease || kind == season::DecisionKind::Rest)
         return QString::fromUtf8(season::decisionKey(kind).data());
     const season::Decision& decision = *shown()->decision;
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, decision.ladder);
-    const auto index = ladder ? ladder->indexOf(decision.from) : std::nullopt;
-    if (!index)
+    const auto& keys = shown()->rungKeys;
+    const auto here = std::ranges::find(keys, decision.from);
+    if (here == keys.end())
         return QString::fromStdString(decision.from);
-    const int moved = kind == season::DecisionKind::Step ? 1 : kind == season::DecisionKind::StepBack ? -1 : 0;
-    const int last = static_cast<int>(ladder->rungs.size()) - 1;
-    return QString::fromStdString(ladder->rungs[static_cast<std::size_t>(std::clamp(*index + moved, 0, last))].key);
+    const auto moved = kind == season::DecisionKind::Step ? 1 : kind == season::DecisionKind::StepBack ? -1 : 0;
+    const auto place = std::clamp<std::ptrdiff_t>(here - keys.begin() + moved, 0, std::ssize(keys) - 1);
+    return QString::fromStdString(keys[static_cast<std::size_t>(place)]);
 }
 
 QStringList LadderViewModel::weekdays() const

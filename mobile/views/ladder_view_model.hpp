@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <QObject>
+#include <QPointF>
 #include <QStringList>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
@@ -14,21 +15,15 @@
 #include "mobile/plot/plot_value.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
+#include "mobile/views/step_view_model.hpp"
 
 namespace fleetrung::views
 {
 
-/// What the athlete did with a decision.
-struct DecisionAnswer {
-    bool followed = true;
-    season::DecisionKind instead = season::DecisionKind::Hold;
-    QString insteadText; ///< as kept in the logbook; empty for an answer just given
-    QString why;
-};
-
 struct LadderShown {
     std::string key;
-    std::string name; ///< "Squat"
+    std::string name;                  ///< "Squat"
+    std::vector<std::string> rungKeys; ///< longest range first
     plot::StairInput stair;
     std::optional<season::Decision> decision; ///< today's
     std::string rungName;                     ///< where the athlete stands: "Half squat"
@@ -37,6 +32,7 @@ struct LadderShown {
     std::optional<int> nextWeek;              ///< planned step
     std::optional<int> latestWeek;            ///< must step
     std::vector<std::string> cautions;        ///< texts to show before the decision is followed
+    std::vector<StairStep> steps;             ///< of the stair, taken and ahead, in order of days
 };
 
 struct LadderPageData {
@@ -63,8 +59,11 @@ class LadderViewModel : public QObject
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString weekText READ weekText NOTIFY changed FINAL)
     Q_PROPERTY(QString phaseText READ phaseText NOTIFY changed FINAL)
-    Q_PROPERTY(QString raceText READ raceText NOTIFY changed FINAL)
+    Q_PROPERTY(QString competitionText READ competitionText NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::plot::PlotValue stair READ stair NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* steps READ steps CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::StepViewModel* step READ step CONSTANT FINAL)
+    Q_PROPERTY(QString premise READ premise CONSTANT FINAL)
     Q_PROPERTY(QString decisionTitle READ decisionTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::views::Rows* evidence READ evidence CONSTANT FINAL)
@@ -87,6 +86,10 @@ public:
     void show(const LadderPageData& data);
 
     Q_INVOKABLE void choose(int index);
+    /// The step at a place of the stair picture: weeks across, rungs down. -1 where there is none.
+    Q_INVOKABLE int stepAt(const QPointF& place) const;
+    /// Puts a step (a row of `steps`) before `step`. False where there is none.
+    Q_INVOKABLE bool openStep(int index);
     Q_INVOKABLE void follow();
     /// `choice` is an index into otherChoices. A sentence where the reason is missing; empty where it was taken.
     Q_INVOKABLE QString decideOtherwise(int choice, const QString& why);
@@ -104,8 +107,11 @@ public:
     QString title() const;
     QString weekText() const;
     QString phaseText() const { return data_.phase; }
-    QString raceText() const;
+    QString competitionText() const;
     plot::PlotValue stair() const;
+    Rows* steps() { return &steps_; }
+    StepViewModel* step() { return &step_; }
+    QString premise() const; ///< both sides of the evidence on shortened range
     QString decisionTitle() const;
     QString reason() const;
     Rows* evidence() { return &evidence_; }
@@ -127,7 +133,7 @@ signals:
 private:
     const LadderShown* shown() const { return hasSeason() ? &data_.ladders[current_] : nullptr; }
     std::vector<season::DecisionKind> otherKinds() const;
-    void showEvidence();
+    void showRows();
     void take(const DecisionAnswer& answer);
     QString changedTo(season::DecisionKind kind) const;
 
@@ -135,6 +141,8 @@ private:
     LadderPageData data_;
     std::size_t current_ = 0;
     Rows evidence_;
+    Rows steps_;
+    StepViewModel step_;
 };
 
 } // namespace fleetrung::views

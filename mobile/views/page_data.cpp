@@ -1,10 +1,13 @@
 #include "mobile/views/page_data.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <set>
 
 #include <QCoreApplication>
 
 #include "mobile/views/season_pictures.hpp"
+#include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
 {
@@ -55,10 +58,13 @@ std::vector<JumpShown> jumpsOf(const std::vector<store::Jump>& jumps)
 struct DaySets {
     std::vector<store::LiftSet> work;
     std::vector<store::LiftSet> probes;
+    std::vector<store::LiftSet> warmUps;
+    std::vector<store::LiftSet> others; ///< outside the ladders
 
-    [[nodiscard]] int count(const std::string& ladder) const
+    [[nodiscard]] int count(const std::string& ladder, store::SetKind kind = store::SetKind::Work) const
     {
-        return static_cast<int>(std::ranges::count(work, ladder, &store::LiftSet::ladder));
+        return static_cast<int>(std::ranges::count_if(
+            work, [&](const store::LiftSet& set) { return set.ladder == ladder && set.kind == kind; }));
     }
 };
 
@@ -73,12 +79,28 @@ Expected<DaySets> setsOn(const Logbook& logbook, const Identifier& athlete, Civi
         if (!sets)
             return tl::unexpected(sets.error());
         for (const auto& set : *sets)
-            if (set.row.kind == store::SetKind::Work || set.row.kind == store::SetKind::Maintenance)
+            if (set.row.ladder.empty())
+                done.others.push_back(set.row);
+            else if (set.row.kind == store::SetKind::WarmUp)
+                done.warmUps.push_back(set.row);
+            else if (set.row.kind == store::SetKind::Work || set.row.kind == store::SetKind::Maintenance)
                 done.work.push_back(set.row);
             else if (set.row.kind == store::SetKind::Probe)
                 done.probes.push_back(set.row);
     }
     return done;
+}
+
+/// Of the decisions that ease, rest or forbid something; those of a step are shown with it on Ladder.
+std::vector<std::string> dayCautions(const std::vector<season::Decision>& decisions)
+{
+    std::vector<std::string> keys;
+    for (const auto& decision : decisions)
+        if (decision.kind == season::DecisionKind::Ease || decision.kind == season::DecisionKind::Rest)
+            for (const auto& key : decision.cautions)
+                if (std::ranges::find(keys, key) == keys.end())
+                    keys.push_back(key);
+    return cautionTexts(keys);
 }
 
 BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::string& athlete)
@@ -90,20 +112,21 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
     day.phase = QString::fromUtf8(season::phaseName(view.session.phase).data());
     const int week = season::weekOf(view.plan, view.session.day);
     day.week = translated("week %1 of %2").arg(week).arg(season::weekCount(view.plan));
-    QStringList notes;
-    for (const auto& note : view.session.notes)
-        notes += QString::fromStdString(note);
-    if (view.session.sprintDay && !view.session.lifts.empty())
-        notes.prepend(translated("Sprints first, the lifts after the run."));
-    day.note = notes.join(QStringLiteral("\n"));
+    if (view.session.sprintDay && !view.session.sprintsForbidden && !view.session.lifts.empty())
+        day.notes.push_back(translated("Sprints first, the lifts after the run.").toStdString());
+    day.notes.insert(day.notes.end(), view.session.notes.begin(), view.session.notes.end());
+    day.sprintsForbidden = view.session.sprintsForbidden;
+    day.cautions = dayCautions(view.decisions);
     day.emptyTitle = translated("No lifts today");
-    day.emptyText = view.session.sprintDay ? translated("Today belongs to the track.")
-                                           : translated("Rest is part of the plan. The next lifts stand on Ladder.");
+    day.emptyText = view.session.sprintDay && !day.sprintsForbidden
+                        ? translated("Today belongs to the track.")
+                        : translated("Rest is part of the plan. The next lifts stand on Ladder.");
+    day.emptyAction = translated("Go to Ladder");
     for (const auto& planned : view.session.lifts) {
         BenchLift lift;
         lift.plan = planned;
         lift.name = planned.lift;
-        if (const auto* ladder = season::findLadder(data.ladders, planned.ladder)) {
+        if (const auto* ladder = season::ladderOf(view.plan.setup, data, planned.ladder)) {
             lift.ladder = ladder->name;
             lift.rungCount = static_cast<int>(ladder->rungs.size());
             lift.oneSided = ladder->oneSided;
@@ -113,10 +136,81 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
                 lift.name = rung->name;
         }
         lift.setsDone = done.count(planned.ladder);
+        for (const auto& box : view.plan.setup.boxHeights)
+            if (planned.boxHeight && std::abs(box.metres() - *planned.boxHeight) < 0.0005)
+                lift.box = box; // as entered
+        if (planned.maintenance) {
+            lift.maintenanceDone = done.count(planned.ladder, store::SetKind::Maintenance);
+            lift.maintenanceName = rungName(view.plan.setup, planned.ladder, planned.maintenance->rung);
+            const auto* ladder = season::ladderOf(view.plan.setup, data, planned.ladder);
+            if (const auto* rung = ladder ? ladder->find(planned.maintenance->rung) : nullptr)
+                lift.maintenanceLift = rung->lift;
+        }
         lift.probeDone = std::ranges::find(done.probes, planned.ladder, &store::LiftSet::ladder) != done.probes.end();
         day.lifts.push_back(std::move(lift));
     }
     return day;
+}
+
+/// What the warm-up check says of each lift: as answered, or as it would be once two warm-up loads were lifted.
+Expected<void> findChecks(const Logbook& logbook, const logbook::DayView& view, const DaySets& done, BenchDay& day)
+{
+    for (auto& lift : day.lifts) {
+        const auto& ladder = lift.plan.ladder;
+        for (const auto& answer : view.warmUpAnswers)
+            if (answer.adjustment.ladder == ladder)
+                lift.check = WarmUpCheckShown{answer.adjustment, answer.accepted, answer.why};
+        std::set<double> loads;
+        for (const auto& set : done.warmUps)
+            if (set.ladder == ladder && set.loadKg > 0)
+                loads.insert(set.loadKg);
+        if (lift.check || loads.size() < 2)
+            continue;
+        auto proposed = logbook.proposedAdjustment(view.season, ladder, view.session.day);
+        if (!proposed)
+            return tl::unexpected(proposed.error());
+        lift.check = WarmUpCheckShown{std::move(*proposed), {}, {}};
+    }
+    return {};
+}
+
+/// Lifts of this weekday that stand on no ladder.
+std::vector<OtherLift> otherLifts(const logbook::DayView& view, const DaySets& done)
+{
+    std::vector<OtherLift> lifts;
+    const int weekday = static_cast<int>(std::chrono::weekday{view.session.day}.iso_encoding());
+    for (const auto& item : view.plan.setup.secondary) {
+        if (std::ranges::find(item.days, weekday) == item.days.end())
+            continue;
+        OtherLift lift{item, 0, {}};
+        for (const auto& set : done.others)
+            if (set.note == item.name) {
+                ++lift.setsDone;
+                lift.lastLoadKg = set.loadKg;
+            }
+        lifts.push_back(std::move(lift));
+    }
+    return lifts;
+}
+
+/// Loads of lifts outside the ladders as last lifted. Looks back six weeks.
+Expected<void> findOtherLoads(const Logbook& logbook, const Identifier& athlete, CivilDate today, BenchDay& day)
+{
+    if (day.others.empty())
+        return {};
+    const auto sessions = logbook.sessions(athlete, today - std::chrono::days{42}, today);
+    if (!sessions)
+        return tl::unexpected(sessions.error());
+    for (auto session = sessions->rbegin(); session != sessions->rend(); ++session) {
+        const auto sets = logbook.sets(session->id);
+        if (!sets)
+            return tl::unexpected(sets.error());
+        for (auto set = sets->rbegin(); set != sets->rend(); ++set)
+            for (auto& lift : day.others)
+                if (!lift.lastLoadKg && set->row.ladder.empty() && set->row.note == lift.plan.name)
+                    lift.lastLoadKg = set->row.loadKg;
+    }
+    return {};
 }
 
 /// The latest measured set of each lift, so that it can be watched again. Looks back six weeks.
@@ -159,8 +253,9 @@ BenchDay benchWithoutSeason(const std::string& athlete)
     day.athlete = athlete;
     day.emptyTitle = translated("No season yet");
     day.emptyText =
-        translated("Plan a season on Ladder: it starts from the main race and counts backwards. From then on, "
+        translated("Plan a season on Ladder: it starts from the main competition and counts backwards. From then on, "
                    "each day's lifts, loads and sets stand here.");
+    day.emptyAction = translated("Plan a season on Ladder");
     return day;
 }
 
@@ -169,7 +264,7 @@ LadderPageData ladderWithoutSeason()
     LadderPageData data;
     data.emptyTitle = translated("A season is planned backwards");
     data.emptyText =
-        translated("Say when the main race is and which lifts you keep for the whole season. As the race comes "
+        translated("Say when the main competition is and which lifts you keep for the whole season. As it comes "
                    "nearer, each lift goes down its ladder to a shorter range.");
     return data;
 }
@@ -191,6 +286,7 @@ Expected<SquadData> squadData(const Logbook& logbook, const std::string& wanted,
                                  .statureM = athlete.statureM,
                                  .trainingYears = athlete.trainingYears,
                                  .event = athlete.event,
+                                 .group = athlete.group,
                                  .guardianConsent = athlete.guardianConsent});
     }
     if (!data.athletes.empty())
@@ -205,6 +301,8 @@ AthletePages emptyPages()
     AthletePages pages;
     pages.bench.emptyTitle = translated("Nobody trains here yet");
     pages.bench.emptyText = translated("Add an athlete on Squad, then plan a season on Ladder.");
+    pages.bench.emptyAction = translated("Go to Squad");
+    pages.bench.emptyLeadsToSquad = true;
     pages.ladder.emptyTitle = translated("No athlete, no season");
     pages.ladder.emptyText = translated("Add an athlete on Squad first.");
     return pages;
@@ -254,9 +352,20 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
                               : !decisions ? decisions.error()
                                            : done.error());
     pages.bench = benchDay(*view, *done, athlete->name);
-    if (const auto found = findReplays(logbook, id, today, pages.bench); !found)
-        return tl::unexpected(found.error());
+    const auto said = logbook.wellness(id, today, today);
+    if (!said)
+        return tl::unexpected(said.error());
+    if (!said->empty())
+        pages.bench.wellness = said->back();
+    pages.bench.others = otherLifts(*view, *done);
+    for (const auto& found :
+         {findReplays(logbook, id, today, pages.bench), findChecks(logbook, *view, *done, pages.bench),
+          findOtherLoads(logbook, id, today, pages.bench)})
+        if (!found)
+            return tl::unexpected(found.error());
     pages.ladder = ladderPage(*view, *report, *decisions, today);
+    pages.season = SeasonShown{view->plan, view->states, today};
+    pages.seasonId = season->row.id;
     pages.trends = trendsPage(*report, today);
     pages.trends.athlete = pages.name;
     return pages;

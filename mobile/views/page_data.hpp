@@ -6,6 +6,7 @@
 #include "mobile/logbook/logbook.hpp"
 #include "mobile/views/bench_view_model.hpp"
 #include "mobile/views/ladder_view_model.hpp"
+#include "mobile/views/season_view_model.hpp"
 #include "mobile/views/squad_view_model.hpp"
 #include "mobile/views/track_view_model.hpp"
 #include "mobile/views/trends_view_model.hpp"
@@ -18,6 +19,8 @@ struct AthletePages {
     QString name;
     BenchDay bench;
     LadderPageData ladder;
+    std::optional<SeasonShown> season;
+    std::optional<Identifier> seasonId;
     std::vector<RunShown> runs;
     std::vector<JumpShown> jumps;
     TrendsData trends;

@@ -7,6 +7,12 @@
 
 namespace fleetrung::views
 {
+namespace
+{
+
+constexpr int mostRacks = 30;
+
+} // namespace
 
 Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
 {
@@ -19,6 +25,7 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
     inches_ = settings_->value(QStringLiteral("inches"), imperial).toBool();
     cautionsRead_ = settings_->value(QStringLiteral("cautionsRead"), false).toBool();
+    racks_ = std::clamp(settings_->value(QStringLiteral("racks"), 2).toInt(), 1, mostRacks);
 }
 
 bool Preferences::dark() const
@@ -82,6 +89,16 @@ void Preferences::setInches(bool inches)
     inches_ = inches;
     keep(QStringLiteral("inches"), inches);
     emit unitsChanged();
+}
+
+void Preferences::setRacks(int racks)
+{
+    racks = std::clamp(racks, 1, mostRacks);
+    if (racks == racks_)
+        return;
+    racks_ = racks;
+    keep(QStringLiteral("racks"), racks);
+    emit changed();
 }
 
 void Preferences::setCautionsRead(bool read)

@@ -22,6 +22,7 @@ class Preferences : public QObject
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
     Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
+    Q_PROPERTY(int racks READ racks WRITE setRacks NOTIFY changed FINAL) ///< that a squad's day is shared out among
     Q_PROPERTY(bool cautionsRead READ cautionsRead WRITE setCautionsRead NOTIFY changed FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY unitsChanged FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY unitsChanged FINAL)
@@ -44,6 +45,8 @@ public:
     void setInches(bool inches);
     bool cautionsRead() const { return cautionsRead_; }
     void setCautionsRead(bool read);
+    int racks() const { return racks_; }
+    void setRacks(int racks); ///< 1 to 30
     QString massUnit() const { return units().massUnit(); }
     QString lengthUnit() const { return units().lengthUnit(); }
 
@@ -64,6 +67,7 @@ private:
     bool pounds_ = false;
     bool inches_ = false;
     bool cautionsRead_ = false;
+    int racks_ = 2;
 };
 
 } // namespace fleetrung::views

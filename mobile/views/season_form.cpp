@@ -45,17 +45,20 @@ void readBoxes(FormReader& reader, const QVariantMap& form, const Units& units,
     const auto words =
         form.value(field).toString().split(QRegularExpression(QStringLiteral("[\\s;]+")), Qt::SkipEmptyParts);
     for (const QString& word : words) {
-        const auto height = Units::parse(word);
-        const auto entered =
-            units.typedInInches() ? season::inches(height.value_or(0)) : season::centimetres(height.value_or(0));
-        if (entered.metres() < 0.02 || entered.metres() > 1.2)
+        const auto height = units.parseEntered(word);
+        if (!height || !isBoxHeight(*height))
             return reader.problem(field, translated("\"%1\" is no height of a box.").arg(word));
-        heights.push_back(entered);
+        heights.push_back(*height);
     }
     std::ranges::sort(heights, {}, &season::EnteredLength::metres);
 }
 
 } // namespace
+
+bool isBoxHeight(const season::EnteredLength& height)
+{
+    return height.metres() >= 0.02 && height.metres() <= 1.2;
+}
 
 QStringList weekdayNames(const Units& units)
 {

@@ -10,6 +10,9 @@
 namespace fleetrung::views
 {
 
+/// Bounds of sense, not of training: what lies beyond is a slip of the finger. Starting values of this project.
+[[nodiscard]] bool isBoxHeight(const season::EnteredLength& height);
+
 /// Monday first, short.
 [[nodiscard]] QStringList weekdayNames(const Units& units);
 

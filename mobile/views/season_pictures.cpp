@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "mobile/views/stair_steps.hpp"
+
 namespace fleetrung::views
 {
 namespace
@@ -67,37 +69,18 @@ plot::StairInput stairOf(const report::Ladder& ladder, const report::SeasonRepor
     return input;
 }
 
-std::string rungName(const std::string& ladderKey, const std::string& rungKey)
-{
-    const auto* ladder = season::findLadder(season::standardSeasonData().ladders, ladderKey);
-    const auto* rung = ladder ? ladder->find(rungKey) : nullptr;
-    return rung ? rung->name : rungKey;
-}
-
-std::optional<DecisionAnswer> answerOf(const logbook::DecisionRecord& record)
-{
-    if (record.answer == store::Answer::None)
-        return std::nullopt;
-    DecisionAnswer answer;
-    answer.followed = record.answer == store::Answer::Followed;
-    answer.why = QString::fromStdString(record.why);
-    answer.insteadText = QString::fromStdString(record.changedTo);
-    return answer;
-}
-
 /// The day's decision on the ladder, and what was answered.
-void putDecision(LadderShown& shown, const std::vector<logbook::DecisionRecord>& decisions, CivilDate today)
+void putDecision(LadderShown& shown, const season::SeasonSetup& setup,
+                 const std::vector<logbook::DecisionRecord>& decisions, CivilDate today)
 {
     for (const auto& record : decisions) {
         if (record.decision.ladder != shown.key || record.decision.day != today)
             continue;
         shown.decision = record.decision;
-        shown.rungName = rungName(shown.key, record.decision.from);
-        shown.nextName = rungName(shown.key, record.decision.to);
-        shown.answer = answerOf(record);
-        for (const auto& key : record.decision.cautions)
-            if (const auto* caution = season::findCaution(season::standardSeasonData(), key))
-                shown.cautions.push_back(caution->text);
+        shown.rungName = rungName(setup, shown.key, record.decision.from);
+        shown.nextName = rungName(setup, shown.key, record.decision.to);
+        shown.answer = answerOf(setup, record);
+        shown.cautions = cautionTexts(record.decision.cautions);
     }
 }
 
@@ -136,9 +119,12 @@ LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonRepo
         LadderShown shown;
         shown.key = ladder.key;
         shown.name = ladder.name;
+        for (const auto& rung : ladder.rungs)
+            shown.rungKeys.push_back(rung.key);
         shown.stair = stairOf(ladder, report, today);
-        putDecision(shown, decisions, today);
+        putDecision(shown, view.plan.setup, decisions, today);
         putNext(shown, view.plan, today);
+        shown.steps = stairSteps(ladder, view.plan, decisions, today);
         data.ladders.push_back(std::move(shown));
     }
     return data;

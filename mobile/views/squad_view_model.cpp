@@ -54,6 +54,8 @@ void SquadViewModel::showRows()
             detail += tr("%1 years").arg(*age);
         if (!athlete.event.empty())
             detail += QString::fromStdString(athlete.event);
+        if (!athlete.group.empty())
+            detail += tr("group %1").arg(QString::fromStdString(athlete.group));
         if (athlete.bodyMassKg)
             detail += units.mass(*athlete.bodyMassKg);
         const QString name = QString::fromStdString(athlete.name);
@@ -95,6 +97,7 @@ QVariantMap SquadViewModel::form(const QString& key) const
             {QStringLiteral("stature"), shown.statureM ? units.lengthNumber(*shown.statureM) : QString()},
             {QStringLiteral("years"), shown.trainingYears ? units.number(*shown.trainingYears, 0) : QString()},
             {QStringLiteral("event"), QString::fromStdString(shown.event)},
+            {QStringLiteral("group"), QString::fromStdString(shown.group)},
             {QStringLiteral("consent"), shown.guardianConsent}};
 }
 
@@ -112,6 +115,7 @@ QVariantMap SquadViewModel::save(const QString& key, const QVariantMap& form)
     athlete.statureM = reader.length(QStringLiteral("stature"), 1.0, 2.4, false);
     athlete.trainingYears = reader.number(QStringLiteral("years"), 0, 80, false);
     athlete.event = reader.text(QStringLiteral("event"), false).toStdString();
+    athlete.group = reader.text(QStringLiteral("group"), false).toStdString();
     athlete.guardianConsent = form.value(QStringLiteral("consent")).toBool();
     const auto age = ageOf(athlete);
     if (reader.sound() && age && *age < 18 && !athlete.guardianConsent)

@@ -24,6 +24,7 @@ struct AthleteShown {
     std::optional<double> statureM;
     std::optional<double> trainingYears;
     std::string event; ///< "200 m"
+    std::string group; ///< training group
     bool guardianConsent = false;
 };
 

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QRegularExpression>
 
 #include "engine/base/numbers.hpp"
 
@@ -91,6 +92,21 @@ QString Units::length(double metres) const
     return lengthNumber(metres) + QStringLiteral(" ") + lengthUnit();
 }
 
+QString Units::entered(const season::EnteredLength& length) const
+{
+    const auto wanted = typedInInches() ? season::LengthUnit::Inch : season::LengthUnit::Centimetre;
+    QString text = QString::fromStdString(season::lengthText(length, wanted));
+    return text.replace(QLatin1Char('.'), locale_.decimalPoint());
+}
+
+std::optional<season::EnteredLength> Units::parseEntered(const QString& text) const
+{
+    const auto value = parse(text);
+    if (!value || *value <= 0)
+        return std::nullopt;
+    return typedInInches() ? season::inches(*value) : season::centimetres(*value);
+}
+
 QString Units::lengthRange(double fromMetres, double toMetres) const
 {
     return lengthNumber(fromMetres) + QStringLiteral("–") + length(toMetres);
@@ -136,6 +152,31 @@ QString Units::dayWithWeekday(CivilDate date) const
     const QDate day = toQDate(date);
     return locale_.dayName(day.dayOfWeek(), QLocale::LongFormat) + QStringLiteral(", ") +
            locale_.toString(day, QStringLiteral("d MMMM"));
+}
+
+QString Units::withLocalDates(const QString& text) const
+{
+    static const QRegularExpression isoDay(QStringLiteral("\\b\\d{4}-\\d{2}-\\d{2}\\b"));
+    QString local;
+    qsizetype end = 0;
+    for (auto match = isoDay.globalMatch(text); match.hasNext();) {
+        const auto found = match.next();
+        const auto date = parseDate(found.captured().toStdString());
+        local += text.mid(end, found.capturedStart() - end) + (date ? day(*date) : found.captured());
+        end = found.capturedEnd();
+    }
+    return local + text.mid(end);
+}
+
+QString Units::monthAndYear(CivilDate date) const
+{
+    const QDate day = toQDate(date);
+    return locale_.standaloneMonthName(day.month()) + QStringLiteral(" ") + QString::number(day.year());
+}
+
+int Units::firstWeekday() const
+{
+    return locale_.firstDayOfWeek();
 }
 
 QString Units::weekday(int isoWeekday) const

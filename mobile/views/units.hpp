@@ -8,6 +8,7 @@
 #include <QString>
 
 #include "engine/base/civil_date.hpp"
+#include "engine/season/entered_length.hpp"
 
 namespace fleetrung::views
 {
@@ -35,6 +36,9 @@ public:
     [[nodiscard]] QString length(double metres) const;                           ///< "34 cm", "13.4 in"
     [[nodiscard]] QString lengthRange(double fromMetres, double toMetres) const; ///< "32–38 cm"
     [[nodiscard]] QString lengthNumber(double metres) const;
+    /// As it was entered where that is the chosen unit: 14 in stays 14 in, and is 36 cm elsewhere.
+    [[nodiscard]] QString entered(const season::EnteredLength& length) const;
+    [[nodiscard]] std::optional<season::EnteredLength> parseEntered(const QString& text) const; ///< in the chosen unit
 
     [[nodiscard]] QString milliseconds(double seconds) const;                           ///< "286 ms"
     [[nodiscard]] QString millisecondRange(double fromSeconds, double toSeconds) const; ///< "240–300 ms"
@@ -44,6 +48,10 @@ public:
     [[nodiscard]] QString distance(double metres) const;                                ///< "60 m"
     [[nodiscard]] QString day(CivilDate date) const;                                    ///< in the locale's short form
     [[nodiscard]] QString dayWithWeekday(CivilDate date) const;
+    /// Days written as 2026-03-30 within a text, each in the locale's short form; the engine knows no other.
+    [[nodiscard]] QString withLocalDates(const QString& text) const;
+    [[nodiscard]] QString monthAndYear(CivilDate date) const;
+    [[nodiscard]] int firstWeekday() const;              ///< of the locale's week: Monday 1 ... Sunday 7
     [[nodiscard]] QString weekday(int isoWeekday) const; ///< Monday 1 ... Sunday 7, short
 
     /// A typed number. Point or comma stands for the decimal mark, digits of any script; nothing where it is not one

@@ -13,7 +13,10 @@ GridLayout {
 
     readonly property string markWord: mark === 0 ? qsTr("met") : mark === 1 ? qsTr("not met") : qsTr("for show")
 
-    columns: Theme.large ? 2 : 4
+    // A value with its uncertainty needs a line of its own, or the name would have no room.
+    readonly property bool tall: !Theme.large && value.length > 12
+
+    columns: Theme.large ? 2 : tall ? 3 : 4
     columnSpacing: 10
     rowSpacing: 2
     Layout.fillWidth: true
@@ -30,6 +33,7 @@ GridLayout {
     BodyText {
         text: row.name
         font.pixelSize: Theme.scaled(15)
+        Layout.columnSpan: row.tall ? 2 : 1
         Layout.fillWidth: true
         Accessible.ignored: true
     }
@@ -37,10 +41,10 @@ GridLayout {
         text: row.value
         font.pixelSize: Theme.scaled(15)
         font.weight: Font.DemiBold
-        horizontalAlignment: Theme.large ? Text.AlignLeft : Text.AlignRight
-        Layout.columnSpan: Theme.large ? 2 : 1
-        Layout.leftMargin: Theme.large ? Theme.scaled(16) + 10 : 0
-        Layout.fillWidth: Theme.large
+        horizontalAlignment: Theme.large || row.tall ? Text.AlignLeft : Text.AlignRight
+        Layout.columnSpan: Theme.large || row.tall ? 2 : 1
+        Layout.leftMargin: Theme.large || row.tall ? Theme.scaled(16) + 10 : 0
+        Layout.fillWidth: Theme.large || row.tall
         Accessible.ignored: true
     }
     NoteText {
@@ -48,7 +52,7 @@ GridLayout {
         horizontalAlignment: Theme.large ? Text.AlignLeft : Text.AlignRight
         Layout.columnSpan: Theme.large ? 2 : 1
         Layout.leftMargin: Theme.large ? Theme.scaled(16) + 10 : 0
-        Layout.preferredWidth: Theme.large ? -1 : 92
+        Layout.preferredWidth: Theme.large ? -1 : row.tall ? 130 : 92
         Layout.fillWidth: Theme.large
         Accessible.ignored: true
     }

@@ -11,6 +11,9 @@ ColumnLayout {
     required property var options // list of strings
     property var chosen: [] // indices, ascending
     property string problem
+    property bool bound: false // the page says what is chosen, and hears of taps
+
+    signal toggled(int index) // after a tap
 
     function toggle(index: int) {
         choices.chosen = choices.chosen.indexOf(index) >= 0 ? choices.chosen.filter(i => i !== index)
@@ -47,7 +50,11 @@ ColumnLayout {
                 Accessible.role: Accessible.CheckBox
                 Accessible.name: option.text
                 Accessible.checked: option.here
-                onClicked: choices.toggle(option.index) // qmllint disable unqualified
+                onClicked: {
+                    if (!choices.bound) // qmllint disable unqualified
+                        choices.toggle(option.index) // qmllint disable unqualified
+                    choices.toggled(option.index) // qmllint disable unqualified
+                }
 
                 background: Rectangle {
                     radius: 16

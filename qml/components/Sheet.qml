@@ -4,12 +4,14 @@ import QtQuick.Templates as T
 import QtQuick.Layouts
 import Fleetrung
 
-// A form or a question that comes up from below. It scrolls, and keeps the line being typed in above the keyboard.
+// A form or a question that comes up from below. It scrolls, keeps the line being typed in above the keyboard, and what
+// ends it (`actions`) in reach of the thumb however large the text is.
 Popup {
     id: sheet
 
     required property string title
     default property alias content: column.data
+    property alias actions: actionColumn.data
 
     // Of no known type to the linter of Qt 6.4, therefore var.
     readonly property var input: Qt.inputMethod
@@ -25,12 +27,13 @@ Popup {
     height: parent ? Math.min(parent.height - 28 - keyboard, implicitHeight) : 0
     x: parent ? (parent.width - width) / 2 : 0
     y: parent ? parent.height - height - keyboard : 0
-    padding: Theme.margin
+    padding: 0
     topPadding: Theme.gap
+    bottomPadding: actionColumn.implicitHeight > 0 ? Theme.smallGap : 0
     modal: true
     focus: true
     closePolicy: Popup.CloseOnEscape | Popup.CloseOnPressOutside
-    implicitHeight: head.implicitHeight + column.implicitHeight + Theme.gap + topPadding + bottomPadding
+    implicitHeight: head.implicitHeight + scroll.contentHeight + 2 * Theme.gap + actionColumn.implicitHeight + topPadding + bottomPadding
 
     T.Overlay.modal: Rectangle { color: Theme.scrim }
 
@@ -51,6 +54,8 @@ Popup {
 
         RowLayout {
             id: head
+            Layout.leftMargin: Theme.margin
+            Layout.rightMargin: 8
 
             HeadingText {
                 text: sheet.title
@@ -67,7 +72,7 @@ Popup {
             id: scroll
             objectName: "sheetScroll"
             clip: true
-            contentHeight: column.implicitHeight
+            contentHeight: column.implicitHeight + (actionColumn.implicitHeight > 0 ? 4 : Theme.margin)
             contentWidth: width
             boundsBehavior: Flickable.StopAtBounds
             Layout.fillWidth: true
@@ -77,9 +82,17 @@ Popup {
 
             ColumnLayout {
                 id: column
-                width: scroll.width - (scroll.contentHeight > scroll.height + 1 ? 12 : 0)
+                x: Theme.margin
+                width: scroll.width - 2 * Theme.margin
                 spacing: Theme.gap
             }
+        }
+        ColumnLayout {
+            id: actionColumn
+            spacing: Theme.smallGap
+            visible: implicitHeight > 0
+            Layout.leftMargin: Theme.margin
+            Layout.rightMargin: Theme.margin
         }
     }
 

@@ -22,6 +22,7 @@ Sheet {
         stature.text = form.stature
         years.text = form.years
         event.text = form.event
+        group.text = form.group
         consent.current = form.consent ? 1 : 0
     }
 
@@ -65,6 +66,12 @@ Sheet {
         label: qsTr("Event (optional)")
         hint: qsTr("200 m, long jump")
     }
+    Field {
+        id: group
+        objectName: "group"
+        label: qsTr("Training group (optional)")
+        hint: qsTr("sprint 2")
+    }
     Choices {
         id: consent
         objectName: "consent"
@@ -81,19 +88,6 @@ Sheet {
         Accessible.role: Accessible.AlertMessage
     }
     ActionButton {
-        objectName: "saveAthlete"
-        main: true
-        text: qsTr("Save")
-        onClicked: {
-            root.problems = root.viewModel.save(root.key, {
-                name: name.text, born: born.text, mass: mass.text, stature: stature.text, years: years.text,
-                event: event.text, consent: consent.current === 1
-            })
-            if (Object.keys(root.problems).length === 0)
-                root.close()
-        }
-    }
-    ActionButton {
         objectName: "deleteAthlete"
         visible: root.key !== ""
         sign: Glyph.Bin
@@ -101,6 +95,20 @@ Sheet {
         onClicked: {
             root.close()
             root.viewModel.remove(root.key)
+        }
+    }
+
+    actions: ActionButton {
+        objectName: "saveAthlete"
+        main: true
+        text: qsTr("Save")
+        onClicked: {
+            root.problems = root.viewModel.save(root.key, {
+                name: name.text, born: born.text, mass: mass.text, stature: stature.text, years: years.text,
+                event: event.text, group: group.text, consent: consent.current === 1
+            })
+            if (Object.keys(root.problems).length === 0)
+                root.close()
         }
     }
 }

@@ -8,19 +8,31 @@ Item {
 
     required property BenchViewModel viewModel
 
+    required property SquadDayViewModel squadDay
+
     signal ladderAsked()
+    signal squadAsked()
 
     SessionView {
+        id: session
         objectName: "session"
         anchors.fill: parent
         visible: !root.viewModel.liftOpen
         viewModel: root.viewModel
         onLadderAsked: root.ladderAsked()
+        onSquadAsked: root.squadAsked()
+        onSharingAsked: sharingSheet.open()
     }
     SetView {
         objectName: "set"
         anchors.fill: parent
         visible: root.viewModel.liftOpen
         viewModel: root.viewModel
+        onWhyAsked: session.openWhy(root.viewModel.openKey)
+    }
+    SharingSheet {
+        id: sharingSheet
+        objectName: "sharingSheet"
+        viewModel: root.squadDay
     }
 }

@@ -32,10 +32,11 @@ Sheet {
         id: why
         objectName: "why"
         label: qsTr("Why?")
-        hint: qsTr("for example: knee is sore, race moved")
+        hint: qsTr("for example: knee is sore, competition moved")
         problem: root.problem
     }
-    ActionButton {
+
+    actions: ActionButton {
         objectName: "keepDecision"
         main: true
         text: qsTr("Keep this decision")

@@ -73,7 +73,8 @@ Sheet {
         label: qsTr("Day (year-month-day)")
         problem: root.problems.day ?? ""
     }
-    ActionButton {
+
+    actions: ActionButton {
         objectName: "saveJump"
         main: true
         text: qsTr("Save the jump")

@@ -10,12 +10,20 @@ PageFrame {
     required property LadderViewModel viewModel
     readonly property LadderViewModel ladder: viewModel
 
+    required property SeasonViewModel season
+
     signal squadAsked()
+    signal calendarAsked()
+
+    function openStep(index: int) {
+        if (root.ladder.openStep(index))
+            stepSheet.open()
+    }
 
     title: ladder.hasSeason ? ladder.title : qsTr("Ladder")
     aside: ladder.weekText
     lead: ladder.phaseText
-    leadNote: ladder.raceText
+    leadNote: ladder.competitionText
 
     Choices {
         objectName: "ladders"
@@ -29,9 +37,19 @@ PageFrame {
         padding: 12
 
         Picture {
+            id: stair
             objectName: "stair"
             plot: root.ladder.stair
             textSize: Theme.scaled(13)
+
+            TapHandler {
+                onTapped: point => root.openStep(root.ladder.stepAt(stair.placeAt(point.position.x, point.position.y)))
+            }
+        }
+        ActionButton {
+            objectName: "steps"
+            text: qsTr("Steps and their evidence")
+            onClicked: stepsSheet.open()
         }
     }
     Card {
@@ -86,13 +104,35 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    BodyText {
+    MarkedLine {
         objectName: "caution"
         visible: root.ladder.caution !== ""
+        caution: true
         text: root.ladder.caution
-        color: Theme.caution
-        font.pixelSize: Theme.noteSize
-        Layout.fillWidth: true
+    }
+    Card {
+        visible: root.season.hasSeason
+
+        HeadingText {
+            text: root.season.name
+            Layout.fillWidth: true
+        }
+        ActionButton {
+            objectName: "editSeason"
+            sign: Glyph.Pencil
+            text: qsTr("Change the season")
+            onClicked: editSheet.open()
+        }
+        ActionButton {
+            objectName: "calendar"
+            text: qsTr("Hand out as a calendar")
+            onClicked: root.calendarAsked()
+        }
+        ActionButton {
+            objectName: "premise"
+            text: qsTr("Why shorter ranges? Both sides")
+            onClicked: premiseSheet.open()
+        }
     }
     EmptyState {
         objectName: "emptyLadder"
@@ -101,7 +141,7 @@ PageFrame {
         title: root.ladder.emptyTitle
         text: root.ladder.emptyText
         action: root.ladder.canPlan ? qsTr("Plan a season") : qsTr("Go to Squad")
-        onAsked: root.ladder.canPlan ? season.open() : root.squadAsked()
+        onAsked: root.ladder.canPlan ? planSheet.open() : root.squadAsked()
     }
 
     actions: GridLayout {
@@ -126,8 +166,30 @@ PageFrame {
         }
     }
 
+    StepSheet {
+        id: stepSheet
+        objectName: "stepSheet"
+        step: root.ladder.step
+    }
+    StepsSheet {
+        id: stepsSheet
+        objectName: "stepsSheet"
+        viewModel: root.ladder
+        onChosen: index => root.openStep(index)
+    }
+    TextSheet {
+        id: premiseSheet
+        objectName: "premiseSheet"
+        title: qsTr("Both sides of the evidence")
+        text: root.ladder.premise
+    }
+    SeasonEditSheet {
+        id: editSheet
+        objectName: "seasonEditSheet"
+        season: root.season
+    }
     SeasonSheet {
-        id: season
+        id: planSheet
         objectName: "seasonSheet"
         viewModel: root.ladder
     }

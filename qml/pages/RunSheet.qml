@@ -72,7 +72,8 @@ Sheet {
         label: qsTr("Day (year-month-day)")
         problem: root.problems.day ?? ""
     }
-    ActionButton {
+
+    actions: ActionButton {
         objectName: "saveRun"
         main: true
         text: qsTr("Save the run")

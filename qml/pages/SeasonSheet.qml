@@ -19,14 +19,14 @@ Sheet {
     Field {
         id: race
         objectName: "race"
-        label: qsTr("Main race")
+        label: qsTr("Main competition")
         hint: qsTr("club championship")
         problem: root.problems.race ?? ""
     }
     Field {
         id: raceDay
         objectName: "raceDay"
-        label: qsTr("Day of the main race (year-month-day)")
+        label: qsTr("Day of the main competition (year-month-day)")
         problem: root.problems.raceDay ?? ""
     }
     Field {
@@ -79,7 +79,8 @@ Sheet {
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
     }
-    ActionButton {
+
+    actions: ActionButton {
         objectName: "saveSeason"
         main: true
         text: qsTr("Lay out the season")

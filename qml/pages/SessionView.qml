@@ -11,18 +11,41 @@ PageFrame {
     required property BenchViewModel viewModel
 
     signal ladderAsked()
+    signal squadAsked()
+    signal sharingAsked()
+
+    function openWhy(key: string) {
+        root.viewModel.openWhy(key)
+        whySheet.open()
+    }
 
     title: viewModel.sessionTitle
     aside: viewModel.weekText
     lead: viewModel.phaseText
     leadNote: viewModel.dayText
 
-    BodyText {
-        objectName: "sessionNote"
-        text: root.viewModel.sessionNote
-        visible: text !== ""
-        color: Theme.muted
-        Layout.fillWidth: true
+    SharerStrip {
+        objectName: "sharers"
+        viewModel: root.viewModel
+    }
+    RowButton {
+        objectName: "howAreYou"
+        visible: root.viewModel.hasAthlete
+        title: qsTr("How are you today?")
+        detail: root.viewModel.wellnessText === "" ? qsTr("Sleep, soreness, pain: the day is decided with it.") : root.viewModel.wellnessText
+        sign: root.viewModel.wellnessText === "" ? Glyph.Dash : Glyph.Check
+        tone: root.viewModel.wellnessText === "" ? Theme.muted : Theme.good
+        trailing: Glyph.Pencil
+        face: Theme.card
+        onClicked: wellnessSheet.open()
+    }
+    Repeater {
+        model: root.viewModel.notes
+
+        MarkedLine {
+            objectName: "note"
+            required caution
+        }
     }
 
     Repeater {
@@ -39,12 +62,13 @@ PageFrame {
             required property string band
             required property string progress
             required property bool done
+            required property string extra
 
             objectName: "lift-" + key
             Layout.fillWidth: true
             implicitHeight: Math.max(Theme.touchTarget, words.implicitHeight + 2 * Theme.cardPadding)
             Accessible.role: Accessible.Button
-            Accessible.name: qsTr("%1, %2, %3, %4, %5").arg(name).arg(load).arg(plan).arg(rung).arg(progress)
+            Accessible.name: qsTr("%1, %2, %3, %4, %5").arg(name).arg(load).arg(plan).arg(rung).arg(progress) + (extra === "" ? "" : ". " + extra)
             onClicked: root.viewModel.openLift(key) // qmllint disable unqualified
 
             background: Rectangle {
@@ -99,6 +123,13 @@ PageFrame {
                             Layout.fillWidth: true
                             Accessible.ignored: true
                         }
+                        NoteText {
+                            text: lift.extra
+                            visible: text !== ""
+                            color: Theme.ink
+                            Layout.fillWidth: true
+                            Accessible.ignored: true
+                        }
                         RowLayout {
                             spacing: 6
 
@@ -118,13 +149,53 @@ PageFrame {
                             }
                         }
                     }
-                    Glyph {
-                        sign: Glyph.Forward
-                        color: Theme.muted
-                        Layout.preferredWidth: 22
-                        Layout.preferredHeight: 22
+                    ColumnLayout {
+                        spacing: 0
+
+                        Glyph {
+                            sign: Glyph.Forward
+                            color: Theme.muted
+                            Layout.preferredWidth: 22
+                            Layout.preferredHeight: 22
+                            Layout.alignment: Qt.AlignRight | Qt.AlignTop
+                            Layout.topMargin: Theme.cardPadding
+                        }
+                        Item { Layout.fillHeight: true }
+                        ActionButton {
+                            objectName: "why-" + lift.key
+                            text: qsTr("Why?")
+                            Accessible.name: qsTr("Why %1 today?").arg(lift.name)
+                            Layout.fillWidth: false
+                            Layout.bottomMargin: 8
+                            onClicked: root.openWhy(lift.key) // qmllint disable unqualified
+                        }
                     }
                 }
+            }
+        }
+    }
+
+    HeadingText {
+        visible: root.viewModel.others.count > 0
+        text: qsTr("Other lifts")
+        font.pixelSize: Theme.valueSize
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.viewModel.others
+
+        RowButton {
+            required property int index
+            required property bool done
+            required detail
+
+            objectName: "other" + index
+            face: Theme.card
+            sign: done ? Glyph.Check : Glyph.Plus
+            tone: done ? Theme.good : Theme.muted
+            onClicked: {
+                otherSheet.index = index // qmllint disable unqualified
+                otherSheet.open() // qmllint disable unqualified
             }
         }
     }
@@ -135,7 +206,30 @@ PageFrame {
         sign: Glyph.Bench
         title: root.viewModel.emptyTitle
         text: root.viewModel.emptyText
-        action: qsTr("Go to Ladder")
-        onAsked: root.ladderAsked()
+        action: root.viewModel.emptyAction
+        onAsked: root.viewModel.emptyLeadsToSquad ? root.squadAsked() : root.ladderAsked()
+    }
+    ActionButton {
+        objectName: "share"
+        visible: root.viewModel.hasAthlete
+        sign: Glyph.Squad
+        text: qsTr("Several athletes on this sensor")
+        onClicked: root.sharingAsked()
+    }
+
+    WellnessSheet {
+        id: wellnessSheet
+        objectName: "wellnessSheet"
+        viewModel: root.viewModel
+    }
+    OtherSetSheet {
+        id: otherSheet
+        objectName: "otherSheet"
+        viewModel: root.viewModel
+    }
+    WhySheet {
+        id: whySheet
+        objectName: "whySheet"
+        viewModel: root.viewModel
     }
 }

@@ -14,12 +14,26 @@ PageFrame {
     aside: set.setText
     lead: set.loadText
     leadNote: terse ? "" : set.planText
+    signal whyAsked()
+
     canGoBack: true
     onBack: set.leaveLift()
 
     // In large text the number comes before what is as it should be.
     readonly property bool terse: Theme.large && set.repetitionCount > 0
 
+    BodyText {
+        objectName: "athleteName"
+        text: root.set.athleteName
+        visible: text !== ""
+        color: Theme.accent
+        font.weight: Font.DemiBold
+        Layout.fillWidth: true
+    }
+    SharerStrip {
+        objectName: "setSharers"
+        viewModel: root.set
+    }
     SensorPill {
         objectName: "sensor"
         visible: !root.terse || root.set.sensor === BenchViewModel.Lost
@@ -45,7 +59,8 @@ PageFrame {
     Choices {
         objectName: "kind"
         visible: root.set.repetitionCount === 0 && !root.set.running
-        options: [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up")]
+        options: root.set.hasMaintenance ? [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up"), qsTr("Maintenance")]
+                                         : [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up")]
         current: root.set.kind
         onChosen: index => root.set.kind = index
     }
@@ -90,6 +105,11 @@ PageFrame {
         }
     }
 
+    CheckCard {
+        objectName: "check"
+        visible: root.set.checkState !== BenchViewModel.NoCheck && root.set.repetitionCount === 0 && !root.set.running
+        viewModel: root.set
+    }
     WaitingForSet {
         objectName: "waiting"
         visible: root.set.repetitionCount === 0
@@ -140,6 +160,13 @@ PageFrame {
         text: qsTr("Type a set in")
         sign: Glyph.Pencil
         onClicked: typed.open()
+    }
+
+    ActionButton {
+        objectName: "whySet"
+        visible: root.set.repetitionCount === 0 && !root.set.running
+        text: qsTr("Why this today?")
+        onClicked: root.whyAsked()
     }
 
     TypedSetSheet {

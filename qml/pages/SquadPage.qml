@@ -3,60 +3,94 @@ import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
-// The athletes on this device, and how this device shows things.
-PageFrame {
+// The athletes on this device, who is due for what today, and how this device shows things.
+Item {
     id: root
 
     required property SquadViewModel viewModel
+    required property SquadDayViewModel day
     required property Preferences preferences
+    property int part: 0
 
-    title: qsTr("Squad")
-    aside: viewModel.countText
+    signal benchAsked()
 
-    EmptyState {
-        objectName: "emptySquad"
-        visible: root.viewModel.athletes.count === 0
-        sign: Glyph.Squad
-        title: qsTr("Who trains here?")
-        text: qsTr("Add yourself, or each athlete you coach. Lifts, sprints and decisions are kept for each athlete apart, on this device only.")
-    }
-    Repeater {
+    onPartChanged: if (part === 1) day.ask()
+
+    ListFrame {
+        objectName: "athletesPart"
+        anchors.fill: parent
+        visible: root.part === 0
+        title: qsTr("Squad")
+        aside: root.viewModel.countText
         model: root.viewModel.athletes
-
-        AthleteCard {
+        delegate: AthleteCard {
+            width: ListView.view.width
             onChosen: root.viewModel.choose(key) // qmllint disable unqualified
             onEdit: {
                 sheet.key = key // qmllint disable unqualified
-                sheet.open()
+                sheet.open() // qmllint disable unqualified
             }
         }
-    }
-    ActionButton {
-        objectName: "addAthlete"
-        main: root.viewModel.athletes.count === 0
-        sign: Glyph.Plus
-        text: qsTr("Add an athlete")
-        onClicked: {
-            sheet.key = ""
-            sheet.open()
+        head: SquadParts {
+            current: root.part
+            onChosen: index => root.part = index
         }
+        foot: [
+            EmptyState {
+                objectName: "emptySquad"
+                visible: root.viewModel.athletes.count === 0
+                sign: Glyph.Squad
+                title: qsTr("Who trains here?")
+                text: qsTr("Add yourself, or each athlete you coach. Lifts, sprints and decisions are kept for each athlete apart, on this device only.")
+            },
+            ActionButton {
+                objectName: "addAthlete"
+                main: root.viewModel.athletes.count === 0
+                sign: Glyph.Plus
+                text: qsTr("Add an athlete")
+                onClicked: {
+                    sheet.key = ""
+                    sheet.open()
+                }
+            }
+        ]
     }
-    DeviceCard {
-        preferences: root.preferences
+    SquadToday {
+        objectName: "todayPart"
+        anchors.fill: parent
+        visible: root.part === 1
+        viewModel: root.day
+        part: root.part
+        onPartChosen: index => root.part = index
+        onBenchAsked: root.benchAsked()
     }
-    Card {
-        HeadingText {
-            text: qsTr("Cautions")
-            Layout.fillWidth: true
+    PageFrame {
+        objectName: "devicePart"
+        anchors.fill: parent
+        visible: root.part === 2
+        title: qsTr("Squad")
+
+        SquadParts {
+            current: root.part
+            onChosen: index => root.part = index
         }
-        NoteText {
-            text: qsTr("What to know before you lift heavy, or jump from a box.")
-            Layout.fillWidth: true
+        DeviceCard {
+            preferences: root.preferences
         }
-        ActionButton {
-            objectName: "readCautions"
-            text: qsTr("Read the cautions")
-            onClicked: cautions.open()
+        Card {
+            HeadingText {
+                text: qsTr("Cautions")
+                Layout.fillWidth: true
+            }
+            NoteText {
+                text: qsTr("What to know before you lift heavy, or jump from a box.")
+                Layout.fillWidth: true
+            }
+            ActionButton {
+                objectName: "readCautions"
+                text: qsTr("Read the cautions")
+                onClicked: cautions.open()
+            }
         }
     }
 

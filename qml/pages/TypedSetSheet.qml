@@ -29,7 +29,8 @@ Sheet {
         id: kind
         objectName: "kind"
         label: qsTr("Kind of set")
-        options: [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up")]
+        options: root.viewModel.hasMaintenance ? [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up"), qsTr("Maintenance")]
+                                               : [qsTr("Work"), qsTr("Probe"), qsTr("Warm-up")]
         onChosen: index => current = index
     }
     Field {
@@ -67,7 +68,8 @@ Sheet {
         number: true
         problem: root.problems.effort ?? ""
     }
-    ActionButton {
+
+    actions: ActionButton {
         objectName: "saveTyped"
         main: true
         text: qsTr("Save the set")

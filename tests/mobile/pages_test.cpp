@@ -29,12 +29,23 @@ LadderPageData ladderWithDecision()
     decision.kind = season::DecisionKind::Hold;
     decision.from = decision.to = "half";
     decision.reason = "Soon enough, but not yet steady.";
-    decision.evidence = {
-        {.name = "time to peak", .value = 291, .uncertainty = 4, .unit = "ms", .allowed = "240–300", .met = true},
-        {.name = "1RM trend", .value = 0.4, .uncertainty = 0.2, .unit = "kg", .allowed = "", .met = false}};
+    season::EvidenceLine time;
+    time.name = "time to peak";
+    time.value = 291;
+    time.uncertainty = 4;
+    time.unit = "ms";
+    time.allowed = "240–300";
+    time.met = true;
+    season::EvidenceLine trend;
+    trend.name = "1RM trend";
+    trend.value = 0.4;
+    trend.uncertainty = 0.2;
+    trend.unit = "kg";
+    decision.evidence = {time, trend};
     LadderShown shown;
     shown.key = "squat";
     shown.name = "Squat";
+    shown.rungKeys = {"full", "parallel", "half", "quarter"};
     shown.rungName = "Half squat";
     shown.decision = decision;
     LadderPageData data;
@@ -53,7 +64,7 @@ TEST_CASE("A decision stands in words, its evidence in marks that are no colour"
     LadderViewModel view(&preferences);
     view.show(ladderWithDecision());
     CHECK(view.decisionTitle() == QStringLiteral("Hold at half squat today"));
-    CHECK(view.raceText() == QStringLiteral("13 weeks to the main race"));
+    CHECK(view.competitionText() == QStringLiteral("13 weeks to the main competition"));
     REQUIRE(view.evidence()->count() == 2);
     const auto rows = view.evidence()->all();
     CHECK(rows[0].value(QStringLiteral("mark")).toInt() == 0);

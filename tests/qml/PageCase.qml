@@ -71,6 +71,21 @@ TestCase {
         Theme.textScale = 1
     }
 
+    // Controls are large enough and named, nothing sticks out, and what ends the sheet is in sight.
+    function checkSheet(sheet: var) {
+        waitForRendering(sheet.contentItem)
+        checkTouch(sheet.contentItem)
+        checkNames(sheet.contentItem)
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        visit(scroll.contentItem, item => {
+            if (item.width === 0 || item.height === 0)
+                return
+            const left = item.mapToItem(scroll.contentItem, 0, 0).x
+            verify(left >= 0 && left + item.width <= scroll.width + 1, item + " " + item.objectName + " from " + left + " to " + (left + item.width))
+        })
+        verify(scroll.height >= 150, "only " + scroll.height + " of the sheet can be seen")
+    }
+
     function tap(item: Item) {
         verify(item, "the control is there")
         verify(item.visible, item.objectName + " is visible")

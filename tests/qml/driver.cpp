@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <QDirIterator>
+#include <QFile>
 #include <QQmlEngine>
 
 #include "demo/simulator/simulator.hpp"
@@ -34,11 +36,76 @@ plot::SeasonSpan seasonSpan()
             .races = {{day("2026-05-17"), "Evening meet", false}, {day("2026-06-06"), "Championship", true}}};
 }
 
+season::EvidenceLine evidenceLine(const char* name, double value, double uncertainty, const char* unit,
+                                  const char* allowed, bool met)
+{
+    season::EvidenceLine line;
+    line.name = name;
+    line.value = value;
+    line.uncertainty = uncertainty;
+    line.unit = unit;
+    line.allowed = allowed;
+    line.met = met;
+    return line;
+}
+
+std::vector<StairStep> squatSteps(const season::Decision& latest)
+{
+    season::Decision step;
+    step.rule = "step-for-evidence";
+    step.reason = "Sooner by 40 ms since 2026-01-05, and strength is not lost.";
+    step.evidence = {evidenceLine("time to peak, gain", 40, 9, "ms", "at least 27", true)};
+    StairStep full;
+    full.rungName = "Full squat";
+    full.taken = true;
+    full.from = first;
+    full.to = day("2026-01-04");
+    full.week = 1;
+    StairStep half;
+    half.rung = 2;
+    half.rungName = "Half squat";
+    half.taken = true;
+    half.from = day("2026-02-16");
+    half.to = today;
+    half.underWay = true;
+    half.week = 16;
+    half.decision = step;
+    half.answer = DecisionAnswer{};
+    half.sessions = 9;
+    half.firstLoadKg = half.lastLoadKg = 100;
+    StairStep quarter;
+    quarter.rung = 3;
+    quarter.rungName = "Quarter squat";
+    quarter.from = day("2026-04-06");
+    quarter.week = 23;
+    quarter.next = true;
+    quarter.firstPlanned = day("2026-03-23");
+    quarter.earliest = day("2026-04-01");
+    quarter.latest = day("2026-04-20");
+    quarter.decision = latest;
+    return {full, half, quarter};
+}
+
+season::SeasonSetup outdoorSetup()
+{
+    season::SeasonSetup setup;
+    setup.name = "Outdoor 2026";
+    setup.start = first;
+    setup.competitions = {
+        {.date = day("2026-06-06"), .name = "Championship", .priority = season::Priority::A, .main = true}};
+    setup.trainingDays = {1, 3, 5};
+    setup.sprintDays = {2, 6};
+    setup.equipment = {"bar", "rack", "pins", "blocks"};
+    setup.ladders = {"squat", "clean"};
+    return setup;
+}
+
 LadderShown squatLadder()
 {
     LadderShown shown;
     shown.key = "squat";
     shown.name = "Squat";
+    shown.rungKeys = {"full", "parallel", "half", "quarter", "pins", "drop"};
     shown.stair.ladder = "Squat";
     shown.stair.rungs = {"Full", "Parallel", "Half", "Quarter", "Quarter from pins", "Short drop"};
     shown.stair.planned = {{0, first, day("2025-12-21")},
@@ -52,11 +119,12 @@ LadderShown squatLadder()
     decision.ladder = "squat";
     decision.from = decision.to = "half";
     decision.reason = "Soon enough, but not yet steady.";
-    decision.evidence = {{"time to peak", 291, 4, "ms", "240–300", true},
-                         {"spread", 26, 0, "ms", "up to 18", false},
-                         {"range", 34, 0, "cm", "32–38", true}};
+    decision.evidence = {evidenceLine("time to peak", 291, 4, "ms", "240–300", true),
+                         evidenceLine("spread", 26, 0, "ms", "up to 18", false),
+                         evidenceLine("range", 34, 0, "cm", "32–38", true)};
     shown.decision = decision;
     shown.rungName = "Half squat";
+    shown.steps = squatSteps(decision);
     shown.nextWeek = 23;
     shown.latestWeek = 25;
     return shown;
@@ -84,7 +152,10 @@ Preferences* Driver::preferences()
     return owned(&preferences_);
 }
 
-BenchViewModel* Driver::bench()
+namespace
+{
+
+BenchDay squatDay()
 {
     BenchLift lift;
     lift.plan.ladder = "squat";
@@ -94,6 +165,13 @@ BenchViewModel* Driver::bench()
     lift.plan.setStop = 0.15;
     lift.plan.targetBand = {0.240, 0.300};
     lift.plan.range = {0.32, 0.38};
+    lift.plan.warmUp = {{.repetitions = 3, .loadKg = 84.0}, {.repetitions = 2, .loadKg = 98.0}};
+    lift.plan.maintenance =
+        season::MaintenanceSets{"full", {{.repetitions = 3, .loadKg = 120.0}}, "Left on 2026-02-16."};
+    lift.maintenanceName = "Full squat";
+    lift.maintenanceLift = "full-squat";
+    lift.plan.why = {{"rung", "Half squat since 2026-02-16: the step before was for evidence."},
+                     {"load", "140 kg is within 10 % of the last seven days."}};
     lift.name = "Half squat";
     lift.ladder = "Squat";
     lift.rungNumber = 3;
@@ -103,7 +181,35 @@ BenchViewModel* Driver::bench()
     data.athlete = "Mira Example-Longsurname";
     data.phase = QStringLiteral("special preparation");
     data.week = QStringLiteral("week 22 of 31");
+    data.notes = {"The clean rests: its competition is on 2026-04-01."};
     data.lifts = {lift};
+    season::SecondaryLift thrust;
+    thrust.name = "Hip thrust";
+    data.others = {OtherLift{thrust, 0, 80.0}};
+    return data;
+}
+
+} // namespace
+
+BenchViewModel* Driver::bench()
+{
+    auto* view = owned(new BenchViewModel(&preferences_, this));
+    view->showDay(squatDay());
+    return view;
+}
+
+BenchViewModel* Driver::benchAfterSlowWarmUp()
+{
+    season::DayAdjustment slow;
+    slow.ladder = "squat";
+    slow.known = true;
+    slow.loadFactor = 0.95;
+    slow.setsOff = 1;
+    slow.reason = "Both warm-up loads were slower than usual by more than 1.5 typical errors.";
+    slow.evidence = {evidenceLine("velocity at 84 kg", -0.08, 0.03, "m/s", "not below -0.06", false),
+                     evidenceLine("velocity at 98 kg", -0.07, 0.03, "m/s", "not below -0.06", false)};
+    BenchDay data = squatDay();
+    data.lifts.front().check = WarmUpCheckShown{slow, {}, {}};
     auto* view = owned(new BenchViewModel(&preferences_, this));
     view->showDay(data);
     return view;
@@ -122,6 +228,11 @@ void Driver::repetition(BenchViewModel* bench, double milliseconds, double veloc
 void Driver::sensor(BenchViewModel* bench, int state)
 {
     bench->showSensor(static_cast<BenchViewModel::Sensor>(state), QStringLiteral("Bar sensor"), 200);
+}
+
+void Driver::share(BenchViewModel* bench)
+{
+    bench->showSharers({{"a", "Mira Example-Longsurname"}, {"b", "Noor Example"}}, "a");
 }
 
 BenchViewModel* Driver::emptyBench()
@@ -155,6 +266,46 @@ LadderViewModel* Driver::emptyLadder()
     data.emptyText = QStringLiteral("Say when the main race is.");
     auto* view = owned(new LadderViewModel(&preferences_, this));
     view->show(data);
+    return view;
+}
+
+SeasonViewModel* Driver::season()
+{
+    season::SeasonSetup setup = outdoorSetup();
+    setup.competitions.insert(setup.competitions.begin(),
+                              {.date = day("2026-05-17"), .name = "Evening meet", .priority = season::Priority::C});
+    const auto fresh = season::planSeason(setup);
+    if (!fresh) {
+        qWarning("%s", describe(fresh.error()).c_str());
+        return nullptr;
+    }
+    const auto states = season::startStates(*fresh);
+    const auto plan = season::replanSeason(setup, states, today);
+    auto* view = owned(new SeasonViewModel(&preferences_, this));
+    view->show(SeasonShown{*plan, states, today});
+    return view;
+}
+
+SquadDayViewModel* Driver::squadDay(int athletes)
+{
+    preferences_.setRacks(2);
+    auto* view = owned(new SquadDayViewModel(&preferences_, this));
+    std::vector<Sharer> squad;
+    std::vector<season::DueAthlete> due;
+    for (int i = 0; i < athletes; ++i) {
+        season::DueAthlete athlete;
+        athlete.athlete.bytes[15] = static_cast<std::uint8_t>(i);
+        athlete.name = "Athlete Number" + std::to_string(i);
+        athlete.group = i % 2 == 0 ? "A" : "B";
+        athlete.session.day = today;
+        season::PlannedLift lift = squatDay().lifts.front().plan;
+        lift.work.front().loadKg = 100.0 + i;
+        athlete.session.lifts = {lift};
+        squad.push_back({identifierText(athlete.athlete), athlete.name});
+        due.push_back(athlete);
+    }
+    view->showSquad(squad);
+    view->show(due);
     return view;
 }
 
@@ -229,34 +380,26 @@ AppViewModel* Driver::app()
                           .captures = folder_.filePath(name + QStringLiteral(".captures")).toStdString()},
         newIdentifier());
     app_ = std::make_unique<AppViewModel>(&preferences_, log_.get(), DayClock(today));
+    app_->handFilesTo(folderHand(folder_.filePath(name)));
     app_->refresh();
     settle();
     return owned(app_.get());
 }
 
-void Driver::plantSeason()
+void Driver::plant(const char* name)
 {
     log_->run(
         this,
-        [](logbook::Logbook& logbook) -> Expected<Identifier> {
+        [name](logbook::Logbook& logbook) -> Expected<Identifier> {
             store::Athlete athlete;
-            athlete.name = "Mira Example";
+            athlete.name = name;
             athlete.born = day("2001-04-01");
             athlete.bodyMassKg = 66;
             athlete.trainingYears = 6;
             const auto id = logbook.addAthlete(athlete);
             if (!id)
                 return id;
-            season::SeasonSetup setup;
-            setup.name = "Outdoor 2026";
-            setup.start = first;
-            setup.competitions = {
-                {.date = day("2026-06-06"), .name = "Championship", .priority = season::Priority::A, .main = true}};
-            setup.trainingDays = {1, 3, 5};
-            setup.sprintDays = {2, 6};
-            setup.equipment = {"bar", "rack", "pins", "blocks"};
-            setup.ladders = {"squat", "clean"};
-            return logbook.addSeason(*id, setup);
+            return logbook.addSeason(*id, outdoorSetup());
         },
         [](const Expected<Identifier>& added) {
             if (!added)
@@ -265,6 +408,56 @@ void Driver::plantSeason()
     settle();
     app_->refresh();
     settle();
+}
+
+void Driver::plantSeason()
+{
+    plant("Mira Example");
+}
+
+void Driver::plantSecondAthlete()
+{
+    plant("Noor Example");
+}
+
+QString Driver::keyOf(const QString& athlete)
+{
+    for (const auto& row : app_->squad()->athletes()->all())
+        if (row.value(QStringLiteral("name")).toString() == athlete)
+            return row.value(QStringLiteral("key")).toString();
+    return {};
+}
+
+QString Driver::ownersOfSets()
+{
+    QString owner;
+    log_->run(
+        this,
+        [](logbook::Logbook& logbook) -> Expected<std::string> {
+            const auto squad = logbook.squad(today);
+            if (!squad)
+                return tl::unexpected(squad.error());
+            std::string names; // one name where only one athlete has sets
+            for (const auto& summary : *squad)
+                if (summary.sessions > 0)
+                    names += summary.athlete.name;
+            return names;
+        },
+        [&owner](const Expected<std::string>& found) { owner = QString::fromStdString(found.value_or("")); });
+    settle();
+    return owner;
+}
+
+QString Driver::handedCalendar()
+{
+    QString text;
+    for (QDirIterator file(folder_.path(), {QStringLiteral("*.ics")}, QDir::Files, QDirIterator::Subdirectories);
+         file.hasNext();) {
+        QFile found(file.next());
+        if (found.open(QIODevice::ReadOnly))
+            text = QString::fromUtf8(found.readAll());
+    }
+    return text;
 }
 
 void Driver::settle()

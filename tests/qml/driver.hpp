@@ -25,9 +25,17 @@ public:
     Q_INVOKABLE fleetrung::views::BenchViewModel* bench();
     Q_INVOKABLE void repetition(fleetrung::views::BenchViewModel* bench, double milliseconds, double velocity);
     Q_INVOKABLE void sensor(fleetrung::views::BenchViewModel* bench, int state);
+    /// The same, after two slow warm-up loads.
+    Q_INVOKABLE fleetrung::views::BenchViewModel* benchAfterSlowWarmUp();
+    /// Two share the sensor, keys "a" (lifts now) and "b".
+    Q_INVOKABLE void share(fleetrung::views::BenchViewModel* bench);
     Q_INVOKABLE fleetrung::views::BenchViewModel* emptyBench();
     Q_INVOKABLE fleetrung::views::LadderViewModel* ladder();
     Q_INVOKABLE fleetrung::views::LadderViewModel* emptyLadder();
+    /// A real plan: main competition 2026-06-06, an evening meet on 2026-05-17.
+    Q_INVOKABLE fleetrung::views::SeasonViewModel* season();
+    /// Due athletes "0", "1", ... on half squat, the even ones in group A, the others in B; two racks.
+    Q_INVOKABLE fleetrung::views::SquadDayViewModel* squadDay(int athletes);
     Q_INVOKABLE fleetrung::views::TrackViewModel* track(int runs);
     Q_INVOKABLE fleetrung::views::TrendsViewModel* trends();
     Q_INVOKABLE fleetrung::views::TrendsViewModel* emptyTrends();
@@ -37,6 +45,13 @@ public:
     Q_INVOKABLE fleetrung::views::AppViewModel* app();
     /// Adds an athlete with a season around 2026-03-30 (a Monday with lifts) to that store.
     Q_INVOKABLE void plantSeason();
+    /// A second athlete with the same season.
+    Q_INVOKABLE void plantSecondAthlete();
+    /// The text of the calendar file that was handed out.
+    Q_INVOKABLE QString handedCalendar();
+    Q_INVOKABLE QString keyOf(const QString& athlete);
+    /// Names of the athletes who have a session in the store.
+    Q_INVOKABLE QString ownersOfSets();
     /// Waits until the logbook has answered.
     Q_INVOKABLE void settle();
     /// A bar sensor that lies still for two seconds: no repetition may be found in what it sends.
@@ -47,6 +62,8 @@ public:
     Q_INVOKABLE int storedRepetitions();
 
 private:
+    void plant(const char* name);
+
     views::Preferences preferences_;
     QTemporaryDir folder_;
     std::unique_ptr<views::LogThread> log_;

@@ -9,7 +9,7 @@ PageCase {
     Component { id: pageComponent; BenchPage { anchors.fill: parent } }
 
     function makePage(view: BenchViewModel): BenchPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, squadDay: driver.squadDay(3) })
     }
 
     function openSet(): BenchPage {
@@ -54,6 +54,108 @@ PageCase {
         for (let i = 0; i < data.repetitions; ++i)
             driver.repetition(page.viewModel, 280 + i, 0.62)
         checkPage(findChild(page, "set"))
+    }
+
+    function test_whyIsToldForEachLift() {
+        const page = makePage(driver.bench())
+        waitForRendering(page)
+        tapIn(findChild(findChild(page, "session"), "scroll"), findChild(page, "why-squat"))
+        const sheet = findChild(page, "whySheet")
+        tryCompare(sheet, "opened", true)
+        compare(page.viewModel.why.count, 2)
+        verify(findChild(sheet.contentItem, "whyText").text.indexOf("16/02/2026") > 0)
+        verify(!page.viewModel.liftOpen)
+        checkSheet(sheet)
+    }
+
+    function test_notesSayWhatRestsAndWhy() {
+        const page = makePage(driver.bench())
+        compare(findChild(page, "note").text, "The clean rests: its competition is on 01/04/2026.")
+    }
+
+    function test_theWarmUpCheckSaysWhatIsToBeDone() {
+        const page = openSet()
+        const text = findChild(page, "checkText").text
+        verify(text.indexOf("84 kg") > 0 && text.indexOf("98 kg") > 0, text)
+        verify(!findChild(page, "acceptCheck").visible)
+    }
+
+    function test_theWarmUpCheckIsAnsweredWithWhy() {
+        const page = makePage(driver.benchAfterSlowWarmUp())
+        page.viewModel.openLift("squat")
+        waitForRendering(page)
+        let answer = null
+        page.viewModel.checkAnswered.connect((ladder, accepted, why) => answer = { ladder: ladder, accepted: accepted, why: why })
+        verify(findChild(page, "checkText").text.indexOf("Proposed: 5 % less load, one set less.") === 0, findChild(page, "checkText").text)
+        compare(page.viewModel.checkEvidence.count, 2)
+        const scroll = findChild(findChild(page, "set"), "scroll")
+        tapIn(scroll, findChild(page, "declineCheck"))
+        compare(answer, null)
+        findChild(findChild(page, "whyNot"), "input").text = "the bar slipped"
+        tapIn(scroll, findChild(page, "declineCheck"))
+        compare(answer.accepted, false)
+        compare(answer.why, "the bar slipped")
+        verify(!findChild(page, "acceptCheck").visible)
+        checkPage(findChild(page, "set"))
+    }
+
+    function test_painIsSaidWithWhere() {
+        const page = makePage(driver.bench())
+        let said = 0
+        page.viewModel.wellnessSaid.connect(() => ++said)
+        waitForRendering(page)
+        tapIn(findChild(findChild(page, "session"), "scroll"), findChild(page, "howAreYou"))
+        const sheet = findChild(page, "wellnessSheet")
+        tryCompare(sheet, "opened", true)
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "pain"), "option6"))
+        verify(findChild(sheet.contentItem, "painCaution").visible)
+        tap(findChild(sheet.contentItem, "saveWellness"))
+        compare(said, 0)
+        verify(findChild(sheet.contentItem, "regionProblem").text !== "")
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "region"), "option0"))
+        tap(findChild(sheet.contentItem, "saveWellness"))
+        compare(said, 1)
+        tryCompare(sheet, "opened", false)
+    }
+
+    function test_theNextAthleteIsOneTapAwayButNeverDuringASet() {
+        const page = openSet()
+        compare(findChild(page, "athleteName").text, "Mira Example-Longsurname")
+        driver.share(page.viewModel)
+        waitForRendering(page)
+        let next = ""
+        page.viewModel.switchAsked.connect(key => next = key)
+        driver.sensor(page.viewModel, BenchViewModel.Streaming)
+        const strip = findChild(page, "setSharers")
+        mouseClick(findChild(strip, "sharer-b"))
+        compare(next, "")
+        driver.sensor(page.viewModel, BenchViewModel.Ready)
+        tap(findChild(strip, "sharer-b"))
+        compare(next, "b")
+        verify(findChild(page, "athleteName").visible)
+    }
+
+    function test_aMaintenanceSetNamesTheLongerRung() {
+        const page = openSet()
+        page.viewModel.kind = BenchViewModel.Maintenance
+        compare(page.viewModel.liftName, "Full squat")
+        compare(page.viewModel.load, "120")
+    }
+
+    function test_aLiftOutsideTheLaddersTakesThreeTaps() {
+        const page = makePage(driver.bench())
+        waitForRendering(page)
+        let typed = null
+        page.viewModel.otherTyped.connect((set, repetitions) => typed = repetitions)
+        tapIn(findChild(findChild(page, "session"), "scroll"), findChild(page, "other0"))
+        const sheet = findChild(page, "otherSheet")
+        tryCompare(sheet, "opened", true)
+        compare(sheet.title, "Hip thrust")
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(findChild(sheet.contentItem, "effort"), "option6"))
+        tap(findChild(sheet.contentItem, "saveOther"))
+        compare(typed, 8)
+        tryCompare(sheet, "opened", false)
     }
 
     function test_theNumberFollowsTheRepetitions() {

@@ -9,7 +9,7 @@ PageCase {
     Component { id: pageComponent; LadderPage { anchors.fill: parent } }
 
     function makePage(view: LadderViewModel): LadderPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, season: driver.season() })
     }
 
     function test_thePageFitsTheSmallestScreen() {
@@ -51,6 +51,149 @@ PageCase {
         compare(answer.yes, false)
         compare(answer.to, "quarter")
         compare(answer.why, "race moved")
+    }
+
+    function openSheet(page: LadderPage, button: string, sheetName: string): var {
+        tapIn(findChild(page, "scroll"), findChild(page, button))
+        const sheet = findChild(page, sheetName)
+        tryCompare(sheet, "opened", true)
+        return sheet
+    }
+
+    function test_aTapOnAStepOfTheStairShowsWhatItRestsOn() {
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const stair = findChild(page, "stair")
+        // Where week 18 of the season and the third rung are drawn: the stay on half squat.
+        const a = stair.placeAt(0, 0)
+        const b = stair.placeAt(100, 100)
+        mouseClick(stair, 100 * (18 - a.x) / (b.x - a.x), 100 * (2 - a.y) / (b.y - a.y))
+        const sheet = findChild(page, "stepSheet")
+        tryCompare(sheet, "opened", true)
+        compare(sheet.title, "Half squat")
+        compare(findChild(sheet.contentItem, "stepRule").text, "Step for evidence")
+        // The day stands in the locale's form, not in the engine's.
+        verify(findChild(sheet.contentItem, "stepReason").text.indexOf("05/01/2026") > 0, findChild(sheet.contentItem, "stepReason").text)
+        compare(findChild(sheet.contentItem, "stepEvidence").value, "40 ms ± 9")
+        compare(findChild(sheet.contentItem, "stepAnswer").text, "You follow this.")
+    }
+
+    function test_theStepsAreAListToo() {
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const list = openSheet(page, "steps", "stepsSheet")
+        const row = findChild(list.contentItem, "step2")
+        verify(row.Accessible.name.indexOf("Quarter squat, planned for") === 0, row.Accessible.name)
+        tap(row)
+        const sheet = findChild(page, "stepSheet")
+        tryCompare(sheet, "opened", true)
+        verify(findChild(sheet.contentItem, "stepMissing").text.indexOf("spread (up to 18)") > 0)
+    }
+
+    function test_bothSidesOfTheEvidenceAreTold() {
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const sheet = openSheet(page, "premise", "premiseSheet")
+        const text = findChild(sheet.contentItem, "sheetText").text
+        verify(text.indexOf("for:") > 0 && text.indexOf("against:") > 0, text)
+    }
+
+    function test_aCompetitionIsMovedByTouchAndTheConsequencesAreSeenFirst() {
+        const page = makePage(driver.ladder())
+        let kept = 0
+        page.season.seasonChanged.connect(() => ++kept)
+        waitForRendering(page)
+        const sheet = openSheet(page, "editSeason", "seasonEditSheet")
+        const row = findChild(sheet.contentItem, "competition1")
+        compare(row.title, "Championship")
+        tap(row)
+        const form = findChild(page, "competitionSheet")
+        tryCompare(form, "opened", true)
+        const chosen = findChild(form.contentItem, "chosenDay")
+        compare(chosen.text, "Saturday, 6 June 2026")
+        const scroll = findChild(form.contentItem, "sheetScroll")
+        tapIn(scroll, findChild(form.contentItem, "move7"))
+        compare(chosen.text, "Saturday, 13 June 2026")
+        verify(page.season.consequences.count > 0)
+        const first = page.season.consequences.data(page.season.consequences.index(0, 0), 256)
+        verify(first.indexOf("/2026") > 0, first)
+        compare(kept, 0)
+        tapIn(scroll, findChild(form.contentItem, "cell0")) // 1 June 2026 is a Monday
+        compare(chosen.text, "Monday, 1 June 2026")
+        tap(findChild(form.contentItem, "saveCompetition"))
+        compare(kept, 1)
+        tryCompare(form, "opened", false)
+    }
+
+    function test_theSeasonCannotLoseItsMainCompetition() {
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const sheet = openSheet(page, "editSeason", "seasonEditSheet")
+        tap(findChild(sheet.contentItem, "competition1"))
+        const form = findChild(page, "competitionSheet")
+        tryCompare(form, "opened", true)
+        tapIn(findChild(form.contentItem, "sheetScroll"), findChild(form.contentItem, "deleteCompetition"))
+        verify(form.opened)
+        verify(findChild(form.contentItem, "seasonProblem").text !== "")
+    }
+
+    function test_daysAwayAreAddedByTouch() {
+        const page = makePage(driver.ladder())
+        let setup = 0
+        page.season.seasonChanged.connect(() => ++setup)
+        waitForRendering(page)
+        const sheet = openSheet(page, "editSeason", "seasonEditSheet")
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(sheet.contentItem, "addBlock"))
+        const form = findChild(page, "blockSheet")
+        tryCompare(form, "opened", true)
+        const scroll = findChild(form.contentItem, "sheetScroll")
+        const last = findChild(findChild(form.contentItem, "lastDay"), "chosenDay")
+        compare(last.text, "Sunday, 5 April 2026")
+        tapIn(scroll, findChild(findChild(form.contentItem, "firstDay"), "move7"))
+        compare(last.text, "Sunday, 12 April 2026") // the block moves as a whole
+        tapIn(scroll, findChild(findChild(form.contentItem, "lastDay"), "move-7"))
+        verify(findChild(findChild(form.contentItem, "lastDay"), "dayProblem").text !== "")
+        verify(!findChild(form.contentItem, "saveBlock").enabled)
+        tapIn(scroll, findChild(findChild(form.contentItem, "lastDay"), "move7"))
+        tap(findChild(form.contentItem, "saveBlock"))
+        compare(setup, 1)
+    }
+
+    function test_aBoxIsAddedAsTyped() {
+        const page = makePage(driver.ladder())
+        let setups = 0
+        page.season.seasonChanged.connect(() => ++setups)
+        waitForRendering(page)
+        const sheet = openSheet(page, "editSeason", "seasonEditSheet")
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        tapIn(scroll, findChild(sheet.contentItem, "addBox"))
+        compare(setups, 0)
+        verify(findChild(findChild(sheet.contentItem, "newBox"), "problem").text !== "")
+        findChild(findChild(sheet.contentItem, "newBox"), "input").text = "36"
+        tapIn(scroll, findChild(sheet.contentItem, "addBox"))
+        compare(setups, 1)
+    }
+
+    function test_theSheetsFitTheSmallestScreenAtTwiceTheText_data() {
+        return [{ tag: "steps", sheet: "stepsSheet" }, { tag: "step", sheet: "stepSheet" },
+                { tag: "season", sheet: "seasonEditSheet" }, { tag: "competition", sheet: "competitionSheet" },
+                { tag: "block", sheet: "blockSheet" }]
+    }
+
+    function test_theSheetsFitTheSmallestScreenAtTwiceTheText(data) {
+        const page = makePage(driver.ladder())
+        page.ladder.openStep(1)
+        page.season.editCompetition(0)
+        Theme.textScale = 2
+        if (data.sheet === "competitionSheet" || data.sheet === "blockSheet") { // lies over the season
+            findChild(page, "seasonEditSheet").open()
+            tryCompare(findChild(page, "seasonEditSheet"), "opened", true)
+        }
+        const sheet = findChild(page, data.sheet)
+        sheet.open()
+        tryCompare(sheet, "opened", true)
+        checkSheet(sheet)
+        Theme.textScale = 1
     }
 
     function test_withoutASeasonThePageTeaches() {

@@ -171,4 +171,84 @@ TestCase {
         verify(ladder.hasSeason, window.app.notice)
         compare(window.app.bench.lifts.count, 1)
     }
+
+    function test_painForbidsAndUndoBringsTheDayBack() {
+        const window = makeMain()
+        driver.plantSeason()
+        const bench = window.app.bench
+        const lifts = bench.lifts.count
+        verify(lifts > 0)
+        compare(Object.keys(bench.sayHowYouAre({ pain: 6, region: bench.regions.indexOf("knee"), soreness: -1, sleep: "", mass: "" })).length, 0)
+        driver.settle()
+        compare(bench.wellnessText, "pain 6, knee")
+        const said = bench.notes.data(bench.notes.index(0, 0), 256)
+        compare(said, "No sprinting today: pain forbids it.")
+        verify(bench.lifts.count < lifts)
+        window.app.undo()
+        driver.settle()
+        compare(bench.lifts.count, lifts)
+        compare(bench.wellnessText, "")
+    }
+
+    function test_aMovedCompetitionIsInTheStoreAndUndoMovesItBack() {
+        const window = makeMain()
+        driver.plantSeason()
+        const season = window.app.season
+        verify(season.hasSeason)
+        season.editCompetition(0)
+        season.day.move(-14)
+        verify(season.canSave)
+        season.saveCompetition()
+        driver.settle()
+        const detail = () => season.competitions.data(season.competitions.index(0, 0), 257)
+        verify(detail().indexOf("Saturday, 23 May") === 0, detail())
+        window.app.undo()
+        driver.settle()
+        verify(detail().indexOf("Saturday, 6 June") === 0, detail())
+    }
+
+    function test_aSetUnderWayStaysWithWhoBeganIt() {
+        const window = makeMain()
+        driver.plantSeason()
+        driver.plantSecondAthlete()
+        window.app.squad.choose(driver.keyOf("Mira Example"))
+        driver.settle()
+        const bench = openSquat(window)
+        driver.offerSimulatedSet(2)
+        bench.load = "62,5"
+        bench.begin()
+        tryCompare(bench, "repetitionCount", 2, 120000)
+        bench.switchTo(driver.keyOf("Noor Example"))
+        window.app.squad.choose(driver.keyOf("Noor Example"))
+        driver.settle()
+        compare(bench.athleteName, "Mira Example")
+        verify(window.app.noticeIsProblem)
+        tryCompare(bench, "sensor", BenchViewModel.Finished, 60000)
+        bench.endSet()
+        tryVerify(() => bench.lastSetText !== "", 60000)
+        driver.settle()
+        compare(driver.ownersOfSets(), "Mira Example")
+        // The next set is the other's, on the same lift, with the sensor still there.
+        bench.switchTo(driver.keyOf("Noor Example"))
+        driver.settle()
+        compare(bench.athleteName, "Noor Example")
+        verify(bench.liftOpen)
+        compare(bench.sensor, BenchViewModel.Ready)
+        bench.leaveLift()
+    }
+
+    function test_theSeasonIsHandedOutAsACalendar() {
+        const window = makeMain()
+        driver.plantSeason()
+        window.app.handOutCalendar()
+        driver.settle()
+        verify(window.app.notice.indexOf("The calendar is in ") === 0, window.app.notice)
+        const text = driver.handedCalendar()
+        verify(text.indexOf("BEGIN:VCALENDAR") === 0)
+        verify(text.indexOf("Championship") > 0)
+        const entries = text.split("BEGIN:VEVENT").length
+        window.app.handOutCalendar()
+        driver.settle()
+        compare(driver.handedCalendar().split("BEGIN:VEVENT").length, entries)
+    }
 }

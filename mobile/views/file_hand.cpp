@@ -1,0 +1,38 @@
+#include "mobile/views/file_hand.hpp"
+
+#include <QDir>
+#include <QFile>
+#include <QRegularExpression>
+#include <QSaveFile>
+
+namespace fleetrung::views
+{
+
+FileHand folderHand(const QString& folder)
+{
+    FileHand hand;
+    hand.last = [folder](const QString& name) {
+        QFile file(QDir(folder).filePath(name));
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    hand.hand = [folder](const QString& name, const QByteArray& bytes) -> Expected<QString> {
+        const QString path = QDir(folder).filePath(name);
+        QSaveFile file(path); // whole or not at all
+        if (!QDir().mkpath(folder) || !file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
+            !file.commit())
+            return fail(Code::StoreFailed, path.toStdString(),
+                        "cannot be written: " + file.errorString().toStdString());
+        return QDir::toNativeSeparators(path);
+    };
+    return hand;
+}
+
+QString fileName(const QString& words, const QString& ending)
+{
+    static const QRegularExpression refused(QStringLiteral("[\\x00-\\x1f/\\\\:*?\"<>|]"));
+    QString name = words.simplified();
+    name.remove(refused);
+    return name.left(120) + QStringLiteral(".") + ending;
+}
+
+} // namespace fleetrung::views
