@@ -10,15 +10,16 @@ namespace
 
 using season::Metric;
 
-constexpr double usualShare = 0.7;     // of the rung's maximum: where RungTruth::time holds
-constexpr double loadEffect = 0.8;     // share of time to peak a share of the maximum costs: heavier is later
-constexpr double fatigueDays = 5;      // time constant
-constexpr double fatigueUnit = 60;     // repetitions at the maximum that make one unit
-constexpr int longAbsence = 14;        // days, from which on something is lost
-constexpr double dayPart = 0.8;        // of a session's noise is the day's, the rest is the repetitions'
-constexpr double repetitionPart = 0.9; // 0.6 / 0.67, the error of a median of three
-constexpr double cutDepth = 0.15;      // of range, in a sloppy session
-constexpr double rangeNoise = 0.012;   // share
+constexpr double usualShare = 0.7;           // of the rung's maximum: where RungTruth::time holds
+constexpr double loadEffect = 0.8;           // share of time to peak a share of the maximum costs: heavier is later
+constexpr double fatigueDays = 5;            // time constant
+constexpr double fatigueUnit = 60;           // repetitions at the maximum that make one unit
+constexpr int longAbsence = 14;              // days, from which on something is lost
+constexpr double dayPart = 0.8;              // of a session's noise is the day's, the rest is the repetitions'
+constexpr double repetitionPart = 0.9;       // 0.6 / 0.67, the error of a median of three
+constexpr double cutDepth = 0.15;            // of range, in a sloppy session
+constexpr double driftPerRepetition = 0.003; // share, and m/s of velocity
+constexpr double rangeNoise = 0.012;         // share
 
 double lookUp(const std::map<std::string, double>& values, const std::string& key)
 {
@@ -68,26 +69,71 @@ int Body::mostRepetitions(const std::string& ladder, const std::string& rung, do
     return std::max(0, static_cast<int>(30 * (1 / std::max(0.2, share) - 1)));
 }
 
-season::SessionEvidence Body::oneSide(const season::Ladder& ladder, const season::Rung& rung, double loadKg, double day,
-                                      double side)
+double Body::measuredTime(const season::Ladder& ladder, const season::Rung& rung, double loadKg, double lean)
 {
-    const double noise = sessionNoise(ladder, rung);
-    const double middle = freshTime(ladder, rung, loadKg) * (1 + athlete_.fatigueEffect * fatigue_) * (1 + side) + day;
+    return freshTime(ladder, rung, loadKg) * (1 + athlete_.fatigueEffect * fatigue_) * (1 + lean);
+}
+
+double Body::measuredVelocity(const season::Ladder& ladder, const season::Rung& rung, double loadKg)
+{
+    const double relative = rung.probeShare > 0 ? loadKg / maximumOn(ladder.key, rung.key) : 0;
+    return 1.45 - 1.1 * relative - 0.01 * fatigue_ + 0.035 * athlete_.noise * random_.normal();
+}
+
+/// Load and effort are always typed, a velocity at times.
+season::SessionEvidence Body::typed(double velocity, double loadKg)
+{
     season::SessionEvidence evidence;
-    evidence.timeToPeak = reps::Measured{std::max(0.03, middle + 0.6 * noise * random_.normal()), 0.003};
+    evidence.source = season::EvidenceSource::Typed;
+    if (random_.chance(0.3) && loadKg > 0)
+        evidence.meanVelocity = reps::Measured{velocity, 0.02};
     return evidence;
+}
+
+/// Contact time with its index, or drop time: one number a session.
+season::SessionEvidence Body::timed(const season::Ladder& ladder, const season::Rung& rung, double loadKg,
+                                    double velocity, double dayNoise)
+{
+    const double time =
+        measuredTime(ladder, rung, loadKg, 0) + dayNoise + 0.6 * sessionNoise(ladder, rung) * random_.normal();
+    season::SessionEvidence evidence;
+    evidence.timeToPeak = reps::Measured{std::max(0.03, time), 0.003};
+    if (rung.metric == Metric::ContactTime)
+        evidence.reactiveStrength =
+            reps::Measured{0.3 / evidence.timeToPeak->value * (1 + 0.06 * random_.normal()), 0.03};
+    else
+        evidence.meanVelocity = reps::Measured{velocity, 0.01};
+    return evidence;
+}
+
+/// Repetitions of one session on one side, later and slower from one to the next; some cut in a sloppy session.
+std::vector<reps::Repetition> Body::lifted(int count, const Session& session)
+{
+    std::vector<reps::Repetition> repetitions(static_cast<std::size_t>(count));
+    double drift = 0;
+    for (auto& repetition : repetitions) {
+        const bool cut = session.sloppy && random_.chance(0.5);
+        const double range = session.range * (1 + rangeNoise * random_.normal()) * (cut ? 1 - cutDepth : 1);
+        // At equal acceleration the time to peak goes with the root of range.
+        const double time = session.time * std::sqrt(range / session.range) * (1 + drift) +
+                            repetitionPart * session.noise * random_.normal();
+        repetition.range = {range, 0.004};
+        repetition.timeToPeakVelocity = {std::max(0.03, time), 0.003};
+        repetition.meanVelocity = {std::max(0.1, session.velocity + 0.02 * random_.normal() - drift), 0.008};
+        repetition.peakVelocity = {1.6 * repetition.meanVelocity.value, 0.012};
+        drift += driftPerRepetition;
+    }
+    return repetitions;
 }
 
 std::vector<season::SessionEvidence> Body::probe(const season::Ladder& ladder, const season::Rung& rung, CivilDate day,
                                                  double loadKg, std::optional<double> probeLoadKg)
 {
-    const auto& data = season::standardSeasonData();
     const double noise = sessionNoise(ladder, rung);
     const double dayNoise = dayPart * noise * random_.normal();
-    const double relative = rung.probeShare > 0 ? loadKg / maximumOn(ladder.key, rung.key) : 0;
-    const double velocity = 1.45 - 1.1 * relative - 0.01 * fatigue_ + 0.035 * athlete_.noise * random_.normal();
+    const double velocity = measuredVelocity(ladder, rung, loadKg);
     std::vector<season::SessionEvidence> found;
-    const auto finish = [&](season::SessionEvidence evidence, season::Side side) {
+    const auto keep = [&](season::SessionEvidence evidence, season::Side side) {
         evidence.day = day;
         evidence.ladder = ladder.key;
         evidence.rung = rung.key;
@@ -95,57 +141,34 @@ std::vector<season::SessionEvidence> Body::probe(const season::Ladder& ladder, c
         evidence.loadKg = loadKg;
         found.push_back(std::move(evidence));
     };
-    if (!athlete_.sensor) { // load and effort are always typed, a velocity at times
-        season::SessionEvidence typed;
-        typed.source = season::EvidenceSource::Typed;
-        if (random_.chance(0.3) && relative > 0)
-            typed.meanVelocity = reps::Measured{velocity, 0.02};
-        finish(std::move(typed), season::Side::Both);
+    if (!athlete_.sensor) {
+        keep(typed(velocity, loadKg), season::Side::Both);
         return found;
     }
     if (rung.metric == Metric::ContactTime || rung.metric == Metric::DropTime) {
-        auto evidence = oneSide(ladder, rung, loadKg, dayNoise, 0);
-        if (rung.metric == Metric::ContactTime)
-            evidence.reactiveStrength =
-                reps::Measured{0.3 / evidence.timeToPeak->value * (1 + 0.06 * random_.normal()), 0.03};
-        else
-            evidence.meanVelocity = reps::Measured{velocity, 0.01};
-        finish(std::move(evidence), season::Side::Both);
+        keep(timed(ladder, rung, loadKg, velocity, dayNoise), season::Side::Both);
         return found;
     }
     const auto& truth = athlete_.ladders.at(ladder.key);
     const double own = truth.rungs.at(rung.key).range;
     const bool sloppy = random_.chance(athlete_.sloppy);
-    for (const auto side :
-         ladder.oneSided ? std::vector{season::Side::Left, season::Side::Right} : std::vector{season::Side::Both}) {
+    const auto sides =
+        ladder.oneSided ? std::vector{season::Side::Left, season::Side::Right} : std::vector{season::Side::Both};
+    for (const auto side : sides) {
         const double lean = side == season::Side::Left    ? truth.asymmetry / 2
                             : side == season::Side::Right ? -truth.asymmetry / 2
                                                           : 0;
-        const double middle =
-            freshTime(ladder, rung, loadKg) * (1 + athlete_.fatigueEffect * fatigue_) * (1 + lean) + dayNoise;
-        std::vector<reps::Repetition> repetitions(3), others(12);
-        double drift = 0;
-        for (auto* group : {&repetitions, &others})
-            for (auto& repetition : *group) {
-                const double range =
-                    own * (1 + rangeNoise * random_.normal()) * (sloppy && random_.chance(0.5) ? 1 - cutDepth : 1);
-                repetition.range = {range, 0.004};
-                // At equal acceleration the time to peak goes with the root of range.
-                const double time =
-                    middle * std::sqrt(range / own) * (1 + drift) + repetitionPart * noise * random_.normal();
-                repetition.timeToPeakVelocity = {std::max(0.03, time), 0.003};
-                repetition.meanVelocity = {std::max(0.1, velocity + 0.02 * random_.normal() - drift), 0.008};
-                repetition.peakVelocity = {1.6 * repetition.meanVelocity.value, 0.012};
-                drift += 0.003; // across the session: later and slower
-            }
+        const Session session{measuredTime(ladder, rung, loadKg, lean) + dayNoise, velocity, own, noise, sloppy};
+        const auto repetitions = lifted(3, session), others = lifted(12, session);
         const season::ProbeSet set{day,    ladder.key,  rung.key,    side,   season::EvidenceSource::Probe,
                                    loadKg, probeLoadKg, repetitions, others, own};
-        if (auto evidence = season::evidenceFromProbe(set, data.rules)) {
-            if (&rung == &ladder.rungs.front())
-                evidence->estimatedMaximum =
-                    reps::Measured{maximumOn(ladder.key, rung.key) * (1 + 0.03 * random_.normal()), 2};
-            finish(std::move(*evidence), side);
-        }
+        auto evidence = season::evidenceFromProbe(set, season::standardSeasonData().rules);
+        if (!evidence)
+            continue;
+        if (&rung == &ladder.rungs.front())
+            evidence->estimatedMaximum =
+                reps::Measured{maximumOn(ladder.key, rung.key) * (1 + 0.03 * random_.normal()), 2};
+        keep(std::move(*evidence), side);
     }
     return found;
 }

@@ -40,8 +40,21 @@ private:
         std::map<std::string, double> rungs;
     };
 
-    season::SessionEvidence oneSide(const season::Ladder& ladder, const season::Rung& rung, double loadKg, double day,
-                                    double side);
+    /// What one side's repetitions of a session scatter about.
+    struct Session {
+        double time = 0;     ///< s
+        double velocity = 0; ///< m/s, mean
+        double range = 0;    ///< m
+        double noise = 0;    ///< s, of a session
+        bool sloppy = false;
+    };
+
+    double measuredTime(const season::Ladder& ladder, const season::Rung& rung, double loadKg, double lean);
+    double measuredVelocity(const season::Ladder& ladder, const season::Rung& rung, double loadKg);
+    season::SessionEvidence typed(double velocity, double loadKg);
+    season::SessionEvidence timed(const season::Ladder& ladder, const season::Rung& rung, double loadKg,
+                                  double velocity, double dayNoise);
+    std::vector<reps::Repetition> lifted(int count, const Session& session);
 
     const Athlete& athlete_;
     Random random_;
