@@ -63,10 +63,9 @@ QStringList BenchViewModel::extrasOf(const BenchLift& lift) const
     if (plan.contactLimit > 0)
         lines += tr("%1 contacts; at most %2 today").arg(plan.contacts).arg(plan.contactLimit);
     if (plan.maintenance && !plan.maintenance->sets.empty())
-        lines +=
-            tr("Maintenance: %1 × %2, %3")
-                .arg(plan.maintenance->sets.size())
-                .arg(setLine(plan.maintenance->sets.front()), QString::fromStdString(lift.maintenanceName).toLower());
+        lines += tr("Maintenance: %1 × %2, %3")
+                     .arg(plan.maintenance->sets.size())
+                     .arg(setLine(plan.maintenance->sets.front()), QString::fromStdString(lift.maintenanceName));
     return lines;
 }
 

@@ -73,8 +73,8 @@ void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const 
             const auto& rung = ladder.rungs[i];
             if (rung.from <= today || goesOn(ladder.rungs, i))
                 continue;
-            const QString title = translated("%1, %2").arg(
-                name, QString::fromStdString(rungName(after.setup, ladder.ladder, rung.rung)).toLower());
+            const QString title =
+                translated("%1, %2").arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, rung.rung)));
             const auto* was = counterpart(old->rungs, [&rung](const season::PlannedRung& other) {
                 return other.rung == rung.rung && other.macrocycle == rung.macrocycle;
             });
@@ -88,10 +88,9 @@ void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const 
             if (was.from > today && !counterpart(ladder.rungs, [&was](const season::PlannedRung& other) {
                     return other.rung == was.rung && other.macrocycle == was.macrocycle;
                 }))
-                rows.append(row(
-                    translated("%1, %2: no longer planned")
-                        .arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, was.rung)).toLower()),
-                    true));
+                rows.append(row(translated("%1, %2: no longer planned")
+                                    .arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, was.rung))),
+                                true));
     }
 }
 

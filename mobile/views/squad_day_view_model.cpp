@@ -100,11 +100,10 @@ void SquadDayViewModel::showRows()
         for (const auto& athlete : turn.athletes)
             names += QString::fromStdString(nameOf(identifierText(athlete)));
         const QString lift = QString::fromStdString(rungName({}, turn.ladder, turn.rung));
-        rows.append(
-            {{QStringLiteral("round"), tr("Round %1").arg(turn.round + 1)},
-             {QStringLiteral("title"), turn.rack < 0 ? tr("No rack: %1").arg(lift.toLower())
-                                                     : tr("Rack %1: %2").arg(turn.rack + 1).arg(lift.toLower())},
-             {QStringLiteral("names"), names.join(QStringLiteral(", "))}});
+        rows.append({{QStringLiteral("round"), tr("Round %1").arg(turn.round + 1)},
+                     {QStringLiteral("title"),
+                      turn.rack < 0 ? tr("No rack: %1").arg(lift) : tr("Rack %1: %2").arg(turn.rack + 1).arg(lift)},
+                     {QStringLiteral("names"), names.join(QStringLiteral(", "))}});
     }
     turnRows_.show(rows);
     showSharing();

@@ -127,7 +127,7 @@ private:
         CivilDate earliest = since + days{shortest};
         QString why = translated("%1 days on %2 come first.")
                           .arg(shortest)
-                          .arg(QString::fromStdString(rungName(plan_.setup, ladder_.key, before->rung)).toLower());
+                          .arg(QString::fromStdString(rungName(plan_.setup, ladder_.key, before->rung)));
         if (phase != plan_.phases.end() && phase->from > earliest) {
             earliest = phase->from;
             why = translated("Not before %1, which begins on %2.")

@@ -35,16 +35,23 @@ Item {
         header: Item {
             width: parent ? parent.width : 0
             height: headColumn.implicitHeight + Theme.margin + Theme.gap // qmllint disable unqualified
-            onHeightChanged: list.positionViewAtBeginning() // qmllint disable unqualified
         }
         footer: Item {
             width: parent ? parent.width : 0
             height: footColumn.implicitHeight + 2 * Theme.margin // qmllint disable unqualified
         }
     }
+    // A taller head (larger text) would push the title out of sight. Not within the change itself: the list may be in
+    // the making.
+    Timer {
+        id: settled
+        interval: 0
+        onTriggered: list.positionViewAtBeginning()
+    }
     ColumnLayout {
         id: headColumn
         parent: list.headerItem
+        onImplicitHeightChanged: settled.restart()
         y: Theme.margin
         width: list.width
         spacing: Theme.gap

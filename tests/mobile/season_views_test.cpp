@@ -106,7 +106,7 @@ TEST_CASE("A moved competition says which phases and steps move before it is kep
         all += row.value("text").toString() + QStringLiteral("\n");
     CAPTURE(all.toStdString());
     CHECK(all.contains(QStringLiteral("Taper: ")));
-    CHECK(all.contains(QStringLiteral("Squat, half squat: ")));
+    CHECK(all.contains(QStringLiteral("Squat, Half squat: ")));
     CHECK(kept == 0);
     view.saveCompetition();
     CHECK(kept == 1);
