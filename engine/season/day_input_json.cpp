@@ -111,7 +111,7 @@ Expected<DayInput> dayInputFromJson(const Json& json, const SeasonData& data)
     const auto read = parseSetup(jsonText(*setup), data);
     if (!read)
         return tl::unexpected(Error{read.error().code, "setup." + read.error().place, read.error().message});
-    auto plan = replanSeason(*read, input.states, input.today, data);
+    auto plan = replanSeason(*read, input.states, input.today, dataFor(*read, data));
     if (!plan)
         return tl::unexpected(plan.error());
     input.plan = std::move(*plan);

@@ -26,6 +26,9 @@ struct LadderDay {
     std::vector<SessionEvidence> sided;    ///< left and right apart, as they came
 
     [[nodiscard]] const Rung& rung() const { return *usable.rungs[place]; }
+    [[nodiscard]] std::string nameOf(const Rung& named) const { return rungName(named, input.plan.setup); }
+    [[nodiscard]] std::string name() const { return nameOf(rung()); }
+    [[nodiscard]] std::string nextName() const { return nameOf(*next()); } ///< only where there is a next rung
     [[nodiscard]] const Rung* next() const
     {
         return place + 1 < usable.rungs.size() ? usable.rungs[place + 1] : nullptr;
@@ -45,10 +48,12 @@ struct LadderDay {
 
 // Each group gives nothing where none of its rules applies. In order of precedence:
 [[nodiscard]] std::optional<Decision> decidePain(const LadderDay& day);
-[[nodiscard]] std::optional<Decision> decideCalendar(const LadderDay& day); ///< transition, a new macrocycle
+[[nodiscard]] std::optional<Decision> decideCalendar(const LadderDay& day);  ///< transition, a new macrocycle
+[[nodiscard]] std::optional<Decision> decideRestBlock(const LadderDay& day); ///< travel, illness, injury
 [[nodiscard]] std::optional<Decision> decideLayoff(const LadderDay& day);
 [[nodiscard]] std::optional<Decision> decideCompetitionRest(const LadderDay& day);
 [[nodiscard]] std::optional<Decision> decideEase(const LadderDay& day);
+[[nodiscard]] std::optional<Decision> decideExams(const LadderDay& day); ///< days without steps
 [[nodiscard]] std::optional<Decision> decideMustStep(const LadderDay& day);
 [[nodiscard]] std::optional<Decision> decideClimb(const LadderDay& day); ///< drop jumps on the way up
 [[nodiscard]] Decision decideByEvidence(const LadderDay& day);           ///< step, no response, hold

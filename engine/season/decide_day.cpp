@@ -24,7 +24,7 @@ Decision resting(Decision layoff, Decision rest)
 
 Decision firstThatApplies(const LadderDay& day)
 {
-    for (const auto rule : {decidePain, decideCalendar})
+    for (const auto rule : {decidePain, decideCalendar, decideRestBlock})
         if (auto decision = rule(day))
             return std::move(*decision);
     auto layoff = decideLayoff(day), rest = decideCompetitionRest(day);
@@ -34,7 +34,7 @@ Decision firstThatApplies(const LadderDay& day)
         return std::move(*layoff);
     if (rest)
         return std::move(*rest);
-    for (const auto rule : {decideEase, decideMustStep, decideClimb})
+    for (const auto rule : {decideEase, decideExams, decideMustStep, decideClimb})
         if (auto decision = rule(day))
             return std::move(*decision);
     return decideByEvidence(day);
@@ -45,6 +45,8 @@ Decision decideLadder(const LadderDay& day)
     auto decision = firstThatApplies(day);
     const auto strength = strengthTrend(day);
     decision.noSprints = forbidsSprints(day.input.wellness, day.data.rules);
+    if (decision.noSprints || day.input.wellness.pain.value_or(0) >= day.data.rules.painSwap)
+        decision.painRegion = day.input.wellness.painRegion;
     decision.strengthLost = strength && strength->lost;
     decision.speedNotFollowing = speedNotFollowing(day).has_value();
     return decision;
@@ -63,7 +65,7 @@ std::vector<CivilDate> heavyStepDays(const std::vector<LadderDay>& days)
 
 void putOff(Decision& decision, const LadderDay& day, int daysSince)
 {
-    const auto& next = day.usable.rungs[day.usable.placeOf(day.ladder, decision.to)]->name;
+    const auto next = day.nameOf(*day.usable.rungs[day.usable.placeOf(day.ladder, decision.to)]);
     decision.rule = "one-heavy-step";
     decision.kind = DecisionKind::Hold;
     decision.to = decision.from;

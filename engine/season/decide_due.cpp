@@ -25,8 +25,8 @@ std::optional<Decision> decideMustStep(const LadderDay& day)
                 day.usable.rungs[target]->boxHeight().value_or(0) > day.rung().boxHeight().value_or(0)))
             ++target;
     auto decision = moveDecision(day, DecisionKind::Step, "must-step", target,
-                                 "The time for " + day.rung().name + " ended on " + dateText(*latest) + ": go to " +
-                                     day.usable.rungs[target]->name + ". No gain is claimed.");
+                                 "The time for " + day.name() + " ended on " + dateText(*latest) + ": go to " +
+                                     day.nameOf(*day.usable.rungs[target]) + ". No gain is claimed.");
     addStayLines(day, decision.evidence);
     if (const auto progress = timeProgress(day))
         addTimeLines(day, *progress, decision.evidence);
@@ -68,12 +68,12 @@ std::optional<Decision> decideClimb(const LadderDay& day)
                                 "the reactive strength index is down from its best by more than its error"));
     const int wait = daysUntilOpen(day);
     lines.push_back(lacking(line("days until the next rung's phase", wait, "days", "0", wait == 0),
-                            counted(wait, "day") + " until the phase in which " + day.next()->name + " begins"));
+                            counted(wait, "day") + " until the phase in which " + day.nextName() + " begins"));
     const auto missing = firstUnmet(lines);
     if (!missing.empty())
         return hold(day, std::move(lines), "Stay on this box: " + missing + "." + latestText(day));
     auto decision = moveDecision(day, DecisionKind::Step, "climb", day.place + 1,
-                                 "Contact is quick and the reactive strength index holds: go to " + day.next()->name +
+                                 "Contact is quick and the reactive strength index holds: go to " + day.nextName() +
                                      ". Stay here if heels strike.");
     decision.evidence = std::move(lines);
     return decision;

@@ -149,7 +149,7 @@ Decision stepBackAfter(const LadderDay& day, const Layoff& layoff, std::size_t r
     const auto less =
         far || first ? lessFor(day, rules.layoffLateLoad, rules.layoffLateSets) : lessFor(day, rules.layoffLoad, 0);
     std::string reason = counted(layoff.days, "day") + " away from this ladder: ";
-    reason += first ? "the first rung again, lighter." : "back to " + day.usable.rungs[place]->name + ".";
+    reason += first ? "the first rung again, lighter." : "back to " + day.nameOf(*day.usable.rungs[place]) + ".";
     reason +=
         far ? " Return plan: for a week " + lessText(less) + ", then by the plan." : " " + lessText(less) + " today.";
     auto decision =
@@ -201,8 +201,25 @@ std::optional<Decision> decideCalendar(const LadderDay& day)
     if (day.state.since() < day.window->from && day.window->macrocycle > 0)
         return moveDecision(day, day.place == 0 ? DecisionKind::Hold : DecisionKind::StepBack, "new-macrocycle", 0,
                             "A new macrocycle begins: the ladder starts again at its longest range, " +
-                                day.usable.rungs.front()->name + ".");
+                                day.nameOf(*day.usable.rungs.front()) + ".");
     return std::nullopt;
+}
+
+std::optional<Decision> decideRestBlock(const LadderDay& day)
+{
+    const auto* block = restBlockOn(day.input.plan.setup, day.ladder.regions, day.input.today);
+    if (block == nullptr)
+        return std::nullopt;
+    return stayDecision(day, DecisionKind::Rest, "blocked", blockText(*block) + ": this ladder rests, the rung waits.");
+}
+
+std::optional<Decision> decideExams(const LadderDay& day)
+{
+    const auto* exams = blockOn(day.input.plan.setup, Block::Kind::Exam, day.input.today);
+    if (exams == nullptr || day.putOffTooLong())
+        return std::nullopt;
+    return stayDecision(day, DecisionKind::Hold, "blocked",
+                        blockText(*exams) + ": fewer sets, and no ladder steps in these days.");
 }
 
 std::optional<Decision> decideLayoff(const LadderDay& day)

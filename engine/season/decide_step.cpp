@@ -20,8 +20,7 @@ bool longEnough(const LadderDay& day, bool exposed)
 std::string noResponseText(const LadderDay& day, const TimeProgress& progress)
 {
     const auto strength = strengthTrend(day);
-    return "No response on " + day.rung().name + ": in " + integerText(progress.sessions) + " sessions " +
-           timeName(day) +
+    return "No response on " + day.name() + ": in " + integerText(progress.sessions) + " sessions " + timeName(day) +
            (progress.gain > 0 ? " has come down by " + milliseconds(progress.gain)
                               : std::string(" has not come down")) +
            ", less than it wanders by itself" +
@@ -35,7 +34,7 @@ Decision byExposure(const LadderDay& day, const std::string& told, std::vector<E
     Decision decision;
     if (std::find(chosen.begin(), chosen.end(), day.ladder.key) != chosen.end()) {
         decision = moveDecision(day, DecisionKind::Step, "step-by-exposure", day.place + 1,
-                                told + " The step to " + day.next()->name +
+                                told + " The step to " + day.nextName() +
                                     " is taken by choice, for exposure; no evidence of a gain stands behind it.");
     } else {
         decision = stayDecision(day, DecisionKind::Hold, "no-response",
@@ -63,13 +62,13 @@ Decision decideByEvidence(const LadderDay& day)
     if (slow)
         lines.push_back(std::move(*slow));
     if (day.next() == nullptr)
-        return hold(day, std::move(lines), day.rung().name + " is the last rung: it is kept to the races.");
+        return hold(day, std::move(lines), day.name() + " is the last rung: it is kept to the races.");
     const int wait = daysUntilOpen(day);
     lines.push_back(lacking(line("days until the next rung's phase", wait, "days", "0", wait == 0),
-                            counted(wait, "day") + " until the phase in which " + day.next()->name + " begins"));
+                            counted(wait, "day") + " until the phase in which " + day.nextName() + " begins"));
     const bool mayAsk = wait == 0 && longEnough(day, exposed);
     if (!progress && mayAsk && !day.stay.empty())
-        return byExposure(day, "No " + timeName(day) + " was measured on " + day.rung().name + ".", std::move(lines));
+        return byExposure(day, "No " + timeName(day) + " was measured on " + day.name() + ".", std::move(lines));
     if (!progress)
         return hold(day, std::move(lines),
                     (day.stay.empty()
@@ -80,12 +79,12 @@ Decision decideByEvidence(const LadderDay& day)
         return byExposure(day, noResponseText(day, *progress), std::move(lines));
     const auto missing = firstUnmet(lines);
     if (!missing.empty())
-        return hold(day, std::move(lines), "Stay on " + day.rung().name + ": " + missing + "." + latestText(day));
+        return hold(day, std::move(lines), "Stay on " + day.name() + ": " + missing + "." + latestText(day));
     auto decision =
         moveDecision(day, DecisionKind::Step, "step-for-evidence", day.place + 1,
-                     "On " + day.rung().name + " " + timeName(day) + " came down from " +
-                         milliseconds(progress->baseline) + " to " + milliseconds(progress->recent) +
-                         ", more than it wanders by itself, and velocity held: go to " + day.next()->name + ".");
+                     "On " + day.name() + " " + timeName(day) + " came down from " + milliseconds(progress->baseline) +
+                         " to " + milliseconds(progress->recent) +
+                         ", more than it wanders by itself, and velocity held: go to " + day.nextName() + ".");
     decision.evidence = std::move(lines);
     return decision;
 }

@@ -82,6 +82,7 @@ Json decisionJson(const Decision& decision)
     json["asks"] = decision.asks;
     json["primer_allowed"] = decision.primerAllowed;
     json["no_sprints"] = decision.noSprints;
+    json["pain_region"] = decision.painRegion;
     json["strength_lost"] = decision.strengthLost;
     json["speed_not_following"] = decision.speedNotFollowing;
     json["cautions"] = decision.cautions;
@@ -114,6 +115,7 @@ Expected<Decision> decisionFromJson(const Json& json)
     decision.asks = reader.boolean("asks");
     decision.primerAllowed = reader.boolean("primer_allowed");
     decision.noSprints = reader.booleanOr("no_sprints", false); // decisions of earlier versions have none of these
+    decision.painRegion = reader.textOr("pain_region", "");
     decision.strengthLost = reader.booleanOr("strength_lost", false);
     decision.speedNotFollowing = reader.booleanOr("speed_not_following", false);
     decision.cautions = reader.texts("cautions");

@@ -48,6 +48,7 @@ struct Decision {
     bool asks = false;                 ///< the athlete or coach may choose to step by exposure
     bool primerAllowed = false;        ///< competition rest: a light, fast primer may be done
     bool noSprints = false;            ///< pain forbids sprinting today, whatever this ladder does
+    std::string painRegion;            ///< where it hurts, from pain of 3 on; empty where it does not
     bool strengthLost = false;         ///< a maintenance set is due sooner
     bool speedNotFollowing = false;    ///< maintenance is halved
     std::vector<std::string> cautions; ///< caution keys to show before it is followed

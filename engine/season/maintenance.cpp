@@ -73,7 +73,7 @@ std::optional<MaintenanceSets> maintenanceFor(const LiftDay& lift)
     MaintenanceSets sets;
     sets.rung = rung->key;
     sets.sets.assign(halved ? 1 : 2, PlannedSet{std::min(heavyRepetitions, rung->repetitions), toPlates(last->loadKg)});
-    sets.reason = rung->name + " was last lifted " + integerText(ago) + " days ago" +
+    sets.reason = rungName(*rung, lift.plan.setup) + " was last lifted " + integerText(ago) + " days ago" +
                   (lost ? " and strength is down: " : ": ") + (halved ? "one heavy set" : "two heavy sets") +
                   " keep its strength" + (halved ? ", halved because strength is up and speed is not." : ".");
     return sets;

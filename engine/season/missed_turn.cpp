@@ -17,7 +17,8 @@ bool restsForCompetition(const SeasonSetup& setup, CivilDate day, const Rules& r
 
 std::optional<CivilDate> firstMissedTurn(const LadderDay& day, CivilDate after, CivilDate before)
 {
-    const auto& plan = day.input.plan;
+    auto plan = day.input.plan;
+    plan.setup.blocks.clear(); // days lost to illness or travel are days away
     for (CivilDate d = after + std::chrono::days(1); d < before; d += std::chrono::days(1)) {
         if (restsForCompetition(plan.setup, d, day.data.rules))
             continue;

@@ -163,7 +163,8 @@ std::optional<StrengthTrend> strengthTrend(const LadderDay& day)
     const auto metric = day.rung().metric;
     auto strength = seriesOf(
         day.stay, 1, [](const SessionEvidence& s) -> const auto& { return s.estimatedMaximum; });
-    const bool byMaximum = strength.values.size() == day.stay.size();
+    const bool byMaximum =
+        day.rung().strength == StrengthMeasure::OneRepetitionMaximum && strength.values.size() == day.stay.size();
     if (!byMaximum)
         strength = seriesOf(
             day.stay, 1, [&](const SessionEvidence& s) -> const auto& { return velocityOf(s, metric); });

@@ -63,6 +63,9 @@ Json sessionJson(const SessionPlan& session, const SeasonData& data)
             item["name"] = ladder->find(lift.rung)->name;
         json["lifts"].push_back(std::move(item));
     }
+    json["secondary"] = Json::array();
+    for (const auto& lift : session.secondary)
+        json["secondary"].push_back({{"name", lift.name}, {"sets", lift.sets}, {"repetitions", lift.repetitions}});
     json["notes"] = session.notes;
     return json;
 }

@@ -88,7 +88,8 @@ std::string rungWhy(const LiftDay& lift)
 {
     if (lift.decision != nullptr)
         return lift.decision->reason;
-    return lift.rung.name + " is the rung that the plan puts here, in " + std::string(phaseName(lift.phase.kind)) + ".";
+    return rungName(lift.rung, lift.plan.setup) + " is the rung that the plan puts here, in " +
+           std::string(phaseName(lift.phase.kind)) + ".";
 }
 
 std::string loadWhy(const LiftDay& lift, const ChosenLoad& chosen)

@@ -173,6 +173,33 @@ private:
     std::vector<const Ladder*> turns_;
 };
 
+/// Without those that load the place that hurts.
+std::vector<SecondaryLift> secondaryOn(const SeasonSetup& setup, CivilDate day, const std::vector<Decision>& decisions)
+{
+    const auto contains = [](const auto& list, const auto& item) {
+        return std::find(list.begin(), list.end(), item) != list.end();
+    };
+    std::vector<SecondaryLift> lifts;
+    for (const auto& lift : setup.secondary) {
+        const bool hurts = std::any_of(decisions.begin(), decisions.end(), [&](const Decision& decision) {
+            return decision.day == day && !decision.painRegion.empty() && contains(lift.regions, decision.painRegion);
+        });
+        if (contains(lift.days, isoWeekday(day)) && !hurts && restBlockOn(setup, lift.regions, day) == nullptr)
+            lifts.push_back(lift);
+    }
+    return lifts;
+}
+
+/// Why nothing is lifted on a day that is no lifting day.
+std::string idleText(const SeasonSetup& setup, const PhaseSpan& phase, CivilDate day)
+{
+    if (phase.kind == PhaseKind::Transition)
+        return "Transition: active rest, no primary lifts.";
+    if (const auto* block = restBlockOn(setup, {}, day))
+        return blockText(*block) + ": no lifts.";
+    return "No lifts on this day.";
+}
+
 std::string restText(const Competition& competition, CivilDate day, const Rules& rules)
 {
     if (day == competition.date)
@@ -203,8 +230,9 @@ SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& 
     if (session.sprintsForbidden)
         session.notes.emplace_back("Pain: no sprinting today, no hinge. See a clinician before you go on.");
     if (!isLiftingDay(plan, day)) {
-        session.notes.emplace_back(phase->kind == PhaseKind::Transition ? "Transition: active rest, no primary lifts."
-                                                                        : "No lifts on this day.");
+        session.notes.push_back(idleText(plan.setup, *phase, day));
+        if (phase->kind != PhaseKind::Transition)
+            session.secondary = secondaryOn(plan.setup, day, decisions);
         return session;
     }
     SessionMaker maker(plan, states, decisions, day, data, log, *phase);
@@ -215,6 +243,7 @@ SessionPlan planSession(const SeasonPlan& plan, const std::vector<LadderState>& 
         return session;
     }
     maker.addLifts(session);
+    session.secondary = secondaryOn(plan.setup, day, decisions);
     return session;
 }
 

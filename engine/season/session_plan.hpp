@@ -53,10 +53,11 @@ struct PlannedLift {
 struct SessionPlan {
     CivilDate day;
     PhaseKind phase = PhaseKind::GeneralPreparation;
-    bool sprintDay = false;         ///< sprints come first, the lifts after
-    bool sprintsForbidden = false;  ///< pain: no sprinting, whatever day it is
-    std::vector<PlannedLift> lifts; ///< fastest first; empty on a day without lifts
-    std::vector<std::string> notes; ///< why nothing is lifted, which lifts rest and why
+    bool sprintDay = false;               ///< sprints come first, the lifts after
+    bool sprintsForbidden = false;        ///< pain: no sprinting, whatever day it is
+    std::vector<PlannedLift> lifts;       ///< fastest first; empty on a day without lifts
+    std::vector<SecondaryLift> secondary; ///< logged and counted as load, never laddered
+    std::vector<std::string> notes;       ///< why nothing is lifted, which lifts rest and why
 };
 
 /// Lifts of `day` from the plan, the states at its beginning and the day's decisions (which may be empty: then nothing

@@ -14,6 +14,7 @@ namespace
 {
 
 constexpr std::array<std::string_view, 4> blockKeys{"travel", "exam", "illness", "injury"};
+constexpr std::array<std::string_view, 4> blockNames{"Travel", "Exams", "Illness", "Injury"};
 constexpr std::array<std::string_view, 14> regionKeys{"ankle", "back",      "calf",  "elbow", "foot",
                                                       "groin", "hamstring", "hip",   "knee",  "neck",
                                                       "shin",  "shoulder",  "thigh", "wrist"};
@@ -66,6 +67,17 @@ std::string_view blockKey(Block::Kind kind)
     return blockKeys[static_cast<std::size_t>(kind)];
 }
 
+std::string_view blockName(Block::Kind kind)
+{
+    return blockNames[static_cast<std::size_t>(kind)];
+}
+
+std::string blockText(const Block& block)
+{
+    return std::string(blockName(block.kind)) + " from " + dateText(block.from) + " to " + dateText(block.to) +
+           (block.note.empty() ? "" : " (" + block.note + ")");
+}
+
 bool isRegion(std::string_view region)
 {
     return std::find(regionKeys.begin(), regionKeys.end(), region) != regionKeys.end();
@@ -110,6 +122,12 @@ std::string rungName(const Rung& rung, const SeasonSetup& setup, LengthUnit unit
         return rung.name;
     const auto* box = boxFor(rung, setup);
     return rungNameWith(rung, box == nullptr ? *rung.box : *box, unit);
+}
+
+std::string rungName(const Rung& rung, const SeasonSetup& setup)
+{
+    const auto* box = boxFor(rung, setup);
+    return box == nullptr ? rung.name : rungNameWith(rung, *box, box->unit);
 }
 
 const Block* restBlockOn(const SeasonSetup& setup, const std::vector<std::string>& regions, CivilDate day)

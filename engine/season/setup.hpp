@@ -46,7 +46,10 @@ struct Block {
     std::string region; ///< injury: what must rest, as in `Ladder::regions`; empty = everything
     std::string note;
 };
-[[nodiscard]] std::string_view blockKey(Block::Kind kind); ///< "travel", "exam", "illness", "injury"
+[[nodiscard]] std::string_view blockKey(Block::Kind kind);  ///< "travel", "exam", "illness", "injury"
+[[nodiscard]] std::string_view blockName(Block::Kind kind); ///< "Travel", "Exams", "Illness", "Injury"
+/// "Illness from 2026-02-03 to 2026-02-09 (flu)".
+[[nodiscard]] std::string blockText(const Block& block);
 
 /// A lift that is logged and counted as load, and never laddered: hip thrust, hamstring eccentrics, upper body, throws.
 struct SecondaryLift {
@@ -92,6 +95,8 @@ struct SeasonSetup {
 
 /// "Step-up, 14 in": the rung named after the box the athlete really has, in the unit wanted.
 [[nodiscard]] std::string rungName(const Rung& rung, const SeasonSetup& setup, LengthUnit unit);
+/// The same with the box as it was entered: for reasons that are kept.
+[[nodiscard]] std::string rungName(const Rung& rung, const SeasonSetup& setup);
 
 /// The first block of that day that stops these regions; illness and travel stop everything, an injury without a region
 /// too. Null where nothing is stopped; exams stop nothing.

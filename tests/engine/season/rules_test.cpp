@@ -225,6 +225,69 @@ TEST_CASE("Pain of 5 or more forbids sprinting on every ladder, pain of 3 lets a
     CHECK(swapped.lifts.size() + swapped.notes.size() >= 2);
 }
 
+TEST_CASE("Illness rests every ladder, an injury those that load its place, exams only keep from stepping",
+          "[season][rules][blocks]")
+{
+    auto input = halfSquatDay();
+    REQUIRE(decideSquat(input).rule == "step-for-evidence");
+    auto& blocks = input.plan.setup.blocks;
+    blocks = {{Block::Kind::Illness, on("2026-05-04"), on("2026-05-06"), "", "flu"}};
+    const auto ill = decideSquat(input);
+    CHECK(ill.rule == "blocked");
+    CHECK(ill.kind == DecisionKind::Rest);
+    CHECK(ill.reason.find("Illness from 2026-05-04 to 2026-05-06 (flu)") == 0);
+    blocks = {{Block::Kind::Injury, on("2026-05-04"), on("2026-05-20"), "wrist", ""}};
+    CHECK(decideSquat(input).rule == "step-for-evidence");
+    blocks[0].region = "knee";
+    CHECK(decideSquat(input).rule == "blocked");
+    blocks = {{Block::Kind::Exam, on("2026-05-04"), on("2026-05-10"), "", ""}};
+    CHECK(decideSquat(input).rule == "blocked");
+    CHECK(decideSquat(input).kind == DecisionKind::Hold);
+}
+
+TEST_CASE("Two weeks of travel are a layoff when the athlete comes back", "[season][rules][blocks][layoff]")
+{
+    auto input = halfSquatDay(); // last session on 2026-05-04
+    input.plan.setup.blocks = {{Block::Kind::Travel, on("2026-05-05"), on("2026-05-19"), "", ""}};
+    input.today = on("2026-05-20");
+    CHECK(decideSquat(input).rule == "layoff");
+    CHECK(decideSquat(input).kind == DecisionKind::StepBack);
+}
+
+TEST_CASE("Reasons name the box that the athlete has, as it was entered", "[season][rules]")
+{
+    auto season = setup();
+    season.ladders = {"step-up"};
+    season.boxHeights = {inches(18), inches(14), inches(10), inches(6), inches(4)};
+    DayInput input;
+    input.plan = *planSeason(season);
+    input.today = on("2026-01-12");
+    input.states = {{"step-up", {{"box-35", on("2026-01-05")}}, {}, {}}};
+    input.history = sessions(on("2026-01-05"), 2, "box-35", {350, 352, 351}, "step-up");
+    CHECK(decideDay(input)[0].reason.find("Stay on Step-up, 14 in") == 0);
+}
+
+TEST_CASE("Secondary lifts stand on their days and rest where they load what hurts", "[season][rules]")
+{
+    auto season = setup();
+    season.secondary = {{"Hip thrust", "", {1, 3}, 3, 8, {"hip"}}, {"Overhead throws", "", {3}, 4, 5, {"shoulder"}}};
+    auto plan = *planSeason(season);
+    const auto names = [&](const char* day, std::vector<Decision> decisions = {}) {
+        std::vector<std::string> found;
+        for (const auto& lift : planSession(plan, startStates(plan), decisions, on(day)).secondary)
+            found.push_back(lift.name);
+        return found;
+    };
+    CHECK(names("2026-01-12") == std::vector<std::string>{"Hip thrust"});
+    CHECK(names("2026-01-14").size() == 2);
+    CHECK(names("2026-01-16").empty());
+    Decision hurt;
+    hurt.day = on("2026-01-14");
+    hurt.ladder = "squat";
+    hurt.painRegion = "hip";
+    CHECK(names("2026-01-14", {hurt}) == std::vector<std::string>{"Overhead throws"});
+}
+
 TEST_CASE("Warm-up check: both loads slow take 5 % and a set, very slow 10 % and half the sets, one alone nothing",
           "[season][rules][warm-up]")
 {
