@@ -60,6 +60,14 @@ struct SeasonPlan {
 /// Where an athlete stands on the first day: on each ladder's first planned rung.
 [[nodiscard]] std::vector<LadderState> startStates(const SeasonPlan& plan);
 
+/// The ladders of a day, fastest first; they point into the plan or the data.
+struct DayTurns {
+    CivilDate day;
+    std::vector<const Ladder*> ladders;
+};
+/// Every day with lifts of the whole season, by date, in one pass.
+[[nodiscard]] std::vector<DayTurns> turnsOf(const SeasonPlan& plan, const SeasonData& data = standardSeasonData());
+
 [[nodiscard]] Json planJson(const SeasonPlan& plan, const SeasonData& data = standardSeasonData());
 /// The same for people: phases, stair and notes as tables.
 [[nodiscard]] std::string planText(const SeasonPlan& plan, const SeasonData& data = standardSeasonData());

@@ -1,6 +1,7 @@
 #include "engine/season/turns.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include "engine/season/session_plan.hpp"
 
@@ -66,21 +67,33 @@ int turnsBefore(const SeasonPlan& plan, const Ladder& ladder, CivilDate day)
     return turns;
 }
 
-std::vector<const Ladder*> takeTurns(const SeasonPlan& plan, CivilDate day, const SeasonData& data)
+std::vector<const Ladder*> standingOn(const SeasonPlan& plan, CivilDate day, const SeasonData& data)
 {
     std::vector<const Ladder*> standing;
     for (const auto& laid : plan.ladders)
         if (const auto* ladder = ladderOf(plan.setup, data, laid.ladder);
             ladder != nullptr && !laid.rungs.empty() && standsOn(plan, *ladder, day))
             standing.push_back(ladder);
-    const auto cap = static_cast<std::size_t>(liftCap(plan.setup, data.rules));
+    return standing;
+}
+
+/// Of those that stand, as many as there are places, going on from the turns that the first has had.
+std::vector<const Ladder*> takeTurns(std::vector<const Ladder*> standing, std::size_t turns, std::size_t cap)
+{
     if (standing.size() <= cap)
         return standing;
-    const auto first = static_cast<std::size_t>(turnsBefore(plan, *standing.front(), day)) * cap;
     std::vector<const Ladder*> chosen;
     for (std::size_t i = 0; i < cap; ++i)
-        chosen.push_back(standing[(first + i) % standing.size()]);
+        chosen.push_back(standing[(turns * cap + i) % standing.size()]);
     return chosen;
+}
+
+std::vector<const Ladder*> takeTurns(const SeasonPlan& plan, CivilDate day, const SeasonData& data)
+{
+    auto standing = standingOn(plan, day, data);
+    const auto cap = static_cast<std::size_t>(liftCap(plan.setup, data.rules));
+    const int turns = standing.size() <= cap ? 0 : turnsBefore(plan, *standing.front(), day);
+    return takeTurns(std::move(standing), static_cast<std::size_t>(turns), cap);
 }
 
 } // namespace
@@ -119,6 +132,35 @@ std::vector<const Ladder*> laddersOn(const SeasonPlan& plan, CivilDate day, cons
     std::stable_sort(chosen.begin(), chosen.end(),
                      [](const Ladder* a, const Ladder* b) { return a->order < b->order; });
     return chosen;
+}
+
+std::vector<DayTurns> turnsOf(const SeasonPlan& plan, const SeasonData& data)
+{
+    std::vector<DayTurns> season;
+    std::vector<std::vector<const Ladder*>> taken; // before the rest of drop jumps
+    std::map<const Ladder*, std::size_t> turns;
+    const auto cap = static_cast<std::size_t>(liftCap(plan.setup, data.rules));
+    const auto rest = static_cast<std::size_t>(data.rules.jumpRestDays);
+    for (CivilDate day = plan.setup.start; day <= plan.end; day += days(1)) {
+        auto standing = standingOn(plan, day, data);
+        taken.push_back(takeTurns(standing, standing.empty() ? 0 : turns[standing.front()], cap));
+        for (const auto* ladder : standing)
+            ++turns[ladder];
+        auto chosen = taken.back();
+        std::erase_if(chosen, [&](const Ladder* ladder) {
+            for (std::size_t back = 1; back < rest && back < taken.size() && isDropJump(*ladder); ++back) {
+                const auto& earlier = taken[taken.size() - 1 - back];
+                if (std::find(earlier.begin(), earlier.end(), ladder) != earlier.end())
+                    return true;
+            }
+            return false;
+        });
+        std::stable_sort(chosen.begin(), chosen.end(),
+                         [](const Ladder* a, const Ladder* b) { return a->order < b->order; });
+        if (!chosen.empty())
+            season.push_back({day, std::move(chosen)});
+    }
+    return season;
 }
 
 } // namespace fleetrung::season

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "engine/season/session_plan.hpp"
+#include "engine/season/turns.hpp"
 #include "engine/season/week.hpp"
 #include "tests/engine/season/example.hpp"
 
@@ -358,4 +359,26 @@ TEST_CASE("An own ladder is planned and shown with the standard data at hand", "
     REQUIRE(plan);
     CHECK(plan->ladders[0].rungs.size() == 3);
     CHECK(planText(*plan).find("Trap bar ladder") != std::string::npos);
+}
+
+TEST_CASE("The turns of the whole season are those of each of its days", "[season][plan]")
+{
+    auto season = setup();
+    season.ladders = {"squat", "clean", "drop-jump", "hinge", "pull", "step-up", "ankle"};
+    season.trainingDays = {1, 2, 3, 5};
+    season.blocks = {{Block::Kind::Injury, on("2026-02-02"), on("2026-02-20"), "back", ""}};
+    const auto plan = *planSeason(season);
+    const auto turns = turnsOf(plan);
+    std::size_t next = 0;
+    for (auto day = season.start; day <= plan.end; day += std::chrono::days(1)) {
+        const auto ladders = laddersOn(plan, day, standardSeasonData());
+        if (ladders.empty())
+            continue;
+        INFO(dateText(day));
+        REQUIRE(next < turns.size());
+        CHECK(turns[next].day == day);
+        CHECK(turns[next].ladders == ladders);
+        ++next;
+    }
+    CHECK(next == turns.size());
 }
