@@ -26,7 +26,7 @@ QVariantMap consequence(const QString& text, bool caution)
     return {{QStringLiteral("text"), text}, {QStringLiteral("caution"), caution}};
 }
 
-QString blockName(season::Block::Kind kind)
+QString blockTitle(season::Block::Kind kind)
 {
     switch (kind) {
     case season::Block::Kind::Travel:
@@ -99,7 +99,7 @@ void SeasonViewModel::showRows()
     if (season_)
         for (const auto& block : season_->plan.setup.blocks) {
             const int days = daysBetween(block.from, block.to) + 1;
-            QString title = blockName(block.kind);
+            QString title = blockTitle(block.kind);
             if (!block.region.empty())
                 title = tr("%1: %2").arg(title, QString::fromStdString(block.region));
             rows.append({{QStringLiteral("title"), title},
@@ -282,7 +282,7 @@ void SeasonViewModel::setBlockRegion(int region)
 void SeasonViewModel::saveBlock()
 {
     if (season_ && canSave())
-        keep(drafted(), tr("%1 is in the plan.").arg(blockName(block_.kind)));
+        keep(drafted(), tr("%1 is in the plan.").arg(blockTitle(block_.kind)));
 }
 
 void SeasonViewModel::deleteBlock()
@@ -291,7 +291,7 @@ void SeasonViewModel::deleteBlock()
         return;
     season::SeasonSetup setup = season_->plan.setup;
     setup.blocks.erase(setup.blocks.begin() + index_);
-    keepIfSound(setup, tr("%1 is taken out of the plan.").arg(blockName(block_.kind)));
+    keepIfSound(setup, tr("%1 is taken out of the plan.").arg(blockTitle(block_.kind)));
 }
 
 // --- Boxes
