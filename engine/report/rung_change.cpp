@@ -53,7 +53,7 @@ RungChange changeOver(const Stretch& stretch, Side side, double priorShare)
     change.first = stretch.points.front()->day;
     change.last = stretch.points.back()->day;
     change.sessions = static_cast<int>(times.size());
-    change.entry = statistics::median(std::span(times).first(3));
+    change.entry = statistics::mean(std::span(times).first(3));
     change.latest = statistics::mean(std::span(times).last(3));
     change.typicalError = typicalErrorOf(stretch, priorShare * change.entry);
     return change;

@@ -17,7 +17,7 @@ struct RungChange {
     CivilDate first{};
     CivilDate last{};
     int sessions = 0;
-    double entry = 0;        ///< s, median of the first three sessions on the rung
+    double entry = 0;        ///< s, mean of the first three sessions on the rung
     double latest = 0;       ///< s, mean of the last three
     double typicalError = 0; ///< s, from successive sessions at most 14 days apart, with the ladder's prior
 

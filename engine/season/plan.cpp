@@ -102,8 +102,6 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
 void noteBlocks(const SeasonSetup& setup, std::span<const PhaseSpan> phases, std::vector<std::string>& notes)
 {
     for (const auto& block : setup.blocks) {
-        auto text = std::string(blockKey(block.kind)) + (block.region.empty() ? "" : " (" + block.region + ")") + ' ' +
-                    dateText(block.from) + " to " + dateText(block.to);
         std::string taken;
         for (const auto& span : phases) {
             int count = 0;
@@ -116,7 +114,7 @@ void noteBlocks(const SeasonSetup& setup, std::span<const PhaseSpan> phases, std
                          (count == 1 ? " lifting day" : " lifting days") + " of " + std::string(phaseName(span.kind));
         }
         const bool exam = block.kind == Block::Kind::Exam;
-        notes.push_back("Block: " + text +
+        notes.push_back(blockText(block) + (block.region.empty() ? "" : ", " + block.region + ",") +
                         (taken.empty() ? " costs no lifting day." : (exam ? " halves " : " takes ") + taken + '.') +
                         " No step is planned in it.");
     }

@@ -13,10 +13,10 @@ Json bandJson(const Band& band, double unit)
     return Json::array({roundTo(band.low * unit, 1000), roundTo(band.high * unit, 1000)});
 }
 
-Json rungJson(const PlannedRung& planned, const Rung& rung)
+Json rungJson(const PlannedRung& planned, const Rung& rung, const SeasonSetup& setup)
 {
     return {{"rung", rung.key},
-            {"name", rung.name},
+            {"name", rungName(rung, setup)},
             {"lift", rung.lift},
             {"from", dateText(planned.from)},
             {"to", dateText(planned.to)},
@@ -29,12 +29,12 @@ Json rungJson(const PlannedRung& planned, const Rung& rung)
             {"repetitions", rung.repetitions}};
 }
 
-Json ladderJson(const LadderPlan& plan, const Ladder& ladder)
+Json ladderJson(const LadderPlan& plan, const Ladder& ladder, const SeasonSetup& setup)
 {
     Json json{{"ladder", ladder.key}, {"name", ladder.name}};
     json["rungs"] = Json::array();
     for (const auto& planned : plan.rungs)
-        json["rungs"].push_back(rungJson(planned, *ladder.find(planned.rung)));
+        json["rungs"].push_back(rungJson(planned, *ladder.find(planned.rung), setup));
     json["not_planned"] = Json::array();
     for (const auto& omitted : plan.omitted)
         json["not_planned"].push_back({{"rung", omitted.rung}, {"reason", omitted.reason}});
@@ -71,13 +71,13 @@ std::string phaseTable(const SeasonPlan& plan)
     return text;
 }
 
-std::string stairTable(const LadderPlan& plan, const Ladder& ladder)
+std::string stairTable(const LadderPlan& plan, const Ladder& ladder, const SeasonSetup& setup)
 {
     std::string text = "\n" + padded(ladder.name + " ladder", nameWidth) + padded("from", dateWidth) +
                        padded("to", dateWidth) + padded("latest", dateWidth) + "target band\n";
     for (const auto& planned : plan.rungs) {
         const auto& rung = *ladder.find(planned.rung);
-        text += padded("  " + rung.name, nameWidth) + padded(dateText(planned.from), dateWidth) +
+        text += padded("  " + rungName(rung, setup), nameWidth) + padded(dateText(planned.from), dateWidth) +
                 padded(dateText(planned.to), dateWidth) +
                 padded(planned.taken ? "taken" : dateText(planned.latest), dateWidth) + bandText(rung.targetBand) +
                 "\n";
@@ -124,7 +124,7 @@ Json planJson(const SeasonPlan& plan, const SeasonData& data)
                                   {"macrocycle", span.macrocycle + 1}});
     json["ladders"] = Json::array();
     for (const auto& ladder : plan.ladders)
-        json["ladders"].push_back(ladderJson(ladder, *ladderOf(plan.setup, data, ladder.ladder)));
+        json["ladders"].push_back(ladderJson(ladder, *ladderOf(plan.setup, data, ladder.ladder), plan.setup));
     json["notes"] = plan.notes;
     json["cautions"] = Json::array();
     for (const auto* caution : cautionsOf(plan, data))
@@ -137,7 +137,7 @@ std::string planText(const SeasonPlan& plan, const SeasonData& data)
     std::string text = plan.setup.name + ": " + dateText(plan.setup.start) + " to " + dateText(plan.end) + ", " +
                        integerText(weekCount(plan)) + " weeks\n\n" + phaseTable(plan);
     for (const auto& ladder : plan.ladders)
-        text += stairTable(ladder, *ladderOf(plan.setup, data, ladder.ladder));
+        text += stairTable(ladder, *ladderOf(plan.setup, data, ladder.ladder), plan.setup);
     text += "\nCompetitions\n";
     for (const auto& competition : plan.setup.competitions)
         text += "  " + dateText(competition.date) + "  " + priorityText(competition.priority) +

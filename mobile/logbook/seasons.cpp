@@ -107,7 +107,7 @@ Expected<SeasonRecord> Logbook::seasonOn(const Identifier& athlete, CivilDate da
     for (auto row = rows->rbegin(); row != rows->rend(); ++row) // the one begun last, where two overlap
         if (row->start <= day && day <= row->finish)
             return read(*store_, *row);
-    return fail(Code::NotFound, "season", "no season holds " + dateText(day) + "; plan one from its main race");
+    return fail(Code::NotFound, "season", "no season holds " + dateText(day) + "; plan one from its main competition");
 }
 
 Expected<std::vector<season::LadderState>> Logbook::states(const Identifier& season, CivilDate day) const

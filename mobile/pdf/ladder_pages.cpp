@@ -94,7 +94,7 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
         return;
     flow.subsection(QStringLiteral("Within each rung"));
     flow.lead(QStringLiteral(
-        "Entry: median of the first three sessions; latest: mean of the last three; a change is called one from 1.35 "
+        "Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 "
         "typical errors on."));
     std::vector<QStringList> rows;
     for (const auto& change : changes) {

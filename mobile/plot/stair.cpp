@@ -71,7 +71,7 @@ std::vector<LegendEntry> legendOf(const StairInput& input)
     if (has(false))
         legend.push_back({Role::Race, LegendEntry::Sample::Mark, Shape::Flag, "competition"});
     if (has(true))
-        legend.push_back({Role::MainRace, LegendEntry::Sample::Mark, Shape::Flag, "main competition"});
+        legend.push_back({Role::MainRace, LegendEntry::Sample::Mark, Shape::Flag, "main one"});
     return legend;
 }
 

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
-// A season as a coach says it: when the main race is, which days, which lifts.
+// A season as a coach says it: when the main competition is, which days, which lifts.
 Sheet {
     id: root
 

@@ -263,7 +263,7 @@ LadderViewModel* Driver::emptyLadder()
     LadderPageData data;
     data.canPlan = true;
     data.emptyTitle = QStringLiteral("A season is planned backwards");
-    data.emptyText = QStringLiteral("Say when the main race is.");
+    data.emptyText = QStringLiteral("Say when the main competition is.");
     auto* view = owned(new LadderViewModel(&preferences_, this));
     view->show(data);
     return view;

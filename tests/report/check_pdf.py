@@ -83,7 +83,7 @@ class SeasonPdf(unittest.TestCase):
                      "Time to peak velocity against the target band", "Within each rung", "Sprint times", "Flying 20 m",
                      "100 m from blocks", "Jumps", "Decisions and their reasons", "Planned against done", "Days lost",
                      "Pain noted", "illness", "left hamstring", "no medical advice",
-                     "Regional championships, Ostermoor", "general preparation", "main race"):
+                     "Regional championships, Ostermoor", "general preparation", "main one"):
             with self.subTest(part):
                 self.assertIn(part, self.text)
 
