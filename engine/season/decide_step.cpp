@@ -62,7 +62,7 @@ Decision decideByEvidence(const LadderDay& day)
     if (slow)
         lines.push_back(std::move(*slow));
     if (day.next() == nullptr)
-        return hold(day, std::move(lines), day.name() + " is the last rung: it is kept to the races.");
+        return hold(day, std::move(lines), day.name() + " is the last rung: it is kept to the last competition.");
     const int wait = daysUntilOpen(day);
     lines.push_back(lacking(line("days until the next rung's phase", wait, "days", "0", wait == 0),
                             counted(wait, "day") + " until the phase in which " + day.nextName() + " begins"));
