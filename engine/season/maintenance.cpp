@@ -74,6 +74,7 @@ std::optional<MaintenanceSets> maintenanceFor(const LiftDay& lift)
     sets.rung = rung->key;
     sets.sets.assign(halved ? 1 : 2, PlannedSet{std::min(heavyRepetitions, rung->repetitions), toPlates(last->loadKg)});
     sets.reason = rungName(*rung, lift.plan.setup) + " was last lifted " + integerText(ago) + " days ago" +
+                  (ago > static_cast<int>(rules.maintenanceLatestDays) ? ", longer than it should be" : "") +
                   (lost ? " and strength is down: " : ": ") + (halved ? "one heavy set" : "two heavy sets") +
                   " keep its strength" + (halved ? ", halved because strength is up and speed is not." : ".");
     return sets;
