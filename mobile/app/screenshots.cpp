@@ -146,15 +146,13 @@ void takeCheckAndSharers(Photographer& photographer, views::AppViewModel& app)
         less.loadFactor = 0.95;
         less.setsOff = 1;
         less.reason = "Both warm-up loads were slower than usual.";
-        for (const auto& set : lift.plan.warmUp) {
-            season::EvidenceLine line;
-            line.name = "velocity";
-            line.value = -0.08;
+        for (std::size_t i = lift.plan.warmUp.size() - 2; i < lift.plan.warmUp.size(); ++i) {
+            season::EvidenceLine line; // as season::warmUpCheck names it
+            line.name = "slower than usual at " + bench.massText(lift.plan.warmUp[i].loadKg.value_or(0)).toStdString();
+            line.value = 0.08;
             line.uncertainty = 0.03;
             line.unit = "m/s";
-            line.allowed = "not below -0.06";
-            if (set.loadKg)
-                line.name = "velocity at " + bench.massText(*set.loadKg).toStdString();
+            line.allowed = "at most 0.060";
             less.evidence.push_back(line);
         }
         lift.check = views::WarmUpCheckShown{less, {}, {}};

@@ -100,6 +100,9 @@ private:
             for (const auto& record : decisions_)
                 if (record.decision.ladder == ladder_.key && record.decision.day <= today_)
                     put(step, record); // by day: the latest stays
+        // What led to the rung before says nothing of this one.
+        if (step.decision && step.decision->to != step.decision->from && step.decision->to != planned.rung)
+            step.decision.reset();
         step.answer.reset();
         putDates(step, planned,
                  index > 0 && ahead_->rungs[index - 1].macrocycle == planned.macrocycle ? &ahead_->rungs[index - 1]
