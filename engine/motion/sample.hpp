@@ -1,7 +1,9 @@
 // One recording of a motion sensor: what every source (file, radio, simulator, store) hands to the engine.
 #pragma once
 
+#include <cstdint>
 #include <limits>
+#include <string>
 #include <vector>
 
 #include <Eigen/Core>
@@ -30,10 +32,20 @@ struct SensorTraits {
     double gyroscopeRange = std::numeric_limits<double>::infinity();     ///< rad/s
 };
 
+/// How one sample came over the radio.
+struct Receipt {
+    std::int64_t counter = -1; ///< the sensor's own counter, raw as it came (wrapped); -1: it has none
+    std::int64_t arrival = 0;  ///< ns of the phone's clock that never steps back
+
+    bool operator==(const Receipt&) const = default;
+};
+
 struct Recording {
     std::vector<Sample> samples;
     bool hasGyroscope = true;
     SensorTraits sensor;
+    std::vector<Receipt> receipts = {}; ///< one a sample; empty where the times came with the data
+    std::string clockFit = {};          ///< JSON text (stream_clock.hpp); empty likewise
 };
 
 /// Median sampling rate [Hz] over up to 255 intervals spread over the recording; 0 for fewer than two samples.

@@ -17,7 +17,8 @@ enum class LinkState { Idle, Searching, Connecting, Streaming, Lost };
 /// Called on the thread that owns the source; none is called after stop().
 struct SourceEvents {
     std::function<void(LinkState)> stateChanged;
-    std::function<void(const motion::Sample&)> sample;
+    std::function<void(const motion::Sample&, const motion::Receipt&)>
+        sample;                               ///< a replayed file gives an empty receipt
     std::function<void(const Error&)> failed; ///< the source keeps trying unless it says Idle
 };
 
@@ -30,6 +31,8 @@ public:
     virtual void stop() = 0;
 
     [[nodiscard]] virtual std::string name() const = 0; ///< as the athlete named it
+    /// JSON text of how times were made (motion/stream_clock.hpp); empty where they came with the data.
+    [[nodiscard]] virtual std::string clockFit() const { return {}; }
     [[nodiscard]] virtual motion::SensorTraits traits() const = 0;
     [[nodiscard]] virtual bool hasGyroscope() const = 0;
     [[nodiscard]] virtual std::optional<int> batteryPercent() const = 0;

@@ -17,7 +17,7 @@ public:
     {
         source_->start(
             {.stateChanged = [this](sensor::LinkState state) { onState(state); },
-             .sample = [this](const motion::Sample& sample) { onSample(sample); },
+             .sample = [this](const motion::Sample& sample, const motion::Receipt&) { onSample(sample); },
              .failed =
                  [this](const Error& error) {
                      tell_([text = QString::fromStdString(describe(error))](LiveSession& s) { emit s.failed(text); });

@@ -42,7 +42,7 @@ void ReplaySource::play()
                              ? samples.front().time + speed_ * static_cast<double>(since_.nsecsElapsed()) * 1e-9
                              : std::numeric_limits<double>::infinity();
     for (std::size_t sent = 0; sent < mostAtOnce && next_ < samples.size() && samples[next_].time <= until; ++sent)
-        events_.sample(samples[next_++]);
+        events_.sample(samples[next_++], {});
     if (next_ < samples.size())
         return;
     timer_.stop();

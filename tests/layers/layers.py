@@ -37,7 +37,7 @@ TOP_LEVEL_FOLDERS = {"engine", "mobile", "qml", "platform", "tests", "demo", "st
 # Foreign headers of the engine, by folder; "*" holds for all. The standard library is told by its names without a dot.
 FOREIGN = {
     "*": r"(Eigen|tl|nlohmann)/.*",
-    "base": r"fast_float/fast_float\.h|sodium\.h|csv\.h|locale\.h",  # locale.h: to shut the locale out of the JSON library
+    "base": r"valijson/.*|fast_float/fast_float\.h|sodium\.h|csv\.h|locale\.h",  # locale.h: to shut the locale out of the JSON library
     "store": r"(SQLiteCpp|cereal)/.*|sqlite3\.h|zstd\.h|sodium\.h",
 }
 STANDARD = r"[a-z_0-9]+"

@@ -1,0 +1,71 @@
+// Instants of streamed samples: from the sensor's counter or stamps, else from arrivals, on the phone's clock.
+//
+// What the radio does: notifications are bunched (5-60 ms) and held up (stalls of 500 ms and more) but never early, so
+// the lower envelope of (arrival - sensor time) is the true line; the sensor's clock is off by up to 300 ppm. The map
+// phone time = offset + pace x sensor time is fitted to that envelope; while a set runs it is frozen, so that intervals
+// within the set are the sensor's own; between sets it follows.
+// Without counter and stamp the sensor time is the number of samples received times the period, and what was lost shows
+// only as a step of the envelope.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <string>
+
+#include "engine/base/error.hpp"
+
+namespace fleetrung::motion
+{
+
+/// One sample as it came, without its readings. Same meanings as sensor::RawSample.
+struct Tick {
+    std::int64_t counter = -1; ///< of samples, unwrapped; -1: none
+    double stamp = 0;          ///< s of the sensor's clock; used where hasStamp
+    bool hasStamp = false;
+    std::int64_t arrival = 0; ///< ns
+    int index = 0, count = 1; ///< place in its packet
+};
+
+/// How sensor time became phone time; kept with a capture as JSON text.
+struct ClockFit {
+    enum class By : std::uint8_t { Stamp, Counter, Arrival };
+    By by = By::Arrival;
+    double period = 0;            ///< s between samples of the sensor's clock (By::Counter and By::Arrival)
+    double offset = 0;            ///< s
+    double pace = 1;              ///< phone seconds per sensor second
+    double spread = 0;            ///< s, how far arrivals lie above the line (median)
+    std::int64_t arrivalZero = 0; ///< ns: the arrival that is 0 s of phone time here
+
+    bool operator==(const ClockFit&) const = default;
+};
+[[nodiscard]] std::string clockFitText(const ClockFit& fit);
+[[nodiscard]] Expected<ClockFit> parseClockFit(const std::string& json);
+
+class StreamClock
+{
+public:
+    /// `nominalRate` 0: not known. `zero` is the arrival [ns] that is time 0: the same for all sensors of a phone.
+    StreamClock(double nominalRate, std::int64_t zero);
+    ~StreamClock();
+    StreamClock(StreamClock&&) noexcept;
+    StreamClock& operator=(StreamClock&&) noexcept;
+
+    /// The instant of the sample [s of phone time], always after the one before; call in order of samples. Allocates
+    /// nothing.
+    double timeOf(const Tick& tick);
+    /// A set begins: the map stays as it is. Where too little has come yet it settles first (0.5 s), then stays.
+    void freeze();
+    /// The set is over: the map follows again, without a step back in time.
+    void release();
+    /// The link came back: counter and stamps may begin anew. Frozen or not, the offset is found anew; the pace stays.
+    void restart();
+
+    [[nodiscard]] ClockFit fit() const;
+    [[nodiscard]] double rate() const; ///< Hz as it comes; 0 while not known
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+} // namespace fleetrung::motion
