@@ -8,8 +8,9 @@ namespace fleetrung::sensor
 
 std::string_view badPacketName(BadPacket kind)
 {
-    constexpr std::array<std::string_view, badPacketKinds> names{
-        "empty", "too short", "wrong length", "not a number", "line too long", "missing column", "not of this map"};
+    constexpr std::array<std::string_view, badPacketKinds> names{"empty",         "too short",      "wrong length",
+                                                                 "not a number",  "line too long",  "missing column",
+                                                                 "counter leaps", "not of this map"};
     return names.at(static_cast<std::size_t>(kind));
 }
 

@@ -15,9 +15,19 @@
 namespace fleetrung::sensor
 {
 
-/// Why a packet or line gave no sample. NotOurs (another mark or prefix) is no fault.
-enum class BadPacket : std::uint8_t { Empty, TooShort, WrongLength, NotANumber, LineTooLong, MissingColumn, NotOurs };
-inline constexpr std::size_t badPacketKinds = 7;
+/// Why a packet or line gave no sample. Leap: its counter or stamp is so far ahead that it was not believed (the next
+/// one may confirm it). NotOurs (another mark or prefix) is no fault.
+enum class BadPacket : std::uint8_t {
+    Empty,
+    TooShort,
+    WrongLength, ///< also a line of another number of values than those before, and bytes between two packets
+    NotANumber,
+    LineTooLong,
+    MissingColumn,
+    Leap,
+    NotOurs
+};
+inline constexpr std::size_t badPacketKinds = 8;
 /// "too short", "wrong length", ... for health and logs.
 [[nodiscard]] std::string_view badPacketName(BadPacket kind);
 
@@ -40,7 +50,8 @@ public:
     PacketDecoder& operator=(PacketDecoder&&) noexcept;
 
     /// The samples of one notification of stream `stream`, in order; valid until the next call. Empty where there are
-    /// none.
+    /// none. Of lines of text what comes before the first line's end (after start and restart) is left out: it may be
+    /// the end of a line, and half a number is a number too.
     std::span<const RawSample> decode(std::size_t stream, std::span<const std::uint8_t> bytes, std::int64_t arrival);
     /// The link came back: counters and stamps may begin anew, half a line is forgotten.
     void restart();
