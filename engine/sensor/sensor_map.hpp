@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -64,7 +65,8 @@ struct Field {
     bool operator==(const Field&) const = default;
 };
 
-/// What the counter counts, and which sample of a packet a stamp or counter belongs to.
+/// What the counter counts, and which sample of a packet the packet's stamp or counter belongs to. A counter's scale is
+/// 1 / (what it grows by in one step); its offset is of no account.
 enum class Counts : std::uint8_t { Samples, Packets };
 enum class StampOf : std::uint8_t { First, Last };
 
@@ -109,7 +111,7 @@ struct StreamForm {
     BinaryForm binary;
     TextForm lines;
     Counts counts = Counts::Samples;
-    std::int64_t counterWrap = 0; ///< counter values before it begins at 0 again; 0: by its type
+    std::int64_t counterWrap = 0; ///< counter values (times scale) before it begins at 0 again; 0: by its type
     double stampWrap = 0;         ///< s, likewise; 0: by its type and scale
     StampOf stampOf = StampOf::First;
     double rate = 0; ///< samples per second as the sensor's maker says; 0: not known, found from the stream
@@ -140,6 +142,8 @@ struct SensorMap {
 /// 1 MB; a larger document is refused before it is read.
 inline constexpr std::size_t largestMapBytes = std::size_t{1} << 20U;
 
+/// What a schema cannot say, of a map from wherever: the first problem, or nothing.
+[[nodiscard]] std::optional<Error> checkSensorMap(const SensorMap& map);
 /// Checked against the schema, then for what a schema cannot say: overlapping fields, offsets out of range (a packet
 /// has 512 bytes at most), zero or infinite scales, a channel twice or missing, two streams of one characteristic. One
 /// error names the place ("streams[0].sampleFields[2].scale") and the cause. Duplicate keys are refused.
