@@ -24,6 +24,7 @@ using Command = std::function<Result<Output>()>;
 
 void addAnalyse(CLI::App& app, Command& chosen); ///< a recording of one set to its repetitions
 void addJumps(CLI::App& app, Command& chosen);   ///< a recording of jumps to contact, flight and height
+void addSprint(CLI::App& app, Command& chosen);  ///< split times to top speed, acceleration, force and power
 void addPlan(CLI::App& app, Command& chosen);    ///< a season's description to its plan
 void addDecide(CLI::App& app, Command& chosen);  ///< a day's decisions and session; the rules
 void addVerify(CLI::App& app, Command& chosen);  ///< is the store whole, and do its decisions come out again?

@@ -7,6 +7,7 @@
 #include "engine/motion/recording_csv.hpp"
 #include "platform/desk/input_file.hpp"
 #include "platform/desk/jumps_output.hpp"
+#include "platform/desk/number_option.hpp"
 #include "platform/desk/progress.hpp"
 
 namespace fleetrung::desk
@@ -21,18 +22,6 @@ struct JumpOptions {
     std::string columns;
     bool json = false;
 };
-
-Result<std::optional<double>> numberIn(const std::optional<std::string>& text, const char* option, double least,
-                                       double greatest, const char* unit)
-{
-    if (!text)
-        return std::optional<double>();
-    const auto value = parseNumber(*text);
-    if (!value || *value < least || *value > greatest)
-        return refuse(std::string(option) + ": \"" + *text + "\" cannot be; give " + unit + " from " +
-                      shortestText(least) + " to " + shortestText(greatest) + ", with a decimal point");
-    return value;
-}
 
 Result<jumps::Request> requestOf(const JumpOptions& options)
 {

@@ -49,6 +49,7 @@ int main(int argc, char** argv)
         Command chosen;
         addAnalyse(app, chosen);
         addJumps(app, chosen);
+        addSprint(app, chosen);
         addPlan(app, chosen);
         addDecide(app, chosen);
         addReport(app, chosen);
