@@ -21,6 +21,7 @@
 #include "engine/sensor/stream.hpp"
 #include "engine/sensor/teach.hpp"
 #include "mobile/ble/permission.hpp"
+#include "mobile/ble/timing.hpp"
 
 namespace fleetrung::ble
 {
@@ -74,6 +75,7 @@ class Radio : public QObject
 
 public:
     explicit Radio(std::unique_ptr<Permission> permission, QObject* parent = nullptr);
+    Radio(std::unique_ptr<Permission> permission, const Timing& timing, QObject* parent = nullptr);
     ~Radio() override; ///< ends scan and links; waits until they are ended
 
     /// Asks for leave first where the system wants it. Goes on until stopScan; a found sensor is told again when its
@@ -93,7 +95,8 @@ public:
     void stopListening();
 
     /// Makes the source of one set of a kept sensor: to be called, started and stopped on the live set's thread.
-    /// Starting freezes the sensor's clock, stopping releases it. Several at once are fine.
+    /// Starting freezes the sensor's clock, stopping releases it. Several at once are fine. Empty where the sensor is
+    /// not kept.
     [[nodiscard]] std::function<std::unique_ptr<sensor::SampleSource>()> sourceOf(const QString& address);
 
     /// ns of the clock that arrivals are on.
