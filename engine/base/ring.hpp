@@ -1,9 +1,12 @@
-// A bounded queue from one thread to one other, without locks. Memory is asked for in the constructor only; what does
-// not fit is refused, and the caller counts it.
+// One thread puts in, one other takes out, and neither waits: a queue of fixed room without locks. What does not fit is
+// dropped and counted. Memory is asked for in the constructor only.
 #pragma once
 
 #include <atomic>
+#include <bit>
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace fleetrung
@@ -12,37 +15,47 @@ namespace fleetrung
 template <class T> class Ring
 {
 public:
-    explicit Ring(std::size_t capacity) : slots_(capacity + 1) {}
-
-    /// On the one thread that fills it. False: it is full, and nothing was taken.
-    [[nodiscard]] bool push(const T& value)
+    /// Holds at least `room` items (the next power of two).
+    explicit Ring(std::size_t room) : items_(std::bit_ceil(room < 1 ? std::size_t{1} : room)), mask_(items_.size() - 1)
     {
-        const std::size_t at = filled_.load(std::memory_order_relaxed);
-        const std::size_t next = after(at);
-        if (next == emptied_.load(std::memory_order_acquire))
+    }
+
+    /// Of the one thread that puts in. False: full, the item was dropped and counted.
+    bool push(const T& item)
+    {
+        const auto at = pushed_.load(std::memory_order_relaxed);
+        if (at - popped_.load(std::memory_order_acquire) == items_.size()) {
+            lost_.fetch_add(1, std::memory_order_relaxed);
             return false;
-        slots_[at] = value;
-        filled_.store(next, std::memory_order_release);
+        }
+        items_[at & mask_] = item;
+        pushed_.store(at + 1, std::memory_order_release);
         return true;
     }
 
-    /// On the one thread that empties it. False: it is empty.
-    [[nodiscard]] bool pop(T& value)
+    /// Of the one thread that takes out; in order.
+    std::optional<T> pop()
     {
-        const std::size_t at = emptied_.load(std::memory_order_relaxed);
-        if (at == filled_.load(std::memory_order_acquire))
-            return false;
-        value = slots_[at];
-        emptied_.store(after(at), std::memory_order_release);
-        return true;
+        const auto at = popped_.load(std::memory_order_relaxed);
+        if (at == pushed_.load(std::memory_order_acquire))
+            return std::nullopt;
+        std::optional<T> item(items_[at & mask_]);
+        popped_.store(at + 1, std::memory_order_release);
+        return item;
     }
+
+    /// Items dropped since the start; of any thread.
+    [[nodiscard]] std::int64_t lost() const { return lost_.load(std::memory_order_relaxed); }
+    [[nodiscard]] std::size_t room() const { return items_.size(); }
 
 private:
-    [[nodiscard]] std::size_t after(std::size_t at) const { return at + 1 == slots_.size() ? 0 : at + 1; }
+    static constexpr std::size_t cacheLine = 64; ///< bytes: the two threads do not write to one line
 
-    std::vector<T> slots_;                            ///< one more than it holds: full and empty can be told apart
-    alignas(64) std::atomic<std::size_t> filled_ = 0; ///< apart from each other: two threads write them
-    alignas(64) std::atomic<std::size_t> emptied_ = 0;
+    std::vector<T> items_;
+    std::size_t mask_;
+    alignas(cacheLine) std::atomic<std::size_t> pushed_{0};
+    alignas(cacheLine) std::atomic<std::size_t> popped_{0};
+    alignas(cacheLine) std::atomic<std::int64_t> lost_{0};
 };
 
 } // namespace fleetrung

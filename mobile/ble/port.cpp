@@ -5,12 +5,6 @@
 namespace fleetrung::ble
 {
 
-void Port::push(const sensor::StreamSample& sample)
-{
-    if (!ring_.push(sample))
-        ++missed_;
-}
-
 void Port::setState(sensor::LinkState state)
 {
     state_ = state;

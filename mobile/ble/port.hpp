@@ -8,6 +8,7 @@
 #include <functional>
 #include <memory>
 #include <mutex>
+#include <optional>
 
 #include <QMetaObject>
 #include <QObject>
@@ -26,7 +27,7 @@ public:
     Port() : ring_(capacity) {}
 
     // On the radio's thread.
-    void push(const sensor::StreamSample& sample);
+    void push(const sensor::StreamSample& sample) { ring_.push(sample); }
     void setState(sensor::LinkState state);
     void setFit(const motion::ClockFit& fit);
     void setBattery(int percent) { battery_ = percent; }
@@ -34,8 +35,8 @@ public:
 
     // On the set's thread.
     void setReceiver(QObject* receiver, std::function<void()> onWake);
-    [[nodiscard]] bool pop(sensor::StreamSample& sample) { return ring_.pop(sample); }
-    [[nodiscard]] std::int64_t takeMissed() { return missed_.exchange(0); }
+    [[nodiscard]] std::optional<sensor::StreamSample> pop() { return ring_.pop(); }
+    [[nodiscard]] std::int64_t missed() const { return ring_.lost(); } ///< samples, since the start
     [[nodiscard]] sensor::LinkState state() const { return state_; }
     [[nodiscard]] motion::ClockFit fit() const;
     [[nodiscard]] int battery() const { return battery_; } ///< percent; -1: not told
@@ -44,7 +45,6 @@ private:
     static constexpr std::size_t capacity = 8192; // 4 s of the fastest sensor
 
     Ring<sensor::StreamSample> ring_;
-    std::atomic<std::int64_t> missed_ = 0;
     std::atomic<sensor::LinkState> state_ = sensor::LinkState::Searching;
     std::atomic<int> battery_ = -1;
     std::atomic<bool> woken_ = false;

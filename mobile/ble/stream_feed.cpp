@@ -4,12 +4,18 @@
 #include <limits>
 #include <utility>
 
+#include "engine/sensor/gatt.hpp"
+#include "engine/sensor/link_capacity.hpp"
+
 namespace fleetrung::ble
 {
 namespace
 {
 
 constexpr int checksBeforeUnreadable = 3;
+constexpr double intervalAskedFor = 0.015; // s
+constexpr double commonInterval = 0.030;   // s
+constexpr double muchLoss = 0.02;
 
 /// As the sensor sent it: the inverse of Calibration::apply.
 motion::Sample uncalibrated(const motion::Sample& sample, const motion::Calibration& calibration)
@@ -58,6 +64,7 @@ void StreamFeed::detach(const std::shared_ptr<Port>& port)
 void StreamFeed::packet(std::size_t source, std::span<const std::uint8_t> bytes, std::int64_t arrival)
 {
     ++packets_;
+    longest_ = std::max(longest_, static_cast<int>(bytes.size()));
     auto samples = stream_.add(source, bytes, arrival);
     // After another map was taken over its clock begins anew: time still only goes on.
     while (!samples.empty() && samples.front().sample.time <= lastTime_)
@@ -122,7 +129,20 @@ std::optional<TroubleKind> StreamFeed::check(std::int64_t now)
     }
     if (unreadable(health))
         return TroubleKind::Unreadable;
+    if (tooSlow(health))
+        return TroubleKind::TooSlow;
     return std::nullopt;
+}
+
+/// Where the link cannot carry the rate even at the interval that was asked for; or not at a common one, and samples do
+/// get lost.
+bool StreamFeed::tooSlow(const sensor::Health& health) const
+{
+    const int mtu = info_.mtu.value_or(std::max(sensor::gatt::defaultMtu, longest_ + sensor::gatt::notificationHeader));
+    const auto carries = [&](double interval) {
+        return sensor::planLink(map_, {.mtu = mtu, .interval = interval}, health.expectedRate).fits;
+    };
+    return !carries(intervalAskedFor) || (health.lossShare > muchLoss && !carries(commonInterval));
 }
 
 bool StreamFeed::unreadable(const sensor::Health& health)

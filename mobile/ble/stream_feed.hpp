@@ -44,6 +44,7 @@ private:
     void toSets(std::span<const sensor::StreamSample> samples);
     void toPages(std::span<const sensor::StreamSample> samples, std::int64_t arrival);
     [[nodiscard]] bool unreadable(const sensor::Health& health);
+    [[nodiscard]] bool tooSlow(const sensor::Health& health) const;
 
     sensor::SensorMap map_;
     motion::Calibration calibration_; ///< as last told
@@ -58,7 +59,8 @@ private:
     std::int64_t lastTelling_ = 0;
     double lastTime_; ///< s, of the last sample handed on
     std::int64_t packets_ = 0, packetsChecked_ = 0, samplesChecked_ = 0;
-    int unread_ = 0; ///< checks in a row with packets and without samples
+    int longest_ = 0; ///< bytes of a notification that came
+    int unread_ = 0;  ///< checks in a row with packets and without samples
 };
 
 } // namespace fleetrung::ble

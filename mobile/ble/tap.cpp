@@ -24,6 +24,7 @@ void Tap::start(sensor::SourceEvents events)
     events_ = std::move(events);
     running_ = true;
     told_ = sensor::LinkState::Idle;
+    missed_ = 0;
     port_ = std::make_shared<Port>(); // nothing of an earlier set is left in it
     port_->setReceiver(this, [this] { drain(); });
     board_->post([address = address_, port = port_](Central& central) { central.attach(address, port); });
@@ -42,13 +43,18 @@ void Tap::drain()
 {
     // Any of these calls may stop us: then the port is another one's or nobody's.
     const auto port = port_;
-    for (sensor::StreamSample next{}; running_ && port_ == port && port->pop(next);)
-        events_.sample(next.sample, next.receipt);
-    if (const auto missed = running_ ? port->takeMissed() : 0; missed > 0)
-        events_.failed(
-            {Code::NotAvailable, name_,
-             std::to_string(missed) + " samples were lost because this device was too busy; close other programs"});
-    if (const auto state = port->state(); running_ && state != told_) {
+    const auto ours = [this, &port] { return running_ && port_ == port; };
+    while (ours()) {
+        const auto next = port->pop();
+        if (!next)
+            break;
+        events_.sample(next->sample, next->receipt);
+    }
+    if (const auto missed = port->missed(); ours() && missed > missed_)
+        events_.failed({Code::NotAvailable, name_,
+                        std::to_string(missed - std::exchange(missed_, missed)) +
+                            " samples were lost because this device was too busy; close other programs"});
+    if (const auto state = port->state(); ours() && state != told_) {
         told_ = state;
         events_.stateChanged(state);
     }

@@ -37,6 +37,7 @@ private:
     std::shared_ptr<Port> port_;
     sensor::SourceEvents events_;
     sensor::LinkState told_ = sensor::LinkState::Idle;
+    std::int64_t missed_ = 0; ///< samples that `failed` has told of
     bool running_ = false;
 };
 

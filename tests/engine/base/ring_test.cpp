@@ -1,4 +1,5 @@
 #include <thread>
+#include <vector>
 
 #include <catch2/catch.hpp>
 
@@ -6,38 +7,58 @@
 
 using fleetrung::Ring;
 
-TEST_CASE("a ring holds as much as it was made for and refuses the rest")
+TEST_CASE("A ring gives back what was put in, in order, also after it has gone round")
 {
-    Ring<int> ring(3);
-    int value = 0;
-    CHECK_FALSE(ring.pop(value));
-    CHECK((ring.push(1) && ring.push(2) && ring.push(3)));
-    CHECK_FALSE(ring.push(4));
-    CHECK((ring.pop(value) && value == 1));
-    CHECK(ring.push(5));
-    for (const int expected : {2, 3, 5})
-        CHECK((ring.pop(value) && value == expected));
-    CHECK_FALSE(ring.pop(value));
+    Ring<int> ring(4);
+    CHECK(ring.room() == 4);
+    for (int round = 0; round < 10; ++round) {
+        for (int i = 0; i < 3; ++i)
+            CHECK(ring.push(10 * round + i));
+        for (int i = 0; i < 3; ++i)
+            CHECK(ring.pop() == 10 * round + i);
+    }
+    CHECK_FALSE(ring.pop());
+    CHECK(ring.lost() == 0);
 }
 
-TEST_CASE("what one thread puts into a ring another takes out in the same order, nothing lost or twice")
+TEST_CASE("A full ring drops the new item, counts it, and keeps what it has")
 {
-    constexpr int count = 200000;
-    Ring<int> ring(64);
-    std::thread filler([&ring] {
-        for (int i = 0; i < count; ++i)
-            while (!ring.push(i))
-                std::this_thread::yield();
+    Ring<int> ring(3);
+    CHECK(ring.room() == 4);
+    for (int i = 0; i < 6; ++i)
+        CHECK(ring.push(i) == (i < 4));
+    CHECK(ring.lost() == 2);
+    for (int i = 0; i < 4; ++i)
+        CHECK(ring.pop() == i);
+    CHECK(ring.push(9));
+    CHECK(ring.pop() == 9);
+}
+
+TEST_CASE("Between two threads a ring neither loses nor doubles nor tears an item without counting it")
+{
+    struct Item {
+        long number = 0, same = 0;
+    };
+    constexpr long count = 400000;
+    Ring<Item> ring(64);
+    std::atomic<bool> ended{false};
+    std::thread from([&] {
+        for (long i = 0; i < count; ++i)
+            ring.push({i, i});
+        ended = true;
     });
-    int wrong = 0;
-    for (int expected = 0; expected < count;) {
-        int value = -1;
-        if (!ring.pop(value)) {
-            std::this_thread::yield();
-            continue;
+    long taken = 0, last = -1, torn = 0, disorder = 0;
+    for (bool more = true; more;) {
+        more = !ended; // read before the ring is emptied
+        while (const auto item = ring.pop()) {
+            torn += item->number != item->same ? 1 : 0;
+            disorder += item->number <= last ? 1 : 0;
+            last = item->number;
+            ++taken;
         }
-        wrong += value != expected++;
     }
-    filler.join();
-    CHECK(wrong == 0);
+    from.join();
+    CHECK(torn == 0);
+    CHECK(disorder == 0);
+    CHECK(taken + ring.lost() == count);
 }
