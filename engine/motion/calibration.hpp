@@ -55,16 +55,37 @@ private:
     std::vector<Sample> window_; ///< of the last 1.5 s
 };
 
-/// Watches a running stream and finds the gyroscope's bias anew whenever the sensor lies still (temperature moves it):
-/// also the change of bias per minute, for health.
+/// Watches a running stream and finds the gyroscope's bias anew whenever the sensor lies still (temperature moves it).
+/// Still is: both sensors quiet for 1 s, and gravity where it was. An even turn about the vertical looks like a bias to
+/// both sensors; so after the first time the bias may move by 0.2 degree/s and 0.3 degree/s a minute, no more.
 class Rezero
 {
 public:
-    /// The new bias [rad/s] where this sample completed a still span of 1 s, else nothing.
+    Rezero() = default;
+    /// A bias that was measured before [rad/s].
+    explicit Rezero(const Eigen::Vector3d& bias) : bias_(bias) {}
+
+    /// The new bias [rad/s] where this sample completed a still span of 1 s, else nothing. Allocates nothing.
     std::optional<Eigen::Vector3d> add(const Sample& uncalibrated);
 
 private:
-    std::vector<Sample> window_;
+    static constexpr std::size_t blockCount = 8;
+    struct Block {
+        int count = 0;
+        double begin = 0;                                                                ///< s
+        Eigen::Vector3d force = Eigen::Vector3d::Zero(), rate = Eigen::Vector3d::Zero(); ///< first sums, then means
+        Eigen::Vector3d forceSquares = Eigen::Vector3d::Zero(), rateSquares = Eigen::Vector3d::Zero();
+        Eigen::Vector3d firstForce = Eigen::Vector3d::Zero(), firstRate = Eigen::Vector3d::Zero();
+    };
+
+    [[nodiscard]] bool isQuiet(Block& block) const;
+    [[nodiscard]] std::optional<Eigen::Vector3d> meanRate() const;
+
+    std::optional<Eigen::Vector3d> bias_;
+    double foundAt_ = 0, last_ = 0; ///< s
+    Block running_;
+    std::array<Block, blockCount> quiet_;
+    std::size_t quietCount_ = 0;
 };
 
 } // namespace fleetrung::motion

@@ -34,7 +34,7 @@ struct SensorTraits {
 
 /// How one sample came over the radio.
 struct Receipt {
-    std::int64_t counter = -1; ///< the sensor's own counter, raw as it came (wrapped); -1: it has none
+    std::int64_t counter = -1; ///< the tick its time was made from (ClockFit); -1: the time came with the data
     std::int64_t arrival = 0;  ///< ns of the phone's clock that never steps back
 
     bool operator==(const Receipt&) const = default;

@@ -26,16 +26,23 @@ struct Tick {
     int index = 0, count = 1; ///< place in its packet
 };
 
-/// How sensor time became phone time; kept with a capture as JSON text.
+/// How sensor time became phone time; kept with a capture as JSON text. What is counted are ticks: nanoseconds of the
+/// stamp, samples of the counter, or samples received and lost, by `by`.
 struct ClockFit {
     enum class By : std::uint8_t { Stamp, Counter, Arrival };
     By by = By::Arrival;
-    double period = 0;            ///< s between samples of the sensor's clock (By::Counter and By::Arrival)
-    double offset = 0;            ///< s
+    double period = 0;            ///< s of the sensor's clock from tick to tick
+    double offset = 0;            ///< s of phone time at tickZero
     double pace = 1;              ///< phone seconds per sensor second
+    std::int64_t tickZero = 0;    ///< frozen: the line holds for every tick after this one
     double spread = 0;            ///< s, how far arrivals lie above the line (median)
     std::int64_t arrivalZero = 0; ///< ns: the arrival that is 0 s of phone time here
 
+    /// s of phone time; for a Receipt's counter of a frozen set bit for bit the sample's time.
+    [[nodiscard]] double timeOf(std::int64_t tick) const
+    {
+        return offset + pace * period * static_cast<double>(tick - tickZero);
+    }
     bool operator==(const ClockFit&) const = default;
 };
 [[nodiscard]] std::string clockFitText(const ClockFit& fit);
@@ -53,7 +60,8 @@ public:
     /// The instant of the sample [s of phone time], always after the one before; call in order of samples. Allocates
     /// nothing.
     double timeOf(const Tick& tick);
-    /// A set begins: the map stays as it is. Where too little has come yet it settles first (0.5 s), then stays.
+    /// A set begins: the map stays as it is. Where too little has come to know the pace to 0.1 % it settles first (0.5
+    /// s at least), then stays.
     void freeze();
     /// The set is over: the map follows again, without a step back in time.
     void release();
@@ -61,7 +69,10 @@ public:
     void restart();
 
     [[nodiscard]] ClockFit fit() const;
-    [[nodiscard]] double rate() const; ///< Hz as it comes; 0 while not known
+    /// Of the latest sample. After a restart ticks go on by what would have come meanwhile, so that one line holds.
+    [[nodiscard]] std::int64_t tick() const;
+    [[nodiscard]] double rate() const;       ///< samples a second of phone time; 0 while not known
+    [[nodiscard]] std::int64_t lost() const; ///< samples that steps of the envelope say are missing (By::Arrival)
 
 private:
     struct State;
