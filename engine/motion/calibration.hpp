@@ -53,6 +53,7 @@ private:
     std::array<bool, faceCount> taken_{};
     std::array<Eigen::Vector3d, faceCount> mean_{}, rate_{};
     std::vector<Sample> window_; ///< of the last 1.5 s
+    bool justTaken_ = false;     ///< and it has not moved since
 };
 
 /// Watches a running stream and finds the gyroscope's bias anew whenever the sensor lies still (temperature moves it).
