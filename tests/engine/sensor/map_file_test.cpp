@@ -1,6 +1,9 @@
 // Maps as files: what is kept, and what is refused by name.
 #include <catch2/catch.hpp>
 
+#include <fstream>
+#include <iterator>
+
 #include "engine/base/json_schema.hpp"
 #include "engine/sensor/map_files.hpp"
 #include "tests/engine/sensor/random_map.hpp"
@@ -247,4 +250,18 @@ TEST_CASE("The published schema is sound, and says of a breach where it is and w
     const JsonSchema unsound(R"({"type": 7})");
     CHECK(unsound.check(Json::object()));
     CHECK(JsonSchema("{").check(Json::object()));
+}
+
+TEST_CASE("The example for contributors is a sound map", "[sensor][map]")
+{
+    std::ifstream file(FLEETRUNG_SOURCE "/DEVELOPERS.md");
+    const std::string text{std::istreambuf_iterator<char>(file), {}};
+    const auto begin = text.find("```json\n");
+    REQUIRE(begin != std::string::npos);
+    const auto end = text.find("```", begin + 8);
+    const auto map = parseSensorMap(text.substr(begin + 8, end - begin - 8));
+    if (!map)
+        FAIL(describe(map.error()));
+    CHECK(map->hasGyroscope());
+    CHECK(map->start.size() == 1);
 }
