@@ -54,15 +54,15 @@ void BareCentral::searchFor(int milliseconds)
     waitUntil([this] { return !agent_.isActive(); }, 2 * milliseconds + 2000);
 }
 
-bool BareCentral::connectTo(const QString& address)
+bool BareCentral::connectTo(const QString& address, int milliseconds)
 {
     services_.clear();
     controller_.reset();
     controller_.reset(QLowEnergyController::createCentral(QBluetoothDeviceInfo(QBluetoothAddress(address), {}, 0)));
     controller_->connectToDevice();
     const auto failed = [this] { return controller_->error() != QLowEnergyController::NoError; };
-    waitUntil([&] { return failed() || controller_->state() == QLowEnergyController::ConnectedState; });
-    if (failed()) {
+    waitUntil([&] { return failed() || controller_->state() == QLowEnergyController::ConnectedState; }, milliseconds);
+    if (controller_->state() != QLowEnergyController::ConnectedState) {
         return false;
     }
     controller_->discoverServices();

@@ -26,7 +26,7 @@ public:
     void searchFor(int milliseconds);
     [[nodiscard]] QList<QBluetoothDeviceInfo> heard() const { return agent_.discoveredDevices(); }
 
-    bool connectTo(const QString& address);       ///< true once services are known
+    bool connectTo(const QString& address, int milliseconds = 5000); ///< true once services are known
     QLowEnergyService* open(const QString& uuid); ///< a service with its details; null where it has none
     /// Collects the notifications of one characteristic in `received`.
     bool subscribe(const QString& service, const QString& characteristic);

@@ -89,6 +89,11 @@ SensorBench::~SensorBench()
     QDBusConnection::disconnectFromBus("bench");
 }
 
+QString SensorBench::complaint()
+{
+    return QString::fromUtf8(sensor_.readAllStandardError());
+}
+
 QDBusMessage SensorBench::ask(const QString& method, const QVariantList& arguments)
 {
     auto call = QDBusMessage::createMethodCall("org.fleetrung.Simulated", "/org/fleetrung/simulated",

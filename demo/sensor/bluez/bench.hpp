@@ -35,7 +35,7 @@ public:
     ~SensorBench();
 
     [[nodiscard]] bool ready() const { return ready_; }
-    [[nodiscard]] QString complaint() { return QString::fromUtf8(sensor_.readAllStandardError()); }
+    [[nodiscard]] QString complaint(); ///< what it wrote when it gave up
     /// One line (commands.hpp): its answer.
     QString operator()(const QString& line);
     /// What the centrals did to that sensor (counts.hpp).

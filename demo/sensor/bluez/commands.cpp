@@ -62,7 +62,8 @@ QString Commands::help()
            "SECONDS\n"
            "pairing   pairing none|demanded|fails | stale-bond on|off\n"
            "packets   lose SHARE | twice SHARE | garble SHARE | bunch MS | stall MS | silence off|on|until-reconnect\n"
-           "sensor    battery PERCENT | restart | move WORDS (move go: the next set begins)\n"
+           "sensor    battery PERCENT | restart | move go (the next set begins) | move face +x, turn, raise M, still "
+           "S, teach (--posed)\n"
            "adapter   power on|off | adapter in|out\n"
            "and       counts | help | quit;  \"second\" in front: of the second sensor\n";
 }

@@ -72,6 +72,8 @@ void addOptions(CLI::App& app, Options& options, std::string& address)
     app.add_option("--repetitions", options.lift.repetitions, "0-30");
     app.add_option("--seed", options.lift.seed, "the same seed gives the same set and the same faults");
     app.add_flag("--any-mounting", options.lift.anyMounting, "sensor turned any way");
+    app.add_flag("--posed", options.posed,
+                 "lies in a hand: \"move face +x\", \"move turn\", \"move raise 0.5\", \"move teach\"");
     app.add_option("--rate", options.rate, "Hz; without it the map's");
     app.add_option("--pause", options.pause, "s between two sets; below 0: a set begins on \"move go\"");
     app.add_option("--skew", options.skew, "ppm by which the sensor's clock runs fast");

@@ -4,6 +4,7 @@
 #include <sstream>
 
 #include "demo/sensor/bluez/plain_map.hpp"
+#include "demo/sensor/bluez/posed_movement.hpp"
 #include "engine/motion/recording_csv.hpp"
 
 namespace fleetrung::demo
@@ -46,6 +47,26 @@ Expected<motion::Recording> recordingOf(const Options& options, const LiftPlan& 
     return simulatedSet(lift, hasGyroscope).map([](simulator::SimulatedSet set) { return std::move(set.recording); });
 }
 
+/// Sets `rate` where the movement has its own.
+Expected<std::unique_ptr<Movement>> movementOf(const Options& options, const LiftPlan& lift, bool hasGyroscope,
+                                               double& rate)
+{
+    if (options.posed) {
+        return std::make_unique<PosedMovement>(rate, lift.seed);
+    }
+    auto recording = recordingOf(options, lift, hasGyroscope);
+    if (!recording) {
+        return tl::unexpected(recording.error());
+    }
+    if (recording->samples.size() < 2) {
+        return fail(Code::InvalidInput, options.recording, "holds fewer than two samples");
+    }
+    if (!options.recording.empty()) {
+        rate = motion::samplingRate(*recording);
+    }
+    return std::make_unique<PlayedMovement>(std::move(*recording), 0.5 * restSeconds, options.pause);
+}
+
 Expected<void> addSensor(Simulation& simulation, const Options& options, bool second)
 {
     auto map = mapOf(second ? options.second : options.map);
@@ -61,18 +82,15 @@ Expected<void> addSensor(Simulation& simulation, const Options& options, bool se
     plan.payload = options.payload;
     plan.seed = options.lift.seed;
     plan.map = std::move(*map);
-    auto lift = options.lift;
+    LiftPlan lift = options.lift;
     lift.rate = plan.rate;
+    lift.onShoe = second;
     lift.seed += second ? 1 : 0;
-    const auto recording = recordingOf(options, lift, plan.map.hasGyroscope());
-    if (!recording) {
-        return tl::unexpected(recording.error());
+    auto movement = movementOf(options, lift, plan.map.hasGyroscope(), plan.rate);
+    if (!movement) {
+        return tl::unexpected(movement.error());
     }
-    if (!options.recording.empty()) {
-        plan.rate = motion::samplingRate(*recording);
-    }
-    simulation.addSensor(std::move(plan),
-                         std::make_unique<PlayedMovement>(*recording, 0.5 * restSeconds, options.pause));
+    simulation.addSensor(std::move(plan), std::move(*movement));
     return {};
 }
 

@@ -14,10 +14,11 @@ struct Options {
     std::string map, second; ///< files; empty: the plain map, and no second sensor
     std::string recording;   ///< CSV; empty: the motion simulator
     LiftPlan lift;
-    double rate = 0;   ///< samples per second; 0: the map's
-    double pause = 8;  ///< s between two sets; below 0: on command
-    double skew = 0;   ///< ppm
-    int payload = 244; ///< bytes a notification may hold
+    bool posed = false; ///< lies in a hand, moved by commands, instead of playing sets
+    double rate = 0;    ///< samples per second; 0: the map's
+    double pause = 8;   ///< s between two sets; below 0: on command
+    double skew = 0;    ///< ppm
+    int payload = 244;  ///< bytes a notification may hold
     bool neighbours = true, connectedBefore = false;
     std::vector<std::string> commands; ///< carried out at the start
 };

@@ -6,7 +6,7 @@ namespace fleetrung::demo
 {
 
 PacketFaults::PacketFaults(std::function<void(const sensor::RawPacket&)> deliver, std::uint64_t seed)
-    : deliver_(std::move(deliver)), dice_(seed)
+    : deliver_(std::move(deliver)), random_(seed)
 {
     for (auto* timer : {&bunching_, &stalling_}) {
         timer->setTimerType(Qt::PreciseTimer);
@@ -32,16 +32,16 @@ void PacketFaults::stall(int milliseconds)
 
 void PacketFaults::pass(sensor::RawPacket packet)
 {
-    if (silence != Silence::None || happens(lose)) {
+    if (silence != Silence::None || random_.chance(lose)) {
         return;
     }
-    if (happens(garble)) {
-        packet.bytes.resize(1 + dice_() % 20);
+    if (random_.chance(garble)) {
+        packet.bytes.resize(static_cast<std::size_t>(1 + random_.below(20)));
         for (auto& byte : packet.bytes) {
-            byte = static_cast<std::uint8_t>(dice_());
+            byte = static_cast<std::uint8_t>(random_.below(256));
         }
     }
-    const bool again = happens(twice);
+    const bool again = random_.chance(twice);
     waiting_.push_back(packet);
     if (again) {
         waiting_.push_back(std::move(packet));
@@ -67,12 +67,6 @@ void PacketFaults::linkChanged(bool up)
     if (up && silence == Silence::UntilReconnect) {
         silence = Silence::None;
     }
-}
-
-bool PacketFaults::happens(double share)
-{
-    // Top 53 bits as 0..1: the same on every machine, which a standard distribution is not.
-    return static_cast<double>(dice_() >> 11U) * 0x1p-53 < share;
 }
 
 } // namespace fleetrung::demo

@@ -3,12 +3,12 @@
 #pragma once
 
 #include <functional>
-#include <random>
 #include <vector>
 
 #include <QObject>
 #include <QTimer>
 
+#include "demo/simulator/random.hpp"
 #include "engine/sensor/packet.hpp"
 
 namespace fleetrung::demo
@@ -31,10 +31,9 @@ public:
 
 private:
     void release();
-    [[nodiscard]] bool happens(double share);
 
     std::function<void(const sensor::RawPacket&)> deliver_;
-    std::mt19937_64 dice_;
+    simulator::Random random_;
     std::vector<sensor::RawPacket> waiting_;
     QTimer bunching_, stalling_;
 };
