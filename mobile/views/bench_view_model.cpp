@@ -235,17 +235,52 @@ void BenchViewModel::showSensor(Sensor sensor, const QString& name, double rateH
     emit setChanged();
 }
 
+void BenchViewModel::showSensorLine(const QString& line)
+{
+    if (line == sensorLine_)
+        return;
+    sensorLine_ = line;
+    emit setChanged();
+}
+
+void BenchViewModel::showAwaited(const QString& text)
+{
+    if (text == awaited_)
+        return;
+    awaited_ = text;
+    emit setChanged();
+}
+
+void BenchViewModel::showCutOff(const QString& text, bool canKeep)
+{
+    cutOff_ = text;
+    cutOffCanBeKept_ = canKeep;
+    emit cutOffChanged();
+}
+
+void BenchViewModel::keepCutOff()
+{
+    showCutOff({});
+    emit cutOffAnswered(true);
+}
+
+void BenchViewModel::dropCutOff()
+{
+    showCutOff({});
+    emit cutOffAnswered(false);
+}
+
 QString BenchViewModel::sensorText() const
 {
     switch (sensor_) {
     case NoSensor:
-        return tr("No sensor");
+        return awaited_.isEmpty() ? tr("No sensor") : awaited_;
     case Ready:
         return tr("%1 ready").arg(sensorName_);
     case Streaming:
         return tr("%1 streaming").arg(sensorName_);
     case Lost:
-        return tr("%1 lost. What was recorded is kept.").arg(sensorName_);
+        return tr("%1 lost. The set goes on when it is back.").arg(sensorName_);
     case Finished:
         return tr("%1 has ended").arg(sensorName_);
     }
@@ -254,6 +289,8 @@ QString BenchViewModel::sensorText() const
 
 QString BenchViewModel::sensorDetail() const
 {
+    if (!sensorLine_.isEmpty() && (sensor_ == Ready || sensor_ == Streaming))
+        return sensorLine_;
     return rateHz_ > 0 && sensor_ != NoSensor ? tr("%1 Hz").arg(units().number(rateHz_, 0)) : QString();
 }
 

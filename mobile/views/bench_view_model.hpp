@@ -175,6 +175,8 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString stopText READ stopText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString lastSetText READ lastSetText NOTIFY setChanged FINAL)
     Q_PROPERTY(QString restText READ restText NOTIFY restChanged FINAL)
+    Q_PROPERTY(bool cutOffCanBeKept READ cutOffCanBeKept NOTIFY cutOffChanged FINAL)
+    Q_PROPERTY(QString cutOffText READ cutOffText NOTIFY cutOffChanged FINAL) ///< a set that was cut off by a crash
 
 public:
     enum Sensor { NoSensor, Ready, Streaming, Lost, Finished };
@@ -194,6 +196,12 @@ public:
     void showDay(const BenchDay& day);
     /// A sensor that can be begun with; `name` is "Bar sensor".
     void showSensor(Sensor sensor, const QString& name = {}, double rateHz = 0);
+    /// Rate, battery and loss of the sensor, ready to be read; empty: not known.
+    void showSensorLine(const QString& line);
+    /// What is said where there is no sensor to begin with: one is being looked for, say. Empty: there is none.
+    void showAwaited(const QString& text);
+    /// A set whose recording was cut off, to be kept or dropped; empty: none.
+    void showCutOff(const QString& text, bool canKeep = false);
     void addRepetition(const reps::Repetition& repetition);
     /// The repetitions of the final analysis take the place of the live ones.
     void showRepetitions(const std::vector<reps::Repetition>& repetitions);
@@ -229,6 +237,8 @@ public:
     Q_INVOKABLE QVariantMap sayHowYouAre(const QVariantMap& form);
     Q_INVOKABLE void undoRepetition();
     Q_INVOKABLE void endSet();
+    Q_INVOKABLE void keepCutOff();
+    Q_INVOKABLE void dropCutOff();
     /// Problems by field; empty where the set was taken.
     Q_INVOKABLE QVariantMap typeSet(const QVariantMap& form);
 
@@ -304,6 +314,8 @@ public:
     QString stopText() const;
     QString lastSetText() const;
     QString restText() const;
+    QString cutOffText() const { return cutOff_; }
+    bool cutOffCanBeKept() const { return cutOffCanBeKept_; }
 
 signals:
     void sessionChanged();
@@ -311,6 +323,8 @@ signals:
     /// The latest repetition said it: for the sound.
     void stopReached();
     void restChanged();
+    void cutOffChanged();
+    void cutOffAnswered(bool kept);
 
     void liftOpened();
     void liftLeft();
@@ -362,6 +376,10 @@ private:
     Sensor sensor_ = NoSensor;
     QString sensorName_;
     double rateHz_ = 0;
+    QString sensorLine_;
+    QString awaited_;
+    QString cutOff_;
+    bool cutOffCanBeKept_ = false;
     std::vector<reps::Repetition> repetitions_;
     std::vector<reps::Repetition> undone_;
     std::optional<SetDone> lastSet_;

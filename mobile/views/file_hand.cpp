@@ -15,6 +15,10 @@ FileHand folderHand(const QString& folder)
         QFile file(QDir(folder).filePath(name));
         return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
     };
+    hand.names = [folder](const QString& ending) {
+        return QDir(folder).entryList({QStringLiteral("*") + ending}, QDir::Files, QDir::Name);
+    };
+    hand.place = QDir::toNativeSeparators(folder);
     hand.hand = [folder](const QString& name, const QByteArray& bytes) -> Expected<QString> {
         const QString path = QDir(folder).filePath(name);
         QSaveFile file(path); // whole or not at all

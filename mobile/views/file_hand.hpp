@@ -5,6 +5,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 
 #include "engine/base/error.hpp"
 
@@ -14,6 +15,10 @@ namespace fleetrung::views
 struct FileHand {
     /// The bytes handed out last under that name; empty where there are none.
     std::function<QByteArray(const QString& name)> last;
+    /// Names of the files there that end so (".json"), for the user to choose one; sorted.
+    std::function<QStringList(const QString& ending)> names;
+    /// Where files are put and looked for, for the user to read.
+    QString place;
     /// Gives where it is now, for the user to read.
     std::function<Expected<QString>(const QString& name, const QByteArray& bytes)> hand;
 };

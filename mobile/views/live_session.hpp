@@ -1,10 +1,11 @@
 // A running set: the source and the repetition finder on a thread of their own, repetitions announced on the thread of
-// the interface.
+// the interface. Other sensors that stream beside it (a shoe's) are recorded with it.
 #pragma once
 
 #include <atomic>
 #include <functional>
 #include <memory>
+#include <vector>
 
 #include <QObject>
 #include <QThread>
@@ -25,8 +26,9 @@ public:
     explicit LiveSession(QObject* parent = nullptr);
     ~LiveSession() override;
 
-    /// The source is made, started and stopped on the session's thread. A set under way is dropped first.
-    void begin(MakeSource make, const reps::Lift& lift);
+    /// The source is made, started and stopped on the session's thread, and so are those `beside` it. A set under way
+    /// is dropped first.
+    void begin(MakeSource make, const reps::Lift& lift, std::vector<MakeSource> beside = {});
     /// Stops the source and hands over what was recorded (signal `recorded`).
     void end();
     /// Stops the source and forgets.
@@ -36,7 +38,9 @@ signals:
     void stateChanged(fleetrung::sensor::LinkState state);
     void repetitionFound(const fleetrung::reps::Repetition& repetition);
     void pieceReady(int ordinal, const fleetrung::motion::Recording& piece); ///< about once a second of signal
-    void recorded(const fleetrung::motion::Recording& recording);
+    /// `beside`: one for each of the sensors beside it, in their order; empty where nothing came.
+    void recorded(const fleetrung::motion::Recording& recording,
+                  const std::vector<fleetrung::motion::Recording>& beside);
     void failed(const QString& message);
 
 private:

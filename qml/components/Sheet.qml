@@ -12,6 +12,7 @@ Popup {
     required property string title
     default property alias content: column.data
     property alias actions: actionColumn.data
+    property bool tall: false // as high as may be: what it shows changes, and it should not jump
 
     // Of no known type to the linter of Qt 6.4, therefore var.
     readonly property var input: Qt.inputMethod
@@ -24,7 +25,7 @@ Popup {
 
     parent: T.Overlay.overlay
     width: parent ? Math.min(parent.width, 640) : 0
-    height: parent ? Math.min(parent.height - 28 - keyboard, implicitHeight) : 0
+    height: parent ? Math.min(parent.height - 28 - keyboard, tall ? parent.height : implicitHeight) : 0
     x: parent ? (parent.width - width) / 2 : 0
     y: parent ? parent.height - height - keyboard : 0
     padding: 0
@@ -90,7 +91,7 @@ Popup {
         ColumnLayout {
             id: actionColumn
             spacing: Theme.smallGap
-            visible: implicitHeight > 0
+            visible: children.length > 0
             Layout.leftMargin: Theme.margin
             Layout.rightMargin: Theme.margin
         }

@@ -10,6 +10,7 @@ Rectangle {
     required property color tone
     required property string text
     property string detail
+    property bool leads: false // a tap on it leads somewhere
 
     implicitHeight: Math.max(36, row.implicitHeight + 14)
     radius: Math.min(height / 2, 18)
@@ -24,7 +25,7 @@ Rectangle {
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.leftMargin: 14
-        anchors.rightMargin: 14
+        anchors.rightMargin: pill.leads ? 36 : 14
         columns: Theme.large ? 2 : 3
         columnSpacing: 10
         rowSpacing: 0
@@ -47,7 +48,18 @@ Rectangle {
             font.pixelSize: Theme.smallSize
             visible: pill.detail !== ""
             Layout.columnSpan: Theme.large ? 2 : 1
+            Layout.fillWidth: Theme.large
             Accessible.ignored: true
         }
+    }
+    Glyph {
+        anchors.verticalCenter: parent.verticalCenter
+        anchors.right: parent.right
+        anchors.rightMargin: 12
+        visible: pill.leads
+        sign: Glyph.Forward
+        color: Theme.muted
+        width: 18
+        height: 18
     }
 }
