@@ -20,7 +20,7 @@ public:
     [[nodiscard]] Health at(std::int64_t now, double expectedRate) const;
 
 private:
-    static constexpr std::size_t kept = 10; ///< s
+    static constexpr std::size_t kept = 10;    ///< s
     static constexpr std::size_t classes = 64; ///< of lateness, each a fifth longer than the one before
     struct Block {
         std::int64_t second = -1; ///< since the first notification
