@@ -3,7 +3,7 @@
 // Model, per axis: reading = (true + offset) / scale for the accelerometer (so true = scale x reading - offset);
 // true = reading - bias for the gyroscope. Six faces give mean readings up and down for each axis:
 // scale = 2 g / (up - down), offset = scale x (up + down) / 2 (closed form of the two equations +-g = scale r -
-// offset).
+// offset). No face lies quite level: from there Newton's method goes to where all six readings have the length g.
 #pragma once
 
 #include <array>
@@ -58,7 +58,8 @@ private:
 
 /// Watches a running stream and finds the gyroscope's bias anew whenever the sensor lies still (temperature moves it).
 /// Still is: both sensors quiet for 1 s, and gravity where it was. An even turn about the vertical looks like a bias to
-/// both sensors; so after the first time the bias may move by 0.2 degree/s and 0.3 degree/s a minute, no more.
+/// both sensors; so after the first time the bias may move by 0.2 degree/s and 0.3 degree/s a minute, no more (1
+/// degree/s from one that was kept from another day).
 class Rezero
 {
 public:
@@ -83,7 +84,8 @@ private:
     [[nodiscard]] std::optional<Eigen::Vector3d> meanRate() const;
 
     std::optional<Eigen::Vector3d> bias_;
-    double foundAt_ = 0, last_ = 0; ///< s
+    std::optional<double> foundAt_; ///< s
+    double last_ = 0;               ///< s
     Block running_;
     std::array<Block, blockCount> quiet_;
     std::size_t quietCount_ = 0;

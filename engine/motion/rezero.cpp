@@ -19,6 +19,7 @@ constexpr double quietRate = 0.6 * degree;              // rad/s, likewise
 constexpr double sameForce = 0.02;                      // m/s2: gravity where it was, by the mean of a half
 constexpr double sameRate = 0.15 * degree;              // rad/s, likewise
 constexpr double largestBias = 12 * degree;             // rad/s, that a sensor may have
+constexpr double changeSinceKept = 1 * degree;          // rad/s, of a bias that was measured on another day
 constexpr double bridgedChange = 0.2 * degree;          // rad/s
 constexpr double changePerSecond = 0.3 * degree / 60.0; // rad/s2
 
@@ -92,7 +93,9 @@ std::optional<Eigen::Vector3d> Rezero::add(const Sample& sample)
     const auto found = meanRate();
     if (!found || found->norm() > largestBias)
         return std::nullopt;
-    const double allowed = bridgedChange + changePerSecond * (sample.time - foundAt_);
+    const double allowed = foundAt_
+                               ? std::min(bridgedChange + changePerSecond * (sample.time - *foundAt_), changeSinceKept)
+                               : changeSinceKept;
     if (bias_ && (*found - *bias_).norm() > allowed)
         return std::nullopt;
     bias_ = *found;

@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include <Eigen/LU>
+
 #include "engine/motion/calibration.hpp"
 
 namespace fleetrung::motion
@@ -16,6 +18,7 @@ constexpr double forceSpread = 0.12;     // m/s2, standard deviation of one axis
 constexpr double rateSpread = 0.03;      // rad/s
 const double steepest = std::cos(0.262); // 15 degrees between gravity and the axis: case and sensor differ by a few
 constexpr double contradiction = 0.10;   // share of gravity
+constexpr int newtonSteps = 6;
 
 constexpr std::array<const char*, faceCount> faceNames{"+x", "-x", "+y", "-y", "+z", "-z"};
 
@@ -50,6 +53,32 @@ Rest restSince(const std::vector<Sample>& samples, double from)
     rest.force += force0;
     rest.rate += rate0;
     return rest;
+}
+
+/// A sensor does not lie quite level on its faces: scale and offset of all axes such that the six readings all have the
+/// length of gravity, by Newton's method from the closed form.
+void allowForSlant(Calibration& calibration, const std::array<Eigen::Vector3d, faceCount>& readings, double gravity)
+{
+    using Six = Eigen::Matrix<double, 6, 1>;
+    const Calibration closed = calibration;
+    for (int step = 0; step < newtonSteps; ++step) {
+        Eigen::Matrix<double, 6, 6> slopes;
+        Six wrong;
+        for (int i = 0; i < 6; ++i) {
+            const Eigen::Vector3d& reading = readings.at(static_cast<std::size_t>(i));
+            const Eigen::Vector3d force = calibration.scale.cwiseProduct(reading) - calibration.offset;
+            wrong[i] = force.squaredNorm() - gravity * gravity;
+            slopes.block<1, 3>(i, 0) = 2 * force.cwiseProduct(reading).transpose();
+            slopes.block<1, 3>(i, 3) = -2 * force.transpose();
+        }
+        const Six change = slopes.partialPivLu().solve(wrong);
+        calibration.scale -= change.head<3>();
+        calibration.offset -= change.tail<3>();
+    }
+    const bool found = calibration.scale.allFinite() && calibration.offset.allFinite() &&
+                       (calibration.scale - closed.scale).cwiseAbs().maxCoeff() < contradiction;
+    if (!found)
+        calibration = closed;
 }
 
 } // namespace
@@ -114,6 +143,7 @@ Expected<Calibration> SixFaces::solve(double gravity) const
         calibration.scale[axis] = 2 * gravity / (up - down);
         calibration.offset[axis] = calibration.scale[axis] * (up + down) / 2;
     }
+    allowForSlant(calibration, mean_, gravity);
     Eigen::Vector3d rates = Eigen::Vector3d::Zero();
     for (const auto& rate : rate_)
         rates += rate;

@@ -19,7 +19,7 @@ namespace fleetrung::store
 struct CaptureSamples {
     std::vector<double> time;                    ///< s
     std::array<std::vector<double>, 6> channels; ///< specific force x y z [m/s2], angular rate x y z [rad/s]
-    std::vector<std::int64_t> counters;          ///< the sensor's own counter, raw; empty where it has none
+    std::vector<std::int64_t> counters;          ///< ticks of the sensor's clock; empty where there was no radio
     std::vector<std::int64_t> arrivals; ///< ns of a clock that never steps back; empty where there was no radio
 
     bool operator==(const CaptureSamples&) const = default;

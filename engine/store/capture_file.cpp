@@ -81,14 +81,44 @@ Expected<std::vector<CaptureSamples>> CaptureFile::pieces(const Identifier& reco
     });
 }
 
-Expected<std::vector<Identifier>> CaptureFile::unfinished()
+Expected<void> CaptureFile::begin(const Identifier& recording, const std::string& facts)
 {
-    return guarded(connection_->path(), [&]() -> Expected<std::vector<Identifier>> {
-        auto read = connection_->prepared("SELECT DISTINCT recording FROM piece ORDER BY recording");
-        std::vector<Identifier> found;
+    return guarded(connection_->path(), [&]() -> Expected<void> {
+        connection_->run("DELETE FROM unfinished WHERE recording NOT IN (SELECT recording FROM piece)");
+        auto write = connection_->prepared("INSERT INTO unfinished VALUES (?, ?, '') ON CONFLICT DO NOTHING");
+        bindCell(*write, 1, recording);
+        write->bind(2, facts);
+        write->exec();
+        return {};
+    });
+}
+
+Expected<void> CaptureFile::keepClockFit(const Identifier& recording, const std::string& clockFit)
+{
+    return guarded(connection_->path(), [&]() -> Expected<void> {
+        auto write = connection_->prepared("INSERT INTO unfinished VALUES (?, '', ?) ON CONFLICT DO UPDATE"
+                                           " SET clock_fit = excluded.clock_fit WHERE clock_fit <> excluded.clock_fit");
+        bindCell(*write, 1, recording);
+        write->bind(2, clockFit);
+        write->exec();
+        return {};
+    });
+}
+
+Expected<std::vector<UnfinishedRecording>> CaptureFile::unfinished()
+{
+    return guarded(connection_->path(), [&]() -> Expected<std::vector<UnfinishedRecording>> {
+        auto read = connection_->prepared(
+            "SELECT piece.recording, coalesce(max(facts), ''), coalesce(max(clock_fit), '') FROM piece"
+            " LEFT JOIN unfinished ON unfinished.recording = piece.recording GROUP BY piece.recording"
+            " ORDER BY piece.recording");
+        std::vector<UnfinishedRecording> found;
         while (read->executeStep()) {
+            auto& one = found.emplace_back();
             RowReader reader(*read);
-            reader("recording", found.emplace_back());
+            reader("recording", one.recording);
+            reader("facts", one.facts);
+            reader("clock_fit", one.clockFit);
         }
         return found;
     });
@@ -97,9 +127,12 @@ Expected<std::vector<Identifier>> CaptureFile::unfinished()
 Expected<void> CaptureFile::dropPieces(const Identifier& recording)
 {
     return guarded(connection_->path(), [&]() -> Expected<void> {
-        auto drop = connection_->prepared("DELETE FROM piece WHERE recording = ?");
-        bindCell(*drop, 1, recording);
-        drop->exec();
+        for (const auto* text :
+             {"DELETE FROM piece WHERE recording = ?", "DELETE FROM unfinished WHERE recording = ?"}) {
+            auto drop = connection_->prepared(text);
+            bindCell(*drop, 1, recording);
+            drop->exec();
+        }
         return {};
     });
 }

@@ -5,6 +5,7 @@
 #include "engine/base/identifier.hpp"
 #include "engine/store/capture_codec.hpp"
 #include "engine/store/connection.hpp"
+#include "engine/store/store.hpp"
 
 namespace fleetrung::store
 {
@@ -18,7 +19,9 @@ public:
     [[nodiscard]] Expected<CaptureSamples> get(const std::string& contentHash);
     [[nodiscard]] Expected<void> putPiece(const Identifier& recording, int ordinal, const CaptureSamples& samples);
     [[nodiscard]] Expected<std::vector<CaptureSamples>> pieces(const Identifier& recording);
-    [[nodiscard]] Expected<std::vector<Identifier>> unfinished();
+    [[nodiscard]] Expected<void> begin(const Identifier& recording, const std::string& facts);
+    [[nodiscard]] Expected<void> keepClockFit(const Identifier& recording, const std::string& clockFit);
+    [[nodiscard]] Expected<std::vector<UnfinishedRecording>> unfinished();
     [[nodiscard]] Expected<void> dropPieces(const Identifier& recording);
 
     [[nodiscard]] Connection& connection() { return *connection_; }

@@ -227,6 +227,24 @@ struct PackedText {
     bool operator==(const PackedText&) const = default;
 };
 
+/// A motion sensor this device knows: how it is reached, read and corrected. Its id is a hash of its address: the same
+/// sensor kept twice is one row.
+struct Sensor : Row {
+    std::string address;                            ///< as the system tells it
+    std::string name;                               ///< as the athlete calls it
+    std::string placement = "bar";                  ///< "bar", "shoe", "waist"
+    std::string map;                                ///< JSON text (engine/sensor)
+    std::string calibration;                        ///< JSON text (engine/motion); empty: not calibrated
+    std::optional<std::int64_t> lastUsedUtcSeconds; ///< since 1970-01-01
+};
+
+/// A sensor map that was taught or imported. Its id is a hash of its key.
+struct SensorMap : Row {
+    std::string key;
+    std::string name;
+    std::string text; ///< JSON text (engine/sensor)
+};
+
 enum class DocumentKind { DayInput, SeasonData, WarmUpCheck };
 
 /// What decisions were made from, kept by value for ever and named after its content: the same document twice adds

@@ -261,6 +261,28 @@ CREATE INDEX decision_eased ON decision (season, day) WHERE load_factor < 1;
 ALTER TABLE athlete ADD COLUMN training_group TEXT NOT NULL DEFAULT '';
 )sql";
 
+// Sensors this device knows, and maps that were taught or imported.
+constexpr std::string_view rowsStep3 = R"sql(
+CREATE TABLE sensor (
+    id BLOB PRIMARY KEY NOT NULL CHECK (length(id) = 16), origin BLOB NOT NULL, counter INTEGER NOT NULL,
+    deleted INTEGER NOT NULL CHECK (deleted IN (0, 1)),
+    address TEXT NOT NULL CHECK (address <> ''),
+    name TEXT NOT NULL,
+    placement TEXT NOT NULL CHECK (placement IN ('bar', 'shoe', 'waist')),
+    map TEXT NOT NULL,
+    calibration TEXT NOT NULL,
+    last_used_utc_s INTEGER
+) STRICT;
+
+CREATE TABLE sensor_map (
+    id BLOB PRIMARY KEY NOT NULL CHECK (length(id) = 16), origin BLOB NOT NULL, counter INTEGER NOT NULL,
+    deleted INTEGER NOT NULL CHECK (deleted IN (0, 1)),
+    key TEXT NOT NULL CHECK (key <> ''),
+    name TEXT NOT NULL,
+    text TEXT NOT NULL
+) STRICT;
+)sql";
+
 constexpr std::string_view capturesStep1 = R"sql(
 CREATE TABLE samples (
     content_hash TEXT PRIMARY KEY NOT NULL CHECK (length(content_hash) = 64),
@@ -275,8 +297,17 @@ CREATE TABLE piece (
 ) STRICT;
 )sql";
 
-constexpr std::array rowsSteps{rowsStep1, rowsStep2};
-constexpr std::array capturesSteps{capturesStep1};
+// What is needed to finish a set whose recording was cut off.
+constexpr std::string_view capturesStep2 = R"sql(
+CREATE TABLE unfinished (
+    recording BLOB PRIMARY KEY NOT NULL CHECK (length(recording) = 16),
+    facts TEXT NOT NULL,
+    clock_fit TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+)sql";
+
+constexpr std::array rowsSteps{rowsStep1, rowsStep2, rowsStep3};
+constexpr std::array capturesSteps{capturesStep1, capturesStep2};
 
 constexpr Schema rows{0x464C5267, "store", rowsSteps};                 // "FLRg"
 constexpr Schema captures{0x464C5263, "captures file", capturesSteps}; // "FLRc"

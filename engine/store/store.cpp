@@ -359,7 +359,17 @@ Expected<std::vector<CaptureSamples>> Store::pieces(const Identifier& recording)
     return state_->captures->pieces(recording);
 }
 
-Expected<std::vector<Identifier>> Store::unfinishedRecordings() const
+Expected<void> Store::beginRecording(const Identifier& recording, const std::string& facts)
+{
+    return state_->captures->begin(recording, facts);
+}
+
+Expected<void> Store::keepClockFit(const Identifier& recording, const std::string& clockFit)
+{
+    return state_->captures->keepClockFit(recording, clockFit);
+}
+
+Expected<std::vector<UnfinishedRecording>> Store::unfinishedRecordings() const
 {
     return state_->captures->unfinished();
 }
@@ -410,6 +420,8 @@ FLEETRUNG_STORE_OF(Wellness)
 FLEETRUNG_STORE_OF(LostDay)
 FLEETRUNG_STORE_OF(Decision)
 FLEETRUNG_STORE_OF(Document)
+FLEETRUNG_STORE_OF(Sensor)
+FLEETRUNG_STORE_OF(SensorMap)
 template Expected<std::vector<DecisionOutline>> Store::list<DecisionOutline>(const Filter&) const;
 #undef FLEETRUNG_STORE_OF
 

@@ -47,6 +47,14 @@ struct Activity {
     CivilDate lastDay{};
 };
 
+/// A recording that was begun and never put.
+struct UnfinishedRecording {
+    Identifier recording;
+    std::string facts, clockFit; ///< empty where they were not given
+
+    bool operator==(const UnfinishedRecording&) const = default;
+};
+
 /// Which write to a field came last.
 struct Stamp {
     std::int64_t counter = 0;
@@ -115,9 +123,14 @@ public:
     [[nodiscard]] Expected<CaptureSamples> samples(const std::string& contentHash) const;
 
     /// A recording under way: pieces are on the disk as they come (once a second), and go when the whole was put.
+    /// `facts`: the caller's text of what it needs to finish it. What an earlier recording without pieces left is
+    /// forgotten.
+    [[nodiscard]] Expected<void> beginRecording(const Identifier& recording, const std::string& facts);
+    [[nodiscard]] Expected<void> keepClockFit(const Identifier& recording, const std::string& clockFit);
     [[nodiscard]] Expected<void> putPiece(const Identifier& recording, int ordinal, const CaptureSamples& samples);
     [[nodiscard]] Expected<std::vector<CaptureSamples>> pieces(const Identifier& recording) const;
-    [[nodiscard]] Expected<std::vector<Identifier>> unfinishedRecordings() const;
+    /// Those with pieces.
+    [[nodiscard]] Expected<std::vector<UnfinishedRecording>> unfinishedRecordings() const;
     [[nodiscard]] Expected<void> dropPieces(const Identifier& recording);
 
     /// Everything that is wrong with the files, in words; empty where all is well. Reads every page and every capture.

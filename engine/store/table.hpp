@@ -392,6 +392,31 @@ template <> struct Table<Document> {
     }
 };
 
+template <> struct Table<Sensor> {
+    static constexpr std::string_view name = "sensor";
+    static constexpr Reach reach{.order = "sensor.name"};
+    static void fields(auto& row, auto&& visit)
+    {
+        visit("address", row.address);
+        visit("name", row.name);
+        visit("placement", row.placement);
+        visit("map", row.map);
+        visit("calibration", row.calibration);
+        visit("last_used_utc_s", row.lastUsedUtcSeconds);
+    }
+};
+
+template <> struct Table<SensorMap> {
+    static constexpr std::string_view name = "sensor_map";
+    static constexpr Reach reach{.order = "sensor_map.name"};
+    static void fields(auto& row, auto&& visit)
+    {
+        visit("key", row.key);
+        visit("name", row.name);
+        visit("text", row.text);
+    }
+};
+
 /// The columns of `Row`, then the record's own.
 template <class R> void visitRow(R& row, auto&& visit)
 {

@@ -41,6 +41,10 @@ store::CaptureSamples samplesOf(const motion::Recording& recording)
             samples.channels[i].push_back((i < 3 ? sample.specificForce[axis] : sample.angularRate[axis]) + 0.0);
         }
     }
+    for (const auto& receipt : recording.receipts) {
+        samples.counters.push_back(receipt.counter);
+        samples.arrivals.push_back(receipt.arrival);
+    }
     return samples;
 }
 
@@ -56,6 +60,8 @@ motion::Recording recordingOf(const store::CaptureSamples& samples, bool hasGyro
     for (std::size_t i = 0; i < samples.time.size(); ++i)
         recording.samples.push_back(
             {samples.time[i], {value(0, i), value(1, i), value(2, i)}, {value(3, i), value(4, i), value(5, i)}});
+    for (std::size_t i = 0; i < samples.counters.size() && i < samples.arrivals.size(); ++i)
+        recording.receipts.push_back({samples.counters[i], samples.arrivals[i]});
     return recording;
 }
 

@@ -92,13 +92,36 @@ public:
     /// accepted one. False where it is of this engine already.
     [[nodiscard]] Expected<bool> reanalyse(const Identifier& set);
 
-    // A recording under way, on the disk as it comes: call once a second with what is new. `set` is the id that
-    // recordSet will be given; recordSet drops the pieces.
+    /// A second sensor's recording of the same set ("shoe"), kept as it is: the set's numbers are the first one's. The
+    /// same again adds nothing. Gives the capture's id.
+    [[nodiscard]] Expected<Identifier> keepCapture(const Identifier& set, const motion::Recording& recording,
+                                                   const RecordingSource& source);
+    [[nodiscard]] Expected<std::vector<KeptCapture>> recordings(const Identifier& set) const;
+    [[nodiscard]] Expected<motion::Recording> captureRecording(const Identifier& capture) const;
+
+    // A recording under way, on the disk as it comes: say what it will be a recording of, then call keepPiece once a
+    // second with what is new. `set` is the id that recordSet will be given; recordSet drops the pieces.
+    [[nodiscard]] Expected<void> beginRecording(const SetUnderWay& set);
     [[nodiscard]] Expected<void> keepPiece(const Identifier& set, int ordinal, const motion::Recording& piece);
     /// Recordings that were never finished (the program was killed).
-    [[nodiscard]] Expected<std::vector<Identifier>> unfinishedRecordings() const;
+    [[nodiscard]] Expected<std::vector<UnfinishedSet>> unfinishedRecordings() const;
     [[nodiscard]] Expected<motion::Recording> unfinishedRecording(const Identifier& set) const;
+    /// recordSet of what was kept, in the session of the day on which it was begun. NotAvailable where its facts were
+    /// not kept; as recordSet where it is too short to be read: nothing is changed then.
+    [[nodiscard]] Expected<RecordedSet> finishRecording(const Identifier& set);
     [[nodiscard]] Expected<void> dropRecording(const Identifier& set);
+
+    // Sensors this device knows. The address makes the row: the same sensor kept again is changed, one that was
+    // forgotten comes back. Map and calibration are checked (InvalidInput); an empty calibration is none.
+    [[nodiscard]] Expected<std::vector<store::Sensor>> sensors() const;
+    [[nodiscard]] Expected<Identifier> keepSensor(store::Sensor sensor);
+    [[nodiscard]] Expected<void> changeSensor(const store::Sensor& sensor);
+    [[nodiscard]] Expected<void> forgetSensor(const Identifier& id);
+    [[nodiscard]] Expected<void> restoreSensor(const Identifier& id);
+    /// Maps that were taught or imported; the key makes the row.
+    [[nodiscard]] Expected<std::vector<store::SensorMap>> sensorMaps() const;
+    [[nodiscard]] Expected<Identifier> keepSensorMap(const std::string& text);
+    [[nodiscard]] Expected<void> forgetSensorMap(const Identifier& id);
 
     // What the user says of one repetition. Kept as events, applied to this and every later analysis of the set.
     [[nodiscard]] Expected<void> deleteRepetition(const Identifier& repetition, const Moment& now);
@@ -189,6 +212,9 @@ private:
 
     /// Inserts with a new id where it has none; gives the id.
     template <class R> [[nodiscard]] Expected<Identifier> add(R row);
+    /// recordSet without dropping the pieces.
+    [[nodiscard]] Expected<RecordedSet> storeRecording(store::LiftSet set, const motion::Recording& recording,
+                                                       const RecordingSource& source, const Moment& now);
     /// Next ordinal of its session, and the instant, where they were not given.
     [[nodiscard]] Expected<void> completeSet(store::LiftSet& set, const Moment& now) const;
     /// An event without kind, for the repetition's place in its set.

@@ -76,6 +76,29 @@ std::vector<store::Repetition> rowsOf(const reps::SetAnalysis& analysis)
     return rows;
 }
 
+store::Capture captureRow(const Identifier& set, const motion::Recording& recording, const RecordingSource& source)
+{
+    store::Capture capture;
+    capture.id = idOf("capture", identifierText(set), source.sensor, source.placement);
+    capture.set = set;
+    capture.sensor = source.sensor;
+    capture.placement = source.placement;
+    capture.samples = static_cast<std::int64_t>(recording.samples.size());
+    capture.hasGyroscope = recording.hasGyroscope;
+    capture.traits = traitsText(recording.sensor);
+    capture.clockFit = recording.clockFit;
+    return capture;
+}
+
+Expected<bool> insertCapture(store::Store& store, store::Capture capture, const motion::Recording& recording)
+{
+    auto hash = store.putSamples(samplesOf(recording), scalesOf(recording.sensor));
+    if (!hash)
+        return failure(hash);
+    capture.contentHash = *hash;
+    return store.insert(std::move(capture));
+}
+
 Expected<store::Capture> captureOf(const store::Store& store, const Identifier& set)
 {
     const auto captures = store.list<store::Capture>({.set = set});
@@ -92,7 +115,9 @@ Expected<motion::Recording> readRecording(const store::Store& store, const store
     if (!sensor)
         return failure(sensor);
     return store.samples(capture.contentHash).map([&](const store::CaptureSamples& samples) {
-        return recordingOf(samples, capture.hasGyroscope, *sensor);
+        auto recording = recordingOf(samples, capture.hasGyroscope, *sensor);
+        recording.clockFit = capture.clockFit;
+        return recording;
     });
 }
 
@@ -116,6 +141,17 @@ Expected<void> Logbook::completeSet(store::LiftSet& set, const Moment& now) cons
 Expected<RecordedSet> Logbook::recordSet(store::LiftSet set, const motion::Recording& recording,
                                          const RecordingSource& source, const Moment& now)
 {
+    auto recorded = storeRecording(std::move(set), recording, source, now);
+    if (!recorded)
+        return recorded;
+    if (auto dropped = store_->dropPieces(recorded->set); !dropped)
+        return failure(dropped);
+    return recorded;
+}
+
+Expected<RecordedSet> Logbook::storeRecording(store::LiftSet set, const motion::Recording& recording,
+                                              const RecordingSource& source, const Moment& now)
+{
     const auto lift = liftOf(set.lift);
     if (!lift)
         return failure(lift);
@@ -126,15 +162,7 @@ Expected<RecordedSet> Logbook::recordSet(store::LiftSet set, const motion::Recor
         set.id = newIdentifier_();
     RecordedSet recorded{set.id, true, std::move(*analysis)};
 
-    store::Capture capture;
-    capture.id = idOf("capture", identifierText(set.id), source.sensor, source.placement);
-    capture.set = set.id;
-    capture.sensor = source.sensor;
-    capture.placement = source.placement;
-    capture.samples = static_cast<std::int64_t>(recording.samples.size());
-    capture.hasGyroscope = recording.hasGyroscope;
-    capture.traits = traitsText(recording.sensor);
-
+    const auto capture = captureRow(set.id, recording, source);
     const auto stored = inTransaction([&]() -> Expected<void> {
         if (auto complete = completeSet(set, now); !complete)
             return complete;
@@ -144,19 +172,13 @@ Expected<RecordedSet> Logbook::recordSet(store::LiftSet set, const motion::Recor
         recorded.added = *added;
         if (!recorded.added)
             return {};
-        auto hash = store_->putSamples(samplesOf(recording), scalesOf(recording.sensor));
-        if (!hash)
-            return failure(hash);
-        capture.contentHash = *hash;
-        if (auto put = store_->insert(capture); !put)
+        if (auto put = insertCapture(*store_, capture, recording); !put)
             return failure(put);
         return insertAnalysis(*store_, analysisRow(set.id, capture.id, **lift, recorded.analysis.samplingRate),
                               set.side, rowsOf(recorded.analysis));
     });
     if (!stored)
         return failure(stored);
-    if (auto dropped = store_->dropPieces(set.id); !dropped)
-        return failure(dropped);
     return recorded;
 }
 
@@ -197,6 +219,38 @@ Expected<motion::Recording> Logbook::recording(const Identifier& set) const
     });
 }
 
+Expected<Identifier> Logbook::keepCapture(const Identifier& set, const motion::Recording& recording,
+                                          const RecordingSource& source)
+{
+    const auto first = captureOf(*store_, set); // it must be there: the first recording of a set is the analysed one
+    if (!first)
+        return failure(first);
+    if (recording.samples.empty())
+        return fail(Code::InvalidInput, "recording", "holds no sample; nothing was kept");
+    const auto capture = captureRow(set, recording, source);
+    const auto stored =
+        inTransaction([&]() -> Expected<void> { return outcome(insertCapture(*store_, capture, recording)); });
+    if (!stored)
+        return failure(stored);
+    return capture.id;
+}
+
+Expected<std::vector<KeptCapture>> Logbook::recordings(const Identifier& set) const
+{
+    return store_->list<store::Capture>({.set = set}).map([](const std::vector<store::Capture>& rows) {
+        std::vector<KeptCapture> kept;
+        for (const auto& row : rows)
+            kept.push_back({row.id, {row.sensor, row.placement}, row.samples});
+        return kept;
+    });
+}
+
+Expected<motion::Recording> Logbook::captureRecording(const Identifier& capture) const
+{
+    return store_->find<store::Capture>(capture).and_then(
+        [&](const store::Capture& row) { return readRecording(*store_, row); });
+}
+
 Expected<bool> Logbook::reanalyse(const Identifier& set)
 {
     const auto row = store_->find<store::LiftSet>(set);
@@ -234,35 +288,6 @@ Expected<bool> Logbook::reanalyse(const Identifier& set)
     if (!stored)
         return failure(stored);
     return true;
-}
-
-Expected<void> Logbook::keepPiece(const Identifier& set, int ordinal, const motion::Recording& piece)
-{
-    return store_->putPiece(set, ordinal, samplesOf(piece));
-}
-
-Expected<std::vector<Identifier>> Logbook::unfinishedRecordings() const
-{
-    return store_->unfinishedRecordings();
-}
-
-Expected<motion::Recording> Logbook::unfinishedRecording(const Identifier& set) const
-{
-    const auto pieces = store_->pieces(set);
-    if (!pieces)
-        return failure(pieces);
-    motion::Recording whole;
-    whole.hasGyroscope = !pieces->empty() && !pieces->front().channels[3].empty();
-    for (const auto& piece : *pieces) {
-        const auto part = recordingOf(piece, whole.hasGyroscope, whole.sensor);
-        whole.samples.insert(whole.samples.end(), part.samples.begin(), part.samples.end());
-    }
-    return whole;
-}
-
-Expected<void> Logbook::dropRecording(const Identifier& set)
-{
-    return store_->dropPieces(set);
 }
 
 } // namespace fleetrung::logbook

@@ -70,6 +70,30 @@ struct RecordingSource {
     std::string placement = "bar";
 };
 
+/// One recording of a set; the first is the one that was analysed.
+struct KeptCapture {
+    Identifier capture;
+    RecordingSource source;
+    std::int64_t samples = 0;
+};
+
+/// What is needed to finish a set whose recording was cut off; `set.id` names the recording. A session left zero is the
+/// athlete's of that day.
+struct SetUnderWay {
+    Identifier athlete;
+    store::LiftSet set;
+    RecordingSource source = {};
+    motion::SensorTraits sensor = {};
+    bool hasGyroscope = true;
+    Moment begun = {};
+};
+
+/// A set that the program did not live to finish.
+struct UnfinishedSet {
+    Identifier recording;
+    std::optional<SetUnderWay> facts; ///< none: the recording was begun without them and can only be dropped
+};
+
 /// What a set without a sensor may say of its repetitions; one value stands for all of them.
 struct TypedRepetitions {
     int count = 0;

@@ -109,10 +109,14 @@ TEST_CASE("recordings under way are found again, in order, and go when they are 
         good(store.putPiece(idOf(9), 1, oneSecond(5)));
     }
     auto store = openStore(folder);
-    CHECK(good(store.unfinishedRecordings()) == std::vector{idOf(3), idOf(9)});
+    good(store.beginRecording(idOf(3), "half squat"));
+    good(store.keepClockFit(idOf(3), "a line"));
+    good(store.keepClockFit(idOf(3), "the line"));
+    CHECK(good(store.unfinishedRecordings()) ==
+          std::vector<UnfinishedRecording>{{idOf(3), "half squat", "the line"}, {idOf(9), "", ""}});
     const auto pieces = good(store.pieces(idOf(3)));
     REQUIRE(pieces.size() == 2);
     CHECK(pieces[0] == oneSecond(1));
     good(store.dropPieces(idOf(3)));
-    CHECK(good(store.unfinishedRecordings()) == std::vector{idOf(9)});
+    CHECK(good(store.unfinishedRecordings()) == std::vector<UnfinishedRecording>{{idOf(9), "", ""}});
 }

@@ -103,6 +103,22 @@ TEST_CASE("a store of schema version 2 opens and holds what was put into it")
     CHECK(good(store.verify()).empty());
 }
 
+TEST_CASE("a store of schema version 3 opens and holds what was put into it")
+{
+    const Folder folder;
+    std::filesystem::copy_file(fixtures + "athletes-version-3.fleetrung", folder.paths().rows);
+    std::filesystem::copy_file(fixtures + "captures-version-3.fleetrung", folder.paths().captures);
+    auto store = openStore(folder);
+    CHECK(good(store.find<Athlete>(idOf(1))).name == "Ilka Tannhof");
+    const auto sensor = good(store.find<Sensor>(idOf(11)));
+    CHECK(sensor.placement == "shoe");
+    CHECK(sensor.lastUsedUtcSeconds == 1774890000);
+    CHECK(good(store.list<SensorMap>()).at(0).key == "invented");
+    CHECK(good(store.unfinishedRecordings()) == std::vector<UnfinishedRecording>{{idOf(13), "{}", "{\"pace\":1}"}});
+    CHECK(good(store.pieces(idOf(13))).at(0) == fewSamples());
+    CHECK(good(store.verify()).empty());
+}
+
 TEST_CASE("freeze the files of the newest schema version", "[.freeze]")
 {
     const std::string version(1, static_cast<char>('0' + newestRowsVersion()));
@@ -137,4 +153,21 @@ TEST_CASE("freeze the files of the newest schema version", "[.freeze]")
     decision.ordinal = 2;
     decision.loadFactor = 0.95;
     good(store.insert(decision));
+    Sensor sensor;
+    sensor.id = idOf(11);
+    sensor.address = "C0:FF:EE:00:00:01";
+    sensor.name = "Platform 2";
+    sensor.placement = "shoe";
+    sensor.map = "{}";
+    sensor.lastUsedUtcSeconds = 1774890000;
+    good(store.insert(sensor));
+    SensorMap map;
+    map.id = idOf(12);
+    map.key = "invented";
+    map.name = "Invented";
+    map.text = "{}";
+    good(store.insert(map));
+    good(store.beginRecording(idOf(13), "{}"));
+    good(store.keepClockFit(idOf(13), "{\"pace\":1}"));
+    good(store.putPiece(idOf(13), 0, fewSamples()));
 }
