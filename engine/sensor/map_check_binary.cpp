@@ -76,8 +76,7 @@ private:
                                                      " on");
             return false;
         }
-        room_.take(packet_.firstBit, (packet_.samples > 0 ? packet_.samples : room) * packet_.sampleBits,
-                   place_ + ".sampleFields");
+        samples_ = packet_.samples > 0 ? packet_.samples : room;
         return true;
     }
 
@@ -94,6 +93,9 @@ private:
             if (field.channel == Channel::StampDelta && !stampOfPacket())
                 problem_.refuse(at + ".channel", "stampDelta counts from the packet's stamp; packetFields have none");
             room.take(field.bit, bitsOf(field.type), at);
+            // A field of the packet may stand in a gap between fields of a sample.
+            for (int sample = 0; field.bit >= 0 && field.bit < longestBits && sample < samples_; ++sample)
+                room_.take(packet_.firstBit + sample * packet_.sampleBits + field.bit, bitsOf(field.type), at);
         }
         room.noOverlap();
     }
@@ -119,6 +121,7 @@ private:
     MapProblem& problem_;
     int bits_;
     RoomCheck room_;
+    int samples_ = 0; ///< that are there, or at most
 };
 
 } // namespace

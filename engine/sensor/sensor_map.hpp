@@ -128,6 +128,7 @@ struct CharacteristicWrite {
 };
 
 /// One or two streams; with two, one carries the accelerometer and the other the gyroscope (merged by time).
+// NOLINTNEXTLINE(bugprone-exception-escape): the JSON library checks itself when it is moved
 struct SensorMap {
     std::string key;  ///< lower-case letters, digits, hyphens
     std::string name; ///< for people

@@ -173,6 +173,9 @@ std::optional<Accelerometer> judged(const Table& table, const std::array<const C
     for (const auto* channel : channels) {
         found.noise = std::max(found.noise, channel->values.noise / sphere->radius);
     }
+    if (jumpsOver(table, found.triad)) {
+        return std::nullopt;
+    }
     found.resolution = resolutionOf(table, found.triad) / sphere->radius;
     return found;
 }

@@ -63,6 +63,9 @@ struct Triad {
 /// wrong byte order leaves only the highest byte.
 [[nodiscard]] double resolutionOf(const Table& table, const Triad& triad);
 
+/// Whether it jumps from one end of its type to the other: then its highest bits are missing.
+[[nodiscard]] bool jumpsOver(const Table& table, const Triad& triad);
+
 /// Of two readings as fine as each other: bytes before packed bits; of two that end in the same byte the wider (its
 /// upper byte repeats the sign, and keeps the range), else the narrower (the wider has a foreign byte below).
 [[nodiscard]] bool plainer(const Table& table, const Triad& a, const Triad& b);

@@ -69,6 +69,23 @@ Vector3d Gravity::mean(double from, double to) const
     return {integral[0].mean(from, to), integral[1].mean(from, to), integral[2].mean(from, to)};
 }
 
+namespace
+{
+
+/// A reading far from its neighbours on both sides is a broken record, not motion.
+void mendSpikes(std::vector<double>& reading)
+{
+    constexpr double far = 0.7; // gravities
+    const auto raw = reading;
+    for (std::size_t i = 2; i + 2 < raw.size(); ++i) {
+        std::array<double, 5> near{raw[i - 2], raw[i - 1], raw[i], raw[i + 1], raw[i + 2]};
+        std::nth_element(near.begin(), near.begin() + 2, near.end());
+        reading[i] = std::abs(raw[i] - near[2]) > far ? near[2] : raw[i];
+    }
+}
+
+} // namespace
+
 Gravity gravityOf(const Table& table, const Accelerometer& accelerometer)
 {
     Gravity gravity;
@@ -79,6 +96,7 @@ Gravity gravityOf(const Table& table, const Accelerometer& accelerometer)
         for (auto& value : reading) {
             value = (value - accelerometer.center[static_cast<Eigen::Index>(axis)]) / accelerometer.countsPerGravity;
         }
+        mendSpikes(reading);
         gravity.integral.at(axis) = Integral(gravity.time, reading);
     }
     return gravity;

@@ -60,6 +60,24 @@ int lowestBit(const Table& table, const Place& place)
 
 } // namespace
 
+bool jumpsOver(const Table& table, const Triad& triad)
+{
+    const auto type = triad.places[0].type;
+    if (table.isText() || isFloat(type)) {
+        return false;
+    }
+    const double far = 0.6 * std::ldexp(1.0, bitsOf(type));
+    std::size_t jumps = 0, all = 0;
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+        const auto series = seriesOf(table, triad, axis);
+        for (std::size_t i = 1; i < series.size(); ++i) {
+            jumps += std::abs(series[i] - series[i - 1]) > far ? 1 : 0;
+        }
+        all += series.size();
+    }
+    return jumps > 2 + all / 20'000; // a broken record now and then
+}
+
 bool plainer(const Table& table, const Triad& a, const Triad& b)
 {
     const auto &first = a.places[0], &second = b.places[0];

@@ -168,8 +168,10 @@ void collect(const Table& table, std::size_t index, const std::vector<RateChanne
                     {channels[x].place, channels[y].place, channels[z].place}, channels[x].samples, channels[x].stride};
                 gyroscope->bias = {channels[x].bias, channels[y].bias, channels[z].bias};
                 gyroscope->explained = explained;
-                gyroscope->resolution = resolutionOf(table, gyroscope->triad);
-                all.push_back(*gyroscope);
+                if (!jumpsOver(table, gyroscope->triad)) {
+                    gyroscope->resolution = resolutionOf(table, gyroscope->triad);
+                    all.push_back(*gyroscope);
+                }
             }
         }
     }
@@ -179,6 +181,10 @@ void collect(const Table& table, std::size_t index, const std::vector<RateChanne
 bool finer(const Table& table, const Gyroscope& a, const Gyroscope& b)
 {
     const auto grain = [](const Gyroscope& g) { return std::max(g.resolution * g.scale, 1e-4); };
+    const auto packed = [&](const Gyroscope& g) { return !table.isText() && bitsOf(g.triad.places[0].type) == 12; };
+    if (packed(a) && packed(b)) {
+        return a.explained > b.explained; // shifted by half a byte it looks finer and is not
+    }
     if (grain(a) < 0.5 * grain(b) || grain(b) < 0.5 * grain(a)) {
         return grain(a) < grain(b);
     }

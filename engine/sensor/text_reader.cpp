@@ -131,7 +131,7 @@ std::optional<std::string_view> LineFinder::next(std::span<const std::uint8_t>& 
             const std::string_view line(held_.data(), size_);
             size_ = 0;
             skips_ = false;
-            if (whole && line != "" && line != "\r")
+            if (whole && !line.empty() && line != "\r")
                 return line;
         } else if (!skips_ && size_ < held_.size()) {
             held_[size_++] = character;

@@ -80,7 +80,7 @@ TEST_CASE("A binary map that cannot be right is refused, with the place and the 
                   {s + "/length", 14.5, "streams[0].length", "whole number"},
                   {s + "/byteStream", true, "streams[0].mark", "byte stream"},
                   {s + "/samples", 2, "streams[0].samples", "no room for 2 samples"},
-                  {s + "/firstByte", 1, "streams[0].sampleFields", "overlaps streams[0].packetFields[0]"},
+                  {s + "/firstByte", 1, "streams[0].sampleFields[0]", "overlaps streams[0].packetFields[0]"},
                   {s + "/firstBit", 16, "streams[0].firstBit", "beside firstByte"},
                   {s + "/sampleBytes", nullptr, "streams[0].sampleBytes", "missing"},
                   {s + "/sampleBytes", 11, "streams[0].sampleFields[5]", "ends at byte 12"},
@@ -112,6 +112,20 @@ TEST_CASE("A binary map that cannot be right is refused, with the place and the 
                   {s + "/stampOf", "middle", "streams[0].stampOf", "first, last"},
                   {"/start", Json::array({1}), "start[0]", "object"},
                   {"/traits/accelerometerRange", -1, "traits.accelerometerRange", "a number"}});
+}
+
+TEST_CASE("A counter may stand between the readings of a sample, not on one", "[sensor][map]")
+{
+    auto map = included("int16-counter16");
+    auto& stream = map["streams"][0];
+    stream["firstByte"] = 0;
+    stream["sampleBytes"] = 14;
+    for (int i = 3; i < 6; ++i)
+        stream["sampleFields"][static_cast<std::size_t>(i)]["byte"] = 2 * i + 2;
+    stream["packetFields"][0]["byte"] = 6;
+    CHECK(parseSensorMap(jsonText(map)));
+    checkRefused(
+        map, {{s + "/packetFields/0/byte", 7, "streams[0].sampleFields[3]", "overlaps streams[0].packetFields[0]"}});
 }
 
 TEST_CASE("A map of lines that cannot be right is refused, with the place and the cause", "[sensor][map][error]")
