@@ -39,6 +39,7 @@ ApplicationWindow {
             squadDay: window.app.squadDay
             onLadderAsked: window.place = 1
             onSquadAsked: window.place = 4
+            onSensorsAsked: sensorSheets.open()
         }
         LadderPage {
             anchors.fill: parent
@@ -67,7 +68,17 @@ ApplicationWindow {
             day: window.app.squadDay
             onBenchAsked: window.place = 0
             preferences: window.app.preferences
+            sensors: window.app.sensors
+            onSensorsAsked: sensorSheets.open()
         }
+    }
+    SensorSheets {
+        id: sensorSheets
+        objectName: "sensorSheets"
+        sensors: window.app.sensors
+        find: window.app.findSensors
+        teach: window.app.teach
+        calibration: window.app.calibration
     }
 
     NoticeBar {

@@ -1,5 +1,6 @@
 // The phone program: puts store, view models and pages together. The only place that sees all of them.
 #include <cstdio>
+#include <memory>
 
 #include <QDir>
 #include <QFile>
@@ -15,6 +16,7 @@
 #include "engine/motion/recording_csv.hpp"
 #include "mobile/app/options.hpp"
 #include "mobile/app/screenshots.hpp"
+#include "mobile/ble/radio.hpp"
 #include "mobile/views/app_view_model.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
@@ -90,7 +92,15 @@ int run(QGuiApplication& application)
         log.settle();
     }
 
+    std::unique_ptr<ble::Radio> radio; // outlives what uses it
+    if (!forShow && !options.noRadio)
+        radio = std::make_unique<ble::Radio>(ble::devicePermission());
     views::AppViewModel app(&preferences, &log, clock);
+    if (radio)
+        app.setRadio(radio.get());
+    else if (options.noRadio)
+        app.sensors()->showNoRadio(
+            QGuiApplication::translate("Sensor", "Started with --no-radio: no sensor is looked for."));
     app.handFilesTo(views::folderHand(forShow
                                           ? scratch.filePath(QStringLiteral("documents"))
                                           : QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))

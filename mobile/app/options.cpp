@@ -47,7 +47,9 @@ Options readOptions(const QStringList& arguments)
                                    QStringLiteral("year-month-day"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"),
                                       QStringLiteral("Load all pages; any warning ends with 1."));
-    parser.addOptions({store, screenshots, replay, speed, today, selfTest});
+    const QCommandLineOption noRadio(QStringLiteral("no-radio"),
+                                     QStringLiteral("Leave Bluetooth alone: no sensor is looked for."));
+    parser.addOptions({store, screenshots, replay, speed, today, selfTest, noRadio});
     parser.process(arguments);
 
     Options options;
@@ -55,6 +57,7 @@ Options readOptions(const QStringList& arguments)
     options.screenshots = parser.value(screenshots);
     options.replay = parser.value(replay);
     options.selfTest = parser.isSet(selfTest);
+    options.noRadio = parser.isSet(noRadio);
     bool sound = false;
     options.replaySpeed = parser.value(speed).toDouble(&sound);
     if (!sound || options.replaySpeed < 0)

@@ -18,6 +18,7 @@ struct Options {
     double replaySpeed = 1;
     std::optional<CivilDate> today;
     bool selfTest = false;
+    bool noRadio = false; ///< Bluetooth is left alone
 };
 
 /// Prints what is wrong and ends the program with 2 where the arguments make no sense.

@@ -4,8 +4,9 @@
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QElapsedTimer>
-#include <QImage>
+
+#include "mobile/app/photographer.hpp"
+#include "mobile/app/sensor_pictures.hpp"
 
 namespace fleetrung::app
 {
@@ -14,84 +15,6 @@ namespace
 
 constexpr int width = 390;
 constexpr int height = 844;
-
-/// Lets bindings, layouts and the answers of the logbook arrive.
-void settle(int milliseconds = 60)
-{
-    QElapsedTimer timer;
-    timer.start();
-    while (timer.elapsed() < milliseconds)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
-}
-
-class Photographer
-{
-public:
-    Photographer(QQuickWindow& window, views::AppViewModel& app, const QString& folder)
-        : window_(window), app_(app), folder_(folder)
-    {
-    }
-
-    /// The state as it is now, in the three looks.
-    void take(const QString& name)
-    {
-        save(name + QStringLiteral("-dark"), views::Preferences::Dark, 1);
-        save(name + QStringLiteral("-light"), views::Preferences::Light, 1);
-        save(name + QStringLiteral("-large"), views::Preferences::Dark, 2);
-    }
-    void place(int index)
-    {
-        window_.setProperty("place", index);
-        settle();
-    }
-    /// Opens the sheet of that name, takes the picture, closes it.
-    void takeSheet(const QString& object, const QString& name)
-    {
-        auto* sheet = window_.findChild<QObject*>(object);
-        if (!sheet)
-            return;
-        QMetaObject::invokeMethod(sheet, "open");
-        settle(350);
-        take(name);
-        QMetaObject::invokeMethod(sheet, "close");
-        settle(350);
-    }
-    /// The same of a sheet that lies over another.
-    void takeSheetOver(const QString& below, const QString& object, const QString& name)
-    {
-        auto* sheet = window_.findChild<QObject*>(below);
-        if (!sheet)
-            return;
-        QMetaObject::invokeMethod(sheet, "open");
-        settle(350);
-        takeSheet(object, name);
-        QMetaObject::invokeMethod(sheet, "close");
-        settle(350);
-    }
-    /// A part of Squad.
-    void part(int index)
-    {
-        if (auto* squad = window_.findChild<QObject*>(QStringLiteral("squadPage")))
-            squad->setProperty("part", index);
-        settle(200);
-    }
-    [[nodiscard]] int saved() const { return saved_; }
-
-private:
-    void save(const QString& name, views::Preferences::Appearance appearance, double textScale)
-    {
-        app_.preferences()->setAppearance(appearance);
-        app_.preferences()->setTextScale(textScale);
-        settle();
-        if (window_.grabWindow().save(QDir(folder_).filePath(name + QStringLiteral(".png"))))
-            ++saved_;
-    }
-
-    QQuickWindow& window_;
-    views::AppViewModel& app_;
-    QString folder_;
-    int saved_ = 0;
-};
 
 /// The stored repetitions of the set that the open lift would replay.
 std::vector<reps::Repetition> storedRepetitions(views::LogThread& log, const Identifier& set, QObject* receiver)
@@ -319,6 +242,7 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.take(QStringLiteral("squad-today"));
     photographer.part(2);
     photographer.take(QStringLiteral("squad-device"));
+    takeSensors(photographer, app);
     photographer.part(0);
     photographer.takeSheet(QStringLiteral("athleteSheet"), QStringLiteral("squad-athlete"));
     photographer.takeSheet(QStringLiteral("cautions"), QStringLiteral("cautions"));

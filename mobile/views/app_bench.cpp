@@ -67,12 +67,14 @@ void AppViewModel::connectBench()
     connect(&bench_, &BenchViewModel::liftLeft, this, [this] {
         live_.drop();
         unsaved_.reset();
+        if (setUnderWay_ && !saving_)
+            dropRecording(*setUnderWay_);
         setUnderWay_.reset();
         showIdleSensor();
     });
     connect(&bench_, &BenchViewModel::endAsked, this, [this] {
         if (unsaved_)
-            return finishSet(motion::Recording(*unsaved_));
+            return finishSet(motion::Recording(*unsaved_), std::vector(unsavedBeside_));
         if (!replaying_)
             return live_.end();
         live_.drop();
@@ -127,11 +129,20 @@ void AppViewModel::beginSet()
         return;
     replaying_ = !sensor_;
     unsaved_.reset();
+    beside_.clear();
     if (sensor_) {
         sourceName_ = sensor_->name;
+        sourceAddress_ = sensor_->address.isEmpty() ? sensor_->name : sensor_->address;
         setUnderWay_ = newIdentifier();
         setOwner_ = athlete();
-        live_.begin(sensor_->make, *lift);
+        std::vector<LiveSession::MakeSource> others;
+        for (const auto& other : desk_.streaming())
+            if (!sensor_->address.isEmpty() && other.address != sensor_->address) {
+                beside_.push_back(other);
+                others.push_back(other.make);
+            }
+        keepFacts();
+        live_.begin(sensor_->make, *lift, std::move(others));
         return;
     }
     log_->run(
@@ -171,7 +182,7 @@ store::LiftSet AppViewModel::openedSet(store::SetKind kind, double loadKg) const
     return set;
 }
 
-void AppViewModel::finishSet(const motion::Recording& recording)
+void AppViewModel::finishSet(const motion::Recording& recording, const std::vector<motion::Recording>& beside)
 {
     const auto who = setOwner_;
     if (!who || !bench_.openedLift() || !setUnderWay_)
@@ -180,21 +191,25 @@ void AppViewModel::finishSet(const motion::Recording& recording)
         return;
     saving_ = true;
     unsaved_ = recording; // until the logbook has it: ending again tries again
+    unsavedBeside_ = beside;
     store::LiftSet set = openedSet(bench_.storedKind(), bench_.loadKg().value_or(0));
     set.id = *setUnderWay_;
     const auto kept = bench_.repetitions();
     const auto undone = bench_.undone();
     log_->run(
         this,
-        [who = *who, set, recording, kept, undone, name = sourceName_.toStdString(),
+        [who = *who, set, recording, kept, undone, others = besideCaptures(beside), source = sourceOfSet(),
          now = clock_.now()](Logbook& logbook) mutable -> Expected<SetDone> {
             const auto session = logbook.openSession(who, "strength", now);
             if (!session)
                 return tl::unexpected(session.error());
             set.session = *session;
-            const auto recorded = logbook.recordSet(set, recording, {.sensor = name, .placement = "bar"}, now);
+            const auto recorded = logbook.recordSet(set, recording, source, now);
             if (!recorded)
                 return tl::unexpected(recorded.error());
+            for (const auto& [from, other] : others)
+                if (const auto added = logbook.keepCapture(recorded->set, other, from); !added)
+                    return tl::unexpected(added.error());
             if (const auto struck = strikeOut(logbook, recorded->set, undone, now); !struck)
                 return tl::unexpected(struck.error());
             return summaryOf(kept, set.loadKg);

@@ -7,7 +7,8 @@ using logbook::Logbook;
 
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
     : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), ladder_(preferences),
-      season_(preferences), track_(preferences), trends_(preferences), squad_(preferences), squadDay_(preferences)
+      season_(preferences), track_(preferences), trends_(preferences), squad_(preferences), squadDay_(preferences),
+      desk_(preferences)
 {
     connectSquad();
     connectTrack();
@@ -17,6 +18,7 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
     connectBench();
     connectDay();
     connectOtherLifts();
+    connectSensors();
 }
 
 // --- Reading
@@ -99,6 +101,7 @@ void AppViewModel::undo()
             return sayProblem(undone.error());
         closeNotice();
         refresh();
+        refreshSensors();
     });
 }
 

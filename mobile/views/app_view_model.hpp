@@ -18,6 +18,7 @@
 #include "mobile/views/page_data.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/season_view_model.hpp"
+#include "mobile/views/sensor_desk.hpp"
 #include "mobile/views/squad_day_view_model.hpp"
 #include "mobile/views/squad_view_model.hpp"
 #include "mobile/views/track_view_model.hpp"
@@ -30,6 +31,7 @@ namespace fleetrung::views
 struct SensorOffer {
     QString name;
     LiveSession::MakeSource make;
+    QString address = {}; ///< of a radio's sensor; empty: it has none
 };
 
 class AppViewModel : public QObject
@@ -45,6 +47,10 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::TrendsViewModel* trends READ trends CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SquadViewModel* squad READ squad CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SquadDayViewModel* squadDay READ squadDay CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SensorsViewModel* sensors READ sensors CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::FindSensorsViewModel* findSensors READ findSensors CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::TeachViewModel* teach READ teach CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::CalibrationViewModel* calibration READ calibration CONSTANT FINAL)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeIsProblem READ noticeIsProblem NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeCanUndo READ noticeCanUndo NOTIFY noticeChanged FINAL)
@@ -53,6 +59,8 @@ public:
     AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent = nullptr);
 
     void offerSensor(SensorOffer offer);
+    /// The radio outlives the program's view model. Without one everything else works.
+    void setRadio(ble::Radio* radio) { desk_.setRadio(radio); }
     /// 1: stored recordings are watched in real time; 0: at once.
     void setReplaySpeed(double speed) { replaySpeed_ = speed; }
     void handFilesTo(FileHand hand) { files_ = std::move(hand); }
@@ -72,6 +80,10 @@ public:
     TrendsViewModel* trends() { return &trends_; }
     SquadViewModel* squad() { return &squad_; }
     SquadDayViewModel* squadDay() { return &squadDay_; }
+    SensorsViewModel* sensors() { return &desk_.sensors(); }
+    FindSensorsViewModel* findSensors() { return &desk_.find(); }
+    TeachViewModel* teach() { return &desk_.teach(); }
+    CalibrationViewModel* calibration() { return &desk_.calibration(); }
     QString notice() const { return notice_; }
     bool noticeIsProblem() const { return problem_; }
     bool noticeCanUndo() const { return static_cast<bool>(undo_); }
@@ -92,6 +104,7 @@ private:
     void connectDay();
     void connectOtherLifts();
     void connectBench();
+    void connectSensors();
 
     void say(const QString& text, Undo undo = {});
     void sayProblem(const Error& error);
@@ -107,9 +120,24 @@ private:
     void showSharers();
 
     void beginSet();
-    void finishSet(const motion::Recording& recording);
+    void finishSet(const motion::Recording& recording, const std::vector<motion::Recording>& beside = {});
     void keepTypedSet(const TypedSet& typed);
     void showIdleSensor();
+    void showBarSensor();
+    // What a crash must not take: what the set under way is, and what was left of one.
+    void keepFacts();
+    void dropRecording(const Identifier& set);
+    void lookForCutOff();
+    void answerCutOff(bool kept);
+    [[nodiscard]] logbook::RecordingSource sourceOfSet() const { return {sourceAddress_.toStdString(), "bar"}; }
+    [[nodiscard]] std::vector<std::pair<logbook::RecordingSource, motion::Recording>>
+    besideCaptures(const std::vector<motion::Recording>& beside) const;
+    void refreshSensors();
+    /// As `write`, for what no page but those of sensors shows.
+    void writeSensor(std::function<Expected<Identifier>(logbook::Logbook&)> work, const QString& said, Undo undo = {});
+    void handOutMap(const QString& key);
+    void takeInMap(const QString& file);
+    [[nodiscard]] bool setRuns() const { return bench_.running() || setUnderWay_ || saving_; }
     [[nodiscard]] store::LiftSet openedSet(store::SetKind kind, double loadKg) const;
 
     Preferences* preferences_;
@@ -122,13 +150,17 @@ private:
     TrendsViewModel trends_;
     SquadViewModel squad_;
     SquadDayViewModel squadDay_;
+    SensorDesk desk_;
     LiveSession live_;
     FileHand files_;
     std::optional<SensorOffer> sensor_;
     QString sourceName_;                       ///< of the source that runs
+    QString sourceAddress_;                    ///< likewise; its name where it has none
+    std::vector<StreamingSensor> beside_;      ///< recorded with the set that runs
     std::optional<Identifier> setUnderWay_;    ///< of a recording that is being kept
     std::optional<Identifier> setOwner_;       ///< who began it
     std::optional<motion::Recording> unsaved_; ///< ended, and not yet in the logbook
+    std::vector<motion::Recording> unsavedBeside_;
     bool saving_ = false;
     double replaySpeed_ = 1;
     bool replaying_ = false; ///< a stored set is watched again: nothing is written
@@ -137,6 +169,7 @@ private:
     bool problem_ = false;
     Undo undo_;
     std::optional<Identifier> shownSeason_; ///< of the athlete shown
+    std::optional<Identifier> cutOff_;      ///< recording that Bench asks about
 };
 
 } // namespace fleetrung::views

@@ -12,6 +12,7 @@ Item {
 
     signal ladderAsked()
     signal squadAsked()
+    signal sensorsAsked()
 
     SessionView {
         id: session
@@ -22,6 +23,7 @@ Item {
         onLadderAsked: root.ladderAsked()
         onSquadAsked: root.squadAsked()
         onSharingAsked: sharingSheet.open()
+        onSensorsAsked: root.sensorsAsked()
     }
     SetView {
         objectName: "set"
@@ -29,6 +31,7 @@ Item {
         visible: root.viewModel.liftOpen
         viewModel: root.viewModel
         onWhyAsked: session.openWhy(root.viewModel.openKey)
+        onSensorsAsked: root.sensorsAsked()
     }
     SharingSheet {
         id: sharingSheet

@@ -98,7 +98,7 @@ Sheet {
 
             objectName: "fit-" + key
             title: name
-            onClicked: root.viewModel.chooseMap(key)
+            onClicked: root.viewModel.chooseMap(key) // qmllint disable unqualified
         }
     }
 

@@ -33,7 +33,7 @@ Sheet {
             tone: chosen ? Theme.good : Theme.muted
             Accessible.role: Accessible.RadioButton
             Accessible.checked: chosen
-            onClicked: root.viewModel.chooseMap(key)
+            onClicked: root.viewModel.chooseMap(key) // qmllint disable unqualified
         }
     }
     NoteText {
@@ -53,8 +53,8 @@ Sheet {
             title: name
             trailing: Glyph.Plus
             onClicked: {
-                root.viewModel.importMap(name)
-                root.files = false
+                root.viewModel.importMap(name) // qmllint disable unqualified
+                root.files = false // qmllint disable unqualified
             }
         }
     }

@@ -43,7 +43,7 @@ Sheet {
             sign: mark === SensorsViewModel.Good ? Glyph.Sensor : mark === SensorsViewModel.Bad ? Glyph.Caution : Glyph.Dash
             tone: mark === SensorsViewModel.Good ? Theme.good : mark === SensorsViewModel.Bad ? Theme.caution : Theme.muted
             implicitHeight: Math.max(64, implicitContentHeight + 24)
-            onClicked: root.sensorChosen(key)
+            onClicked: root.sensorChosen(key) // qmllint disable unqualified
         }
     }
 

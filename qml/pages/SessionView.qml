@@ -13,6 +13,7 @@ PageFrame {
     signal ladderAsked()
     signal squadAsked()
     signal sharingAsked()
+    signal sensorsAsked()
 
     function openWhy(key: string) {
         root.viewModel.openWhy(key)
@@ -27,6 +28,18 @@ PageFrame {
     SharerStrip {
         objectName: "sharers"
         viewModel: root.viewModel
+    }
+    CutOffCard {
+        objectName: "cutOff"
+        text: root.viewModel.cutOffText
+        canKeep: root.viewModel.cutOffCanBeKept
+        onKept: root.viewModel.keepCutOff()
+        onDropped: root.viewModel.dropCutOff()
+    }
+    SensorPill {
+        objectName: "sessionSensor"
+        viewModel: root.viewModel
+        onClicked: root.sensorsAsked()
     }
     RowButton {
         objectName: "howAreYou"

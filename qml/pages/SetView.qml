@@ -15,6 +15,7 @@ PageFrame {
     lead: set.loadText
     leadNote: terse ? "" : set.planText
     signal whyAsked()
+    signal sensorsAsked()
 
     canGoBack: true
     onBack: set.leaveLift()
@@ -38,6 +39,7 @@ PageFrame {
         objectName: "sensor"
         visible: !root.terse || root.set.sensor === BenchViewModel.Lost
         viewModel: root.set
+        onClicked: root.sensorsAsked()
     }
 
     StopSign {

@@ -10,9 +10,11 @@ Item {
     required property SquadViewModel viewModel
     required property SquadDayViewModel day
     required property Preferences preferences
+    required property SensorsViewModel sensors
     property int part: 0
 
     signal benchAsked()
+    signal sensorsAsked()
 
     onPartChanged: if (part === 1) day.ask()
 
@@ -73,6 +75,11 @@ Item {
         SquadParts {
             current: root.part
             onChosen: index => root.part = index
+        }
+        SensorsCard {
+            objectName: "sensorsCard"
+            sensors: root.sensors
+            onAsked: root.sensorsAsked()
         }
         DeviceCard {
             preferences: root.preferences

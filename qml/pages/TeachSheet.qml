@@ -39,7 +39,7 @@ Sheet {
 
                 Rectangle {
                     required property int index
-                    width: (parent ? parent.width - 3 * (root.viewModel.stepCount - 1) : 0) / root.viewModel.stepCount
+                    width: (parent ? parent.width - 3 * (root.viewModel.stepCount - 1) : 0) / root.viewModel.stepCount // qmllint disable unqualified
                     height: 8
                     radius: 4
                     color: index < root.viewModel.stepNumber ? Theme.accent : Theme.hairline // qmllint disable unqualified

@@ -374,16 +374,28 @@ AppViewModel* Driver::app()
     app_.reset();
     log_.reset();
     static int stores = 0;
-    const QString name = QStringLiteral("store%1").arg(++stores);
+    store_ = QStringLiteral("store%1").arg(++stores);
     log_ = std::make_unique<LogThread>(
-        store::StorePaths{.rows = folder_.filePath(name + QStringLiteral(".fleetrung")).toStdString(),
-                          .captures = folder_.filePath(name + QStringLiteral(".captures")).toStdString()},
+        store::StorePaths{.rows = folder_.filePath(store_ + QStringLiteral(".fleetrung")).toStdString(),
+                          .captures = folder_.filePath(store_ + QStringLiteral(".captures")).toStdString()},
         newIdentifier());
+    makeApp();
+    return owned(app_.get());
+}
+
+AppViewModel* Driver::restart()
+{
+    app_.reset();
+    makeApp();
+    return owned(app_.get());
+}
+
+void Driver::makeApp()
+{
     app_ = std::make_unique<AppViewModel>(&preferences_, log_.get(), DayClock(today));
-    app_->handFilesTo(folderHand(folder_.filePath(name)));
+    app_->handFilesTo(folderHand(folder_.filePath(store_)));
     app_->refresh();
     settle();
-    return owned(app_.get());
 }
 
 void Driver::plant(const char* name)
@@ -475,10 +487,14 @@ void Driver::offerStillSensor()
                        .make = [recording] { return std::make_unique<ReplaySource>(recording, "Bar sensor", 1.0); }});
 }
 
-void Driver::offerSimulatedSet(int repetitions)
+namespace
+{
+
+/// Played at 100 Hz; nothing where the simulator refused.
+std::optional<motion::Recording> simulatedSet(const std::string& lift, int repetitions)
 {
     simulator::SetPlan plan;
-    plan.lift = app_->bench()->openedLift()->plan.lift;
+    plan.lift = lift;
     plan.repetitions = repetitions;
     plan.stillBefore = 1; // short: builds without optimisation are slow
     plan.topPause = 0.5;
@@ -488,11 +504,52 @@ void Driver::offerSimulatedSet(int repetitions)
     const auto set = simulator::simulateSet(plan, sensor, 20260330);
     if (!set) {
         qWarning("%s", describe(set.error()).c_str());
-        return;
+        return std::nullopt;
     }
-    app_->offerSensor({.name = QStringLiteral("Bar sensor"), .make = [recording = set->recording] {
-                           return std::make_unique<ReplaySource>(recording, "Bar sensor", 0.0);
-                       }});
+    return set->recording;
+}
+
+} // namespace
+
+void Driver::offerSimulatedSet(int repetitions)
+{
+    const auto set = simulatedSet(app_->bench()->openedLift()->plan.lift, repetitions);
+    if (set)
+        app_->offerSensor({.name = QStringLiteral("Bar sensor"), .make = [recording = *set] {
+                               return std::make_unique<ReplaySource>(recording, "Bar sensor", 0.0);
+                           }});
+}
+
+void Driver::cutOff(int repetitions)
+{
+    const auto set = simulatedSet("half-squat", repetitions);
+    if (!set)
+        return;
+    log_->run(
+        this,
+        [recording = *set](logbook::Logbook& logbook) -> Expected<void> {
+            const auto squad = logbook.squad(today);
+            if (!squad)
+                return tl::unexpected(squad.error());
+            logbook::SetUnderWay facts;
+            facts.athlete = squad->front().athlete.id;
+            facts.set.id = newIdentifier();
+            facts.set.lift = "half-squat";
+            facts.set.ladder = "squat";
+            facts.set.rung = "half";
+            facts.set.loadKg = 100;
+            facts.source = {"C4:10:00:00:4F:2A", "bar"};
+            facts.sensor = recording.sensor;
+            facts.begun = DayClock(today).now();
+            if (auto begun = logbook.beginRecording(facts); !begun)
+                return begun;
+            return logbook.keepPiece(facts.set.id, 0, recording);
+        },
+        [](const Expected<void>& kept) {
+            if (!kept)
+                qWarning("the set was refused: %s", describe(kept.error()).c_str());
+        });
+    settle();
 }
 
 int Driver::storedRepetitions()

@@ -41,6 +41,25 @@ public:
     Q_INVOKABLE fleetrung::views::TrendsViewModel* emptyTrends();
     Q_INVOKABLE fleetrung::views::SquadViewModel* squad(int athletes);
 
+    /// So many saved sensors: "Bar sensor" streams, "Left shoe" is looked for.
+    Q_INVOKABLE fleetrung::views::SensorsViewModel* sensors(int count);
+    /// The bar's sensor is lost, with a trouble that is told.
+    Q_INVOKABLE void loseSensor(fleetrung::views::SensorsViewModel* sensors);
+    Q_INVOKABLE fleetrung::views::FindSensorsViewModel* findSensors();
+    /// Devices "0", "1", ... are heard, each weaker than the one before.
+    Q_INVOKABLE void hear(fleetrung::views::FindSensorsViewModel* find, int count);
+    /// A map fits what the chosen one sends, or none does.
+    Q_INVOKABLE void fit(fleetrung::views::FindSensorsViewModel* find, bool fits);
+    /// Connected, before the first step; its clock stands still but for `pass`.
+    Q_INVOKABLE fleetrung::views::TeachViewModel* teach();
+    /// Something comes from the sensor, then so many seconds pass.
+    Q_INVOKABLE void pass(fleetrung::views::TeachViewModel* teach, double seconds);
+    /// What the next learning answers: a map, or that the step is to be repeated.
+    Q_INVOKABLE void answer(bool learned, int repeat);
+    Q_INVOKABLE fleetrung::views::CalibrationViewModel* calibration();
+    /// The sensor is moved and then laid down with that direction up.
+    Q_INVOKABLE void lay(fleetrung::views::CalibrationViewModel* calibration, double x, double y, double z);
+
     /// The program over a new, empty store.
     Q_INVOKABLE fleetrung::views::AppViewModel* app();
     /// Adds an athlete with a season around 2026-03-30 (a Monday with lifts) to that store.
@@ -52,6 +71,12 @@ public:
     Q_INVOKABLE QString keyOf(const QString& athlete);
     /// Names of the athletes who have a session in the store.
     Q_INVOKABLE QString ownersOfSets();
+    /// A sensor is found, read by a map that comes with the program, and saved as "Bar sensor".
+    Q_INVOKABLE void saveSensor();
+    /// A half squat set of that many repetitions was under way when the program was killed.
+    Q_INVOKABLE void cutOff(int repetitions);
+    /// The program again over the same store.
+    Q_INVOKABLE fleetrung::views::AppViewModel* restart();
     /// Waits until the logbook has answered.
     Q_INVOKABLE void settle();
     /// A bar sensor that lies still for two seconds: no repetition may be found in what it sends.
@@ -63,9 +88,14 @@ public:
 
 private:
     void plant(const char* name);
+    void makeApp();
 
     views::Preferences preferences_;
+    std::int64_t now_ = 0; ///< ns, of teaching
+    sensor::Taught answer_;
+    double time_ = 0; ///< s, of samples
     QTemporaryDir folder_;
+    QString store_; ///< name of the one in use
     std::unique_ptr<views::LogThread> log_;
     std::unique_ptr<views::AppViewModel> app_;
 };

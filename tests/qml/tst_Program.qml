@@ -59,6 +59,68 @@ TestCase {
         compare(squad.athletes.count, 1)
     }
 
+    function test_theSensorsAreReachedFromBenchAndFromSquad() {
+        const window = makeMain()
+        const sheet = findChild(window, "sensorsSheet")
+        wait(40)
+        mouseClick(findChild(window, "sessionSensor"))
+        tryCompare(sheet, "opened", true)
+        sheet.close()
+        tryCompare(sheet, "visible", false)
+        window.place = 4
+        findChild(window, "squadPage").part = 2
+        wait(80)
+        mouseClick(findChild(window, "openSensors"))
+        tryCompare(sheet, "opened", true)
+    }
+
+    function test_aSavedSensorIsThereAfterARestartAndForgettingIsTakenBack() {
+        compare(driver.app().sensors.sensors.count, 0)
+        driver.saveSensor()
+        const app = driver.restart()
+        compare(app.sensors.sensors.count, 1)
+        app.sensors.openSensor("C4:10:00:00:4F:2A")
+        compare(app.sensors.name, "Bar sensor")
+        app.sensors.forget()
+        driver.settle()
+        compare(app.sensors.sensors.count, 0)
+        verify(app.noticeCanUndo)
+        app.undo()
+        driver.settle()
+        compare(app.sensors.sensors.count, 1)
+    }
+
+    function test_aMapGoesOutAsAFileAndComesBack() {
+        const app = driver.app()
+        driver.saveSensor()
+        app.sensors.openSensor("C4:10:00:00:4F:2A")
+        app.sensors.exportMap()
+        verify(!app.noticeIsProblem, app.notice)
+        app.sensors.lookForMapFiles()
+        compare(app.sensors.mapFiles.count, 1)
+        const name = app.sensors.mapFiles.data(app.sensors.mapFiles.index(0, 0), 256)
+        app.sensors.importMap(name)
+        driver.settle()
+        verify(!app.noticeIsProblem, app.notice)
+        app.sensors.importMap("not-there.json")
+        driver.settle()
+        verify(app.noticeIsProblem)
+    }
+
+    function test_aSetThatWasCutOffIsOfferedAndKept() {
+        driver.app()
+        driver.plantSeason()
+        driver.cutOff(3)
+        const app = driver.restart()
+        compare(app.bench.cutOffText, "Half squat: the set was cut off. 3 repetitions are kept.")
+        verify(app.bench.cutOffCanBeKept)
+        app.bench.keepCutOff()
+        driver.settle()
+        verify(!app.noticeIsProblem, app.notice)
+        compare(driver.storedRepetitions(), 3)
+        compare(driver.restart().bench.cutOffText, "")
+    }
+
     function test_aTypedRunIsInTheStore() {
         const window = makeMain()
         driver.plantSeason()
