@@ -58,8 +58,8 @@ Commands::Commands(Simulation& simulation) : simulation_(simulation) {}
 
 QString Commands::help()
 {
-    return "link      drop | drop TIMES SECONDS | refuse N|all|none | vanish | return | slow SECONDS | out-of-reach "
-           "SECONDS\n"
+    return "link      drop | drop TIMES SECONDS | refuse N|all|none | vanish | return | connecting SECONDS | slow "
+           "SECONDS | out-of-reach SECONDS\n"
            "pairing   pairing none|demanded|fails | stale-bond on|off\n"
            "packets   lose SHARE | twice SHARE | garble SHARE | bunch MS | stall MS | silence off|on|until-reconnect\n"
            "sensor    battery PERCENT | restart | move go (the next set begins) | move face +x, turn, raise M, still "
@@ -143,6 +143,8 @@ QString Commands::onLink(const Line& line, Sensor& sensor)
         device.comeBack();
     } else if (line.verb == "slow") {
         faults.discovering = static_cast<int>(1000 * line.number(0, 0, 3600));
+    } else if (line.verb == "connecting") {
+        faults.connecting = static_cast<int>(1000 * line.number(0, 0, 3600));
     } else if (line.verb == "out-of-reach") {
         faults.outOfReach = static_cast<int>(1000 * line.number(0, 0, 3600));
     } else if (line.verb == "pairing") {
@@ -206,7 +208,7 @@ QString Commands::onSensor(const Line& line, Sensor& sensor)
     return {};
 }
 
-/// Each time the link has been up for so long it is lost, so many times.
+/// Every so many seconds the link is lost, if it is up, until it was lost so many times.
 void Commands::dropAgain(Device& device, int times, double seconds)
 {
     auto* const timer = new QTimer(this);
