@@ -299,7 +299,15 @@ void Connection::onStreaming()
     if (const int mtu = controller_->mtu(); mtu > 0)
         info_.mtu = mtu;
     events_.streaming(notifiers);
-    readInformation();
+    // Not from inside the answer to the last write: Qt on Linux still counts that as a job of its queue, and would wait
+    // for it to end the discovery of the next service, which it then never does.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            if (phase_ == Phase::Streaming)
+                readInformation();
+        },
+        Qt::QueuedConnection);
 }
 
 void Connection::onPacket(const Service* service, const QLowEnergyCharacteristic& characteristic,

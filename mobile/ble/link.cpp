@@ -144,6 +144,7 @@ void Link::onEnded(TroubleKind kind)
 
 void Link::ended()
 {
+    setTrouble(std::nullopt); // nobody wants this link any more: what follows it tells its own
     setState(LinkState::Idle);
     events_.ended();
 }

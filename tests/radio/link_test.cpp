@@ -102,7 +102,7 @@ TEST_CASE("a sensor that was away for a while is found again by itself")
     REQUIRE(waitUntil([&] { return w.told.samples[barSensor].size() > 20; }));
     air("vanish");
     REQUIRE(waitUntil([&] { return w.told.state[barSensor] == LinkState::Lost; }));
-    CHECK(w.told.inTrouble(TroubleKind::Dropped));
+    CHECK(waitUntil([&] { return w.told.hasTold(TroubleKind::Dropped); }));
     REQUIRE(waitUntil([&] { return w.told.inTrouble(TroubleKind::NotFound); }));
     air("return");
     w.told.samples.clear();

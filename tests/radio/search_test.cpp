@@ -90,7 +90,7 @@ TEST_CASE("where leave to use Bluetooth is refused nothing is done and the reaso
     *given = true;
     w.radio.scan();
     CHECK(waitUntil([&] { return w.told.found.contains(barSensor) && w.told.streaming(); }));
-    CHECK(w.told.trouble.empty());
+    CHECK(waitUntil([&] { return w.told.trouble.empty(); }));
 }
 
 TEST_CASE("every trouble has a text of two sentences at most that names the sensor where it is about one")

@@ -63,7 +63,7 @@ TEST_CASE("a set streamed through the radio has the repetitions of the simulated
     }
     CHECK(set.inOrder());
     CHECK(w.told.health[barSensor].lossShare == 0);
-    CHECK(set.source().batteryPercent() == 80);
+    CHECK(waitUntil([&] { return set.source().batteryPercent() == 80; }));
 }
 
 TEST_CASE("two sensors stream side by side, and a lost link of one leaves the other alone")
