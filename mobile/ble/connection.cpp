@@ -293,6 +293,7 @@ void Connection::onStreaming()
 {
     phase_ = Phase::Streaming;
     deadline_.stop();
+    subscribed_ = sources_;
     std::vector<sensor::Notifier> notifiers;
     for (const auto& source : sources_)
         notifiers.push_back({textOf(source.service->serviceUuid()), textOf(source.characteristic.uuid())});
@@ -360,11 +361,12 @@ void Connection::close(TroubleKind kind)
         for (const auto& bytes : plan_.stop)
             if (serviceOf(uuidOf(bytes.service))->characteristic(uuidOf(bytes.characteristic)).isValid())
                 write(bytes, {});
-    if (!streamed || sources_.empty())
+    if (!streamed || subscribed_.empty())
         return disconnectNow();
-    for (std::size_t i = 0; i < sources_.size(); ++i) {
-        const bool last = i + 1 == sources_.size();
-        steps_.subscribe(sources_[i].service, sources_[i].characteristic, false, [this, last](bool, const QByteArray&) {
+    for (std::size_t i = 0; i < subscribed_.size(); ++i) {
+        const bool last = i + 1 == subscribed_.size();
+        const auto& [service, characteristic] = subscribed_[i];
+        steps_.subscribe(service, characteristic, false, [this, last](bool, const QByteArray&) {
             if (last)
                 disconnectNow();
         });

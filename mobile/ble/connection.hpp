@@ -103,6 +103,7 @@ private:
     std::unique_ptr<QBluetoothLocalDevice> pairing_; ///< once asked for
     std::vector<QBluetoothUuid> toDiscover_;
     std::vector<Source> sources_;
+    std::vector<Source> subscribed_; ///< the sources, and the battery where it tells by itself
     SensorInfo info_;
 };
 

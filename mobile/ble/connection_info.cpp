@@ -28,7 +28,10 @@ void Connection::readInformation()
             readBattery();
             if (level.properties().testFlag(QLowEnergyCharacteristic::Notify) &&
                 level.descriptor(QBluetoothUuid::DescriptorType::ClientCharacteristicConfiguration).isValid())
-                steps_.subscribe(service, level, true, {});
+                steps_.subscribe(service, level, true, [this, service, level](bool good, const QByteArray&) {
+                    if (good)
+                        subscribed_.push_back({service, level});
+                });
             else
                 batteryTimer_.start(timing_.battery);
         });
