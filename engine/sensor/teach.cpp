@@ -164,6 +164,9 @@ Taught teach(const TeachRecording& recording, const std::function<bool(double)>&
     }
     const auto findings = findingsOf(tables, accelerometer, search.found);
     auto map = mapOf(recording, tables, findings);
+    if (const auto unsound = checkSensorMap(map)) {
+        return notTeachable("What was found makes no sound map: " + unsound->message + ".");
+    }
     const double decoded = shareDecoded(map, recording, tables, findings);
     auto taught = judge(tables, findings, search.somethingTurns, raises, decoded);
     if (taught.sure >= sureEnough) {

@@ -300,10 +300,24 @@ RunningNumbers findRunning(const Table& table, const std::vector<Triad>& triads)
         }
     }
     RunningNumbers numbers;
+    const auto keepBetter = [&](std::optional<Running>& best, const Running& running) {
+        if (!best || moreEven(table, running, *best)) {
+            best = running;
+        }
+    };
     for (const auto& running : found) {
-        auto& kind = isCounter(running, triad.samples) ? numbers.counter : numbers.stamp;
-        if (!kind || moreEven(table, running, *kind)) {
-            kind = running;
+        if (isCounter(running, triad.samples)) {
+            keepBetter(numbers.counter, running);
+        }
+    }
+    if (numbers.counter) {
+        // A wider number over the counter's bytes also runs, as its fraction: it is no stamp.
+        const auto& place = numbers.counter->place;
+        taken.push_back({place.bit, place.bit + table.widthOf(place)});
+    }
+    for (const auto& running : found) {
+        if (!isCounter(running, triad.samples) && isFree(table, running.place, taken)) {
+            keepBetter(numbers.stamp, running);
         }
     }
     return numbers;
