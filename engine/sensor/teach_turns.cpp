@@ -8,6 +8,7 @@
 #include <Eigen/Geometry>
 
 #include "engine/sensor/teach_rates.hpp"
+#include "engine/sensor/teach_running.hpp"
 
 namespace fleetrung::sensor::teaching
 {
@@ -320,6 +321,16 @@ void measureTurns(Gyroscope& gyroscope, const Rates& rates, const Steps& steps, 
     }
 }
 
+/// A byte of a counter or of a stamp beats slowly at some rates, which looks like turning.
+bool runs(const Table& table, const RunningNumbers& numbers, const Place& place)
+{
+    const auto over = [&](const std::optional<Running>& running) {
+        return running && place.bit < running->place.bit + table.widthOf(running->place) &&
+               running->place.bit < place.bit + table.widthOf(place);
+    };
+    return over(numbers.counter) || over(numbers.stamp);
+}
+
 } // namespace
 
 GyroscopeSearch findGyroscope(const std::vector<Table>& tables, const Steps& steps, const Accelerometer& accelerometer,
@@ -334,10 +345,15 @@ GyroscopeSearch findGyroscope(const std::vector<Table>& tables, const Steps& ste
         if (tables[t].notifier == own && t != accelerometer.table) {
             continue;
         }
+        const auto numbers =
+            findRunning(tables[t], t == accelerometer.table ? std::vector{accelerometer.triad} : std::vector<Triad>{});
         for (const auto& group : placesOf(tables[t])) {
             const auto channels =
                 rateChannels(tables[t], group, steps, t == accelerometer.table ? &accelerometer.triad : nullptr);
-            search.somethingTurns = search.somethingTurns || channels.size() >= 3;
+            const auto turning = std::count_if(channels.begin(), channels.end(), [&](const RateChannel& channel) {
+                return !runs(tables[t], numbers, channel.place);
+            });
+            search.somethingTurns = search.somethingTurns || turning >= 3;
             collect(tables[t], t, channels, changes, all);
         }
     }
