@@ -20,7 +20,8 @@ const double steepest = std::cos(0.262); // 15 degrees between gravity and the a
 constexpr double contradiction = 0.10;   // share of gravity
 constexpr int newtonSteps = 6;
 
-constexpr std::array<const char*, faceCount> faceNames{"+x", "-x", "+y", "-y", "+z", "-z"};
+constexpr std::array<const char*, faceCount> faceNames{"face +x up", "face -x up", "face +y up",
+                                                       "face -y up", "face +z up", "face -z up"};
 
 struct Rest {
     Eigen::Vector3d force = Eigen::Vector3d::Zero(), rate = Eigen::Vector3d::Zero(); ///< means
@@ -138,7 +139,8 @@ Expected<Calibration> SixFaces::solve(double gravity) const
         const double up = mean_[high][axis];
         const double down = mean_[high + 1][axis];
         if (std::abs((up - down) / 2 - gravity) > contradiction * gravity)
-            return fail(Code::InvalidInput, faceNames[high],
+            return fail(Code::InvalidInput,
+                        faceNames[std::abs(up - gravity) > std::abs(down + gravity) ? high : high + 1],
                         "this face and its opposite tell another gravity; lay both flat again");
         calibration.scale[axis] = 2 * gravity / (up - down);
         calibration.offset[axis] = calibration.scale[axis] * (up + down) / 2;

@@ -30,6 +30,12 @@ constexpr int fewSamples = 16;          // until the step from sample to sample 
 constexpr double likeStep = 0.3;        // relative
 constexpr double stepWeight = 0.05;
 constexpr double spreadStep = 0.02; // of the running median, relative
+// A loss without counter or stamp: the lower edge of the arrivals stands a packet higher than before, and stays there.
+constexpr double edgeNow = 1, edgeBefore = 3; // s of arrivals that tell the edge now, and before
+constexpr double longSilence = 0.2;           // s without a packet: what was held up comes in late for a while
+constexpr double calmAfter = 2;               // s after it
+constexpr double shortestLoss = 5e-3;         // s: a shorter packet drowns in the lateness of all
+constexpr double likePackets = 0.3;           // packets from a whole number of them
 
 } // namespace
 
@@ -47,6 +53,8 @@ struct StreamClock::State {
     double ticksASample = 1;
     int samples = 0, otherSteps = 0; // since start or restart, up to a few; steps in a row unlike ticksASample
     double spread = 0;
+    std::int64_t missing = 0;              // samples
+    double lastArrival = 0, calmSince = 0; // s
 
     [[nodiscard]] double secondsOf(std::int64_t arrival) const
     {
@@ -109,8 +117,9 @@ struct StreamClock::State {
     }
 
     void take(std::int64_t next);
-    void packetEnded(double arrival);
+    void packetEnded(double arrival, int packetSamples);
     void findPace();
+    void findLoss(int samplesAPacket);
     void follow();
     void freezeIfSettled(double arrival);
 };
@@ -132,11 +141,16 @@ void StreamClock::State::take(std::int64_t next)
     }
 }
 
-void StreamClock::State::packetEnded(double arrival)
+void StreamClock::State::packetEnded(double arrival, int packetSamples)
 {
     const double late = arrival - time;
     spread += (late > spread ? 1 : -1) * spreadStep * std::max(spread, 1e-3);
     const bool block = envelope.add(unitsOf(tick), arrival, bestPace);
+    if (arrival - lastArrival > longSilence)
+        calmSince = arrival;
+    lastArrival = arrival;
+    if (block && line.by == ClockFit::By::Arrival && arrival - std::max(calmSince, firstArrival) > calmAfter)
+        findLoss(packetSamples);
     if (frozen)
         return;
     if (block || arrival - firstArrival < slewOver)
@@ -163,6 +177,21 @@ void StreamClock::State::findPace()
     const double weight = wordSpread * wordSpread / (wordSpread * wordSpread + error * error);
     bestPace = wordPace + weight * (data - wordPace);
     paceSpread = wordSpread * error / std::hypot(wordSpread, error);
+}
+
+/// What comes next is counted on by what is missing; the line stays.
+void StreamClock::State::findLoss(int packetSamples)
+{
+    const double packet = packetSamples * bestPace * unit;
+    if (packet < shortestLoss || paceSpread * edgeBefore > likePackets * packet) // else it may be a wrong pace
+        return;
+    const double packets = (envelope.offset(bestPace, edgeNow) - envelope.offset(bestPace, edgeBefore)) / packet;
+    const double whole = std::round(packets);
+    if (whole < 1 || std::abs(packets - whole) > likePackets)
+        return;
+    const auto samplesLost = static_cast<std::int64_t>(whole) * packetSamples;
+    count += samplesLost;
+    missing += samplesLost;
 }
 
 /// The line given out goes on from the last sample; outside of sets it bends towards the envelope.
@@ -215,7 +244,7 @@ double StreamClock::timeOf(const Tick& tick)
     const double time = s.line.timeOf(s.tick);
     s.time = time > s.time ? time : s.time + leastStep;
     if (tick.index + 1 >= tick.count)
-        s.packetEnded(s.secondsOf(tick.arrival));
+        s.packetEnded(s.secondsOf(tick.arrival), tick.count);
     return s.time;
 }
 
@@ -261,7 +290,7 @@ double StreamClock::rate() const
 
 std::int64_t StreamClock::lost() const
 {
-    return 0;
+    return state_->missing;
 }
 
 } // namespace fleetrung::motion

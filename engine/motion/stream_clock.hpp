@@ -5,7 +5,8 @@
 // phone time = offset + pace x sensor time is fitted to that envelope; while a set runs it is frozen, so that intervals
 // within the set are the sensor's own; between sets it follows.
 // Without counter and stamp the sensor time is the number of samples received times the period, and what was lost shows
-// only as a step of the envelope.
+// only as a step of the envelope: a second later the count goes on by what is missing. Until then times are early by
+// what was lost; packets shorter than 5 ms drown in the lateness of all and are not missed.
 #pragma once
 
 #include <cstdint>

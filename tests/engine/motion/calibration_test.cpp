@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <random>
@@ -201,12 +202,21 @@ TEST_CASE("A slow even turn is not taken for the gyroscope's bias")
             CAPTURE(turn, axis.z());
             Bench bench(6);
             Rezero rezero(bench.bias);
+            double worst = 0;
             int found = 0;
             bench.hold({0.1, -0.2, 1}, 2, [&](const Sample& sample) { rezero.add(sample); });
             bench.hold(
-                {0.1, -0.2, 1}, 20, [&](const Sample& sample) { found += rezero.add(sample) ? 1 : 0; }, turn * degree,
-                axis);
-            CHECK(found == 0);
+                {0.1, -0.2, 1}, 20,
+                [&](const Sample& sample) {
+                    if (const auto bias = rezero.add(sample)) {
+                        worst = std::max(worst, (*bias - bench.bias).norm());
+                        ++found;
+                    }
+                },
+                turn * degree, axis);
+            // The second in which the turn begins may still count as rest; what it shows lies close to the bias.
+            CHECK(found <= 1);
+            CHECK(worst < 0.1 * degree);
         }
 }
 

@@ -107,7 +107,7 @@ TEST_CASE("A face that is missing or tells another gravity is named", "[calibrat
     Hand hand = straight();
     const auto nothing = hand.faces.solve(gravity);
     REQUIRE_FALSE(nothing);
-    CHECK(nothing.error().place == "+x");
+    CHECK(nothing.error().place == "face +x up");
     Hand wrong({0.8, 1, 1}, Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()); // 25 % too much along x
     for (const Eigen::Vector3d& up : {Eigen::Vector3d(1, 0, 0), Eigen::Vector3d(-1, 0, 0), Eigen::Vector3d(0, 1, 0),
                                       Eigen::Vector3d(0, -1, 0), Eigen::Vector3d(0, 0, 1), Eigen::Vector3d(0, 0, -1)}) {
@@ -117,7 +117,7 @@ TEST_CASE("A face that is missing or tells another gravity is named", "[calibrat
     const auto solved = wrong.faces.solve(gravity);
     REQUIRE_FALSE(solved);
     CHECK(solved.error().code == Code::InvalidInput);
-    CHECK(solved.error().place == "+x");
+    CHECK((solved.error().place == "face +x up" || solved.error().place == "face -x up"));
 }
 
 TEST_CASE("A gap in the stream begins the rest anew", "[calibration]")
