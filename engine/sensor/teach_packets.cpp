@@ -11,7 +11,9 @@ namespace
 
 constexpr double oftenEnough = 0.15; // share of a length that may carry motion
 constexpr int shortestPeriod = 5, longestPeriod = 256;
-constexpr std::size_t searched = 32'768; // bytes of a stream in which its period is looked for
+// Where the period of a stream is looked for: in pieces from all of the teaching, because bytes of gravity stay the
+// same as long as one face is up.
+constexpr std::size_t pieces = 12, pieceLength = 4'096; // bytes
 
 /// Bytes at the packets' begin that are always the same; two at most, more would be chance.
 std::vector<std::uint8_t> commonBegin(const Table& table)
@@ -66,20 +68,41 @@ struct Beat {
     double support = 0; ///< share of the periods at whose begin the byte stands
 };
 
-/// A byte that comes once a period, and hardly anywhere else.
-Beat beatOf(const std::vector<std::uint8_t>& bytes)
+using Bytes = std::vector<std::uint8_t>;
+
+std::vector<Bytes> piecesOf(const Bytes& bytes)
 {
-    const auto count = std::min(searched, bytes.size());
+    if (bytes.size() <= pieces * pieceLength) {
+        return {bytes};
+    }
+    std::vector<Bytes> all;
+    for (std::size_t k = 0; k < pieces; ++k) {
+        const auto from = bytes.begin() + static_cast<std::ptrdiff_t>(k * (bytes.size() - pieceLength) / (pieces - 1));
+        all.emplace_back(from, from + static_cast<std::ptrdiff_t>(pieceLength));
+    }
+    return all;
+}
+
+/// A byte that comes once a period, and hardly anywhere else.
+Beat beatOf(const Bytes& stream)
+{
+    const auto parts = piecesOf(stream);
     std::array<double, 256> all{};
-    for (std::size_t i = 0; i < count; ++i) {
-        ++all.at(bytes[i]);
+    std::size_t count = 0;
+    for (const auto& bytes : parts) {
+        count += bytes.size();
+        for (const auto byte : bytes) {
+            ++all.at(byte);
+        }
     }
     std::vector<Beat> beats;
     double best = 0;
     for (std::size_t period = shortestPeriod; period <= longestPeriod && period * 4 < count; ++period) {
         std::array<double, 256> repeated{};
-        for (std::size_t i = 0; i + period < count; ++i) {
-            repeated.at(bytes[i]) += bytes[i] == bytes[i + period] ? 1 : 0;
+        for (const auto& bytes : parts) {
+            for (std::size_t i = 0; i + period < bytes.size(); ++i) {
+                repeated.at(bytes[i]) += bytes[i] == bytes[i + period] ? 1 : 0;
+            }
         }
         const double periods = static_cast<double>(count) / static_cast<double>(period);
         for (std::size_t byte = 0; byte < all.size(); ++byte) {
