@@ -13,6 +13,7 @@ constexpr double oftenEnough = 0.15; // share of a length that may carry motion
 constexpr int shortestPeriod = 5, longestPeriod = 256;
 // Where the period of a stream is looked for: in pieces from all of the teaching, because bytes of gravity stay the
 // same as long as one face is up.
+constexpr std::size_t triedBeats = 24;
 constexpr std::size_t pieces = 12, pieceLength = 4'096; // bytes
 
 /// Bytes at the packets' begin that are always the same; two at most, more would be chance.
@@ -83,8 +84,8 @@ std::vector<Bytes> piecesOf(const Bytes& bytes)
     return all;
 }
 
-/// A byte that comes once a period, and hardly anywhere else.
-Beat beatOf(const Bytes& stream)
+/// Bytes that come once a period and hardly anywhere else, the best ones first.
+std::vector<Beat> beatsOf(const Bytes& stream)
 {
     const auto parts = piecesOf(stream);
     std::array<double, 256> all{};
@@ -114,9 +115,11 @@ Beat beatOf(const Bytes& stream)
             best = std::max(best, support);
         }
     }
-    const auto found = std::find_if(beats.begin(), beats.end(),
-                                    [&](const Beat& beat) { return beat.support > 0.6 && beat.support > 0.9 * best; });
-    return found == beats.end() ? Beat{} : *found;
+    std::erase_if(beats, [&](const Beat& beat) { return beat.support < 0.5 || beat.support < 0.7 * best; });
+    std::stable_sort(beats.begin(), beats.end(),
+                     [](const Beat& left, const Beat& right) { return left.support > right.support; });
+    beats.resize(std::min(beats.size(), triedBeats));
+    return beats;
 }
 
 Table packetsOfBeat(const Stream& stream, std::size_t period, const std::vector<std::uint8_t>& mark)
@@ -195,12 +198,21 @@ std::vector<Table> packetTables(const Notifications& notifications)
 std::vector<Table> byteStreamTables(const Notifications& notifications)
 {
     const auto stream = joined(notifications);
-    const auto beat = beatOf(stream.bytes);
-    if (beat.period == 0) {
-        return {};
+    // Bytes of a face or two repeat as well as a mark does, but not through all of the teaching: the beat that cuts
+    // most of the stream into packets is the one, and of equals the shortest.
+    constexpr double asMuch = 0.02;
+    Beat beat;
+    Table table;
+    for (const auto& tried : beatsOf(stream.bytes)) {
+        auto cut = packetsOfBeat(stream, tried.period, {tried.byte});
+        const bool better =
+            cut.share > table.share + asMuch || (cut.share > table.share - asMuch && tried.period < beat.period);
+        if (beat.period == 0 || better) {
+            beat = tried;
+            table = std::move(cut);
+        }
     }
-    auto table = packetsOfBeat(stream, beat.period, {beat.byte});
-    if (table.size() < fewestRecords) {
+    if (beat.period == 0 || table.size() < fewestRecords) {
         return {};
     }
     // Bytes that stay the same around the beat belong to the mark; the packet begins with the first of them.

@@ -10,6 +10,9 @@ namespace
 
 constexpr double steadyGaps = 0.2; // of the interval: below it a lost packet is seen in its gap
 constexpr double mostLoss = 0.07;
+constexpr int windowPackets = 150;  // over which few enough are lost that some windows lose next to none
+constexpr double fullWindows = 0.9; // quantile of the windows' rates that stands for those
+constexpr double aboveFull = 0.015; // by how much the rate may lie above it
 constexpr double together = 0.0015; // s between packets of one radio event
 constexpr double segmentLength = 4; // s over which the phase of the packets is followed
 constexpr std::size_t mostSegments = 16;
@@ -67,6 +70,29 @@ double misfit(const Event* events, std::size_t count, double rate)
     return best;
 }
 
+/// What the fullest windows brought [packets/s]; 0 where there are too few. A loss only ever makes a window emptier.
+double rateOfFullWindows(const std::vector<Event>& events)
+{
+    std::vector<double> rates;
+    int packets = 0;
+    for (std::size_t begin = 0, end = 0; end + 1 < events.size();) {
+        packets += events[++end].packets;
+        if (packets < windowPackets) {
+            continue;
+        }
+        rates.push_back(packets / (events[end].time - events[begin].time));
+        while (packets >= windowPackets) {
+            packets -= events[++begin].packets;
+        }
+    }
+    if (rates.size() < 20) {
+        return 0;
+    }
+    const auto place = rates.begin() + static_cast<std::ptrdiff_t>(fullWindows * static_cast<double>(rates.size()));
+    std::nth_element(rates.begin(), place, rates.end());
+    return *place;
+}
+
 /// The rate that explains most of the events, from the one received upwards.
 double rateByEvents(const std::vector<Event>& events, double received)
 {
@@ -78,8 +104,10 @@ double rateByEvents(const std::vector<Event>& events, double received)
     }
     begins.resize(std::min(begins.size(), mostSegments + 1));
     const double step = std::clamp(0.15 / (segmentLength * received), 1e-4, 2e-3);
+    const double full = rateOfFullWindows(events);
+    const double most = full > 0 ? std::min(mostLoss, full * (1 + aboveFull) / received - 1) : mostLoss;
     double best = received, least = 1e300;
-    for (double more = -0.002; more < mostLoss; more += step) {
+    for (double more = -0.002; more < most; more += step) {
         double sum = 0;
         for (std::size_t s = 0; s + 1 < begins.size(); ++s) {
             sum += misfit(&events[begins[s]], begins[s + 1] - begins[s], received * (1 + more));
