@@ -25,4 +25,22 @@ struct TheilSenLine {
 /// Theil 1950, Sen 1968. `x` and `y` have the same length, with at least two different x; else NaN.
 [[nodiscard]] TheilSenLine theilSen(std::span<const double> x, std::span<const double> y);
 
+/// Where the slope lies with 95 % confidence, from the ranks of the pairwise slopes (Sen PK, Estimates of the
+/// regression coefficient based on Kendall's tau, J Am Stat Assoc 1968;63:1379-1389, section 4, with its correction for
+/// ties).
+struct SlopeInterval {
+    double low = 0, high = 0;
+};
+/// As theilSen; NaN where that is NaN.
+[[nodiscard]] SlopeInterval theilSenInterval(std::span<const double> x, std::span<const double> y);
+
+/// What a value is held against: the middle and the spread of those before it.
+struct Baseline {
+    double middle = 0;    ///< median
+    double deviation = 0; ///< scaled median absolute deviation
+    int count = 0;        ///< values it rests on
+};
+/// For each value the baseline of the `window` values before it, itself left out; count 0 where there is none yet.
+[[nodiscard]] std::vector<Baseline> movingBaseline(std::span<const double> values, std::size_t window);
+
 } // namespace fleetrung::statistics
