@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <complex>
 #include <limits>
+#include <numbers>
+#include <utility>
 
 #include "engine/motion/lower_envelope.hpp"
 
@@ -18,6 +21,7 @@ constexpr double stampSpread = 200e-6;  // standard deviation of the pace of a c
 constexpr double rateSpread = 0.025;    // of a rate as the sensor's maker says; starting value of this project
 constexpr double paceKeptSpread = 1e-4; // of a pace found before the link was lost
 constexpr double contradicted = 4;      // standard errors beyond which the sensor's word on its pace counts for nothing
+constexpr double feigned = 0.1;         // s of arrivals that a slow beat of packets and radio can feign
 constexpr double settledSpread = 1e-3;  // of a pace good enough for a set: 0.3 ms in 0.3 s
 constexpr double settledAfter = 0.5;    // s
 constexpr double offsetOver = 10;       // s of arrivals that say where the line lies now
@@ -36,6 +40,9 @@ constexpr double longSilence = 0.2;           // s without a packet: what was he
 constexpr double calmAfter = 2;               // s after it
 constexpr double shortestLoss = 5e-3;         // s: a shorter packet drowns in the lateness of all
 constexpr double likePackets = 0.3;           // packets from a whole number of them
+constexpr double strollOver = 0.5;            // s of packets that tell whether lateness strolls
+constexpr double strolls = 0.3;               // length of the mean of lateness as a pointer, one turn a packet
+constexpr double fullTurn = 2 * std::numbers::pi;
 
 } // namespace
 
@@ -53,7 +60,9 @@ struct StreamClock::State {
     double ticksASample = 1;
     int samples = 0, otherSteps = 0; // since start or restart, up to a few; steps in a row unlike ticksASample
     double spread = 0;
-    std::int64_t missing = 0;              // samples
+    std::int64_t missing = 0, owed = 0;    // samples: in all, and those that the count goes on by after the set
+    std::complex<double> stroll = 1;       // mean of lateness as a pointer
+    double edge = 0;                       // s, of the arrivals at the last block
     double lastArrival = 0, calmSince = 0; // s
 
     [[nodiscard]] double secondsOf(std::int64_t arrival) const
@@ -116,22 +125,26 @@ struct StreamClock::State {
         restarted = false;
     }
 
-    void take(std::int64_t next);
+    void take(std::int64_t next, bool counted);
     void packetEnded(double arrival, int packetSamples);
     void findPace();
-    void findLoss(int samplesAPacket);
+    void watchForLoss(double arrival, bool block, int packetSamples);
+    void findLoss(double arrival, double packet, int packetSamples);
     void follow();
     void freezeIfSettled(double arrival);
 };
 
-/// Stamps also tell the rate: a step that is unlike those before is a loss, unless it stays.
-void StreamClock::State::take(std::int64_t next)
+/// Stamps also tell the rate: a step that is unlike those before is a loss, unless it stays. Where samples are counted
+/// too, the counter tells what is lost.
+void StreamClock::State::take(std::int64_t next, bool counted)
 {
     const auto step = static_cast<double>(next - tick);
     tick = next;
     samples = std::min(samples + 1, fewSamples);
     if (line.by != ClockFit::By::Stamp || samples < 2)
         return;
+    if (samples == fewSamples && !counted)
+        missing += std::max<std::int64_t>(std::llround(step / ticksASample) - 1, 0);
     if (std::abs(step - ticksASample) < likeStep * ticksASample) {
         ticksASample += stepWeight * (step - ticksASample);
         otherSteps = 0;
@@ -146,15 +159,12 @@ void StreamClock::State::packetEnded(double arrival, int packetSamples)
     const double late = arrival - time;
     spread += (late > spread ? 1 : -1) * spreadStep * std::max(spread, 1e-3);
     const bool block = envelope.add(unitsOf(tick), arrival, bestPace);
-    if (arrival - lastArrival > longSilence)
-        calmSince = arrival;
-    lastArrival = arrival;
-    if (block && line.by == ClockFit::By::Arrival && arrival - std::max(calmSince, firstArrival) > calmAfter)
-        findLoss(packetSamples);
+    if (!frozen && (block || arrival - firstArrival < slewOver))
+        findPace();
+    if (line.by == ClockFit::By::Arrival)
+        watchForLoss(arrival, block, packetSamples);
     if (frozen)
         return;
-    if (block || arrival - firstArrival < slewOver)
-        findPace();
     follow();
     if (wishesFrozen)
         freezeIfSettled(arrival);
@@ -169,7 +179,8 @@ void StreamClock::State::findPace()
         return;
     const double data = std::clamp(found->value, 1 / widestPace, widestPace);
     const double error = found->error / data;
-    if (std::isinf(wordSpread) || std::abs(data / wordPace - 1) > contradicted * (error + wordSpread)) {
+    const double off = std::abs(data / wordPace - 1);
+    if (std::isinf(wordSpread) || (off > contradicted * (error + wordSpread) && off * found->duration > feigned)) {
         bestPace = data;
         paceSpread = error;
         return;
@@ -179,19 +190,36 @@ void StreamClock::State::findPace()
     paceSpread = wordSpread * error / std::hypot(wordSpread, error);
 }
 
-/// What comes next is counted on by what is missing; the line stays.
-void StreamClock::State::findLoss(int packetSamples)
+/// Where packets keep step with the radio's beat, one that just misses a beat lifts the edge as a lost one does: only
+/// where lateness strolls over all phases of a packet within a second does a step tell of a loss.
+void StreamClock::State::watchForLoss(double arrival, bool block, int packetSamples)
 {
     const double packet = packetSamples * bestPace * unit;
+    const double height = arrival - bestPace * unitsOf(tick) - edge;
+    stroll += std::min(packet / strollOver, 1.0) * (std::polar(1.0, fullTurn * height / packet) - stroll);
+    if (arrival - lastArrival > longSilence)
+        calmSince = arrival;
+    lastArrival = arrival;
+    if (!block)
+        return;
+    edge = envelope.offset(bestPace, edgeBefore);
+    if (std::abs(stroll) < strolls && arrival - std::max(calmSince, firstArrival) > calmAfter)
+        findLoss(arrival, packet, packetSamples);
+}
+
+/// What comes next is counted on by what is missing; in a set, where the gap would fall into the wrong place, after it.
+void StreamClock::State::findLoss(double arrival, double packet, int packetSamples)
+{
     if (packet < shortestLoss || paceSpread * edgeBefore > likePackets * packet) // else it may be a wrong pace
         return;
-    const double packets = (envelope.offset(bestPace, edgeNow) - envelope.offset(bestPace, edgeBefore)) / packet;
+    const double packets = (envelope.offset(bestPace, edgeNow) - edge) / packet;
     const double whole = std::round(packets);
     if (whole < 1 || std::abs(packets - whole) > likePackets)
         return;
     const auto samplesLost = static_cast<std::int64_t>(whole) * packetSamples;
-    count += samplesLost;
+    (wishesFrozen ? owed : count) += samplesLost;
     missing += samplesLost;
+    calmSince = arrival;
 }
 
 /// The line given out goes on from the last sample; outside of sets it bends towards the envelope.
@@ -240,7 +268,7 @@ double StreamClock::timeOf(const Tick& tick)
     const std::int64_t raw = s.rawTick(tick);
     if (s.restarted || s.line.timeOf(raw + s.base) < s.time - steppedBack)
         s.goOn(tick, raw);
-    s.take(std::max(raw + s.base, s.tick + 1));
+    s.take(std::max(raw + s.base, s.tick + 1), tick.counter >= 0);
     const double time = s.line.timeOf(s.tick);
     s.time = time > s.time ? time : s.time + leastStep;
     if (tick.index + 1 >= tick.count)
@@ -261,6 +289,7 @@ void StreamClock::freeze()
 void StreamClock::release()
 {
     state_->wishesFrozen = state_->frozen = false;
+    state_->count += std::exchange(state_->owed, 0);
 }
 
 void StreamClock::restart()

@@ -5,8 +5,10 @@
 // phone time = offset + pace x sensor time is fitted to that envelope; while a set runs it is frozen, so that intervals
 // within the set are the sensor's own; between sets it follows.
 // Without counter and stamp the sensor time is the number of samples received times the period, and what was lost shows
-// only as a step of the envelope: a second later the count goes on by what is missing. Until then times are early by
-// what was lost; packets shorter than 5 ms drown in the lateness of all and are not missed.
+// only as a step of the envelope by whole packets. Where packets keep step with the radio's connection events (or come
+// slower than these), one that just misses its event makes the same step, so there nothing is counted; nor for packets
+// shorter than 5 ms. What was found a second later is set right between sets only: within a set the gap would fall into
+// another repetition, so there times stay early by it, and intervals that hold no loss stay right.
 #pragma once
 
 #include <cstdint>
@@ -72,8 +74,9 @@ public:
     [[nodiscard]] ClockFit fit() const;
     /// Of the latest sample. After a restart ticks go on by what would have come meanwhile, so that one line holds.
     [[nodiscard]] std::int64_t tick() const;
-    [[nodiscard]] double rate() const;       ///< samples a second of phone time; 0 while not known
-    [[nodiscard]] std::int64_t lost() const; ///< samples that steps of the envelope say are missing (By::Arrival)
+    [[nodiscard]] double rate() const; ///< samples a second of phone time; 0 while not known
+    /// Samples missing by steps of stamps, or of the envelope; where there is a counter it knows better: 0.
+    [[nodiscard]] std::int64_t lost() const;
 
 private:
     struct State;
