@@ -59,7 +59,10 @@ private:
 /// Watches a running stream and finds the gyroscope's bias anew whenever the sensor lies still (temperature moves it).
 /// Still is: both sensors quiet for 1 s, and gravity where it was. An even turn about the vertical looks like a bias to
 /// both sensors; so after the first time the bias may move by 0.2 degree/s and 0.3 degree/s a minute, no more (1
-/// degree/s from one that was kept from another day).
+/// degree/s from one that was kept from another day). The first one of a sensor that nobody measured (up to 12
+/// degree/s) may be such a turn, and nothing tells. It does not stay: a bias further off is believed once two rests
+/// agree on it in poses 20 degrees or more apart, for a turn about the vertical (of more than 0.6 degree/s) would lie
+/// along gravity in both.
 class Rezero
 {
 public:
@@ -81,9 +84,14 @@ private:
     };
 
     [[nodiscard]] bool isQuiet(Block& block) const;
-    [[nodiscard]] std::optional<Eigen::Vector3d> meanRate() const;
+    struct Rest {
+        Eigen::Vector3d force, rate; ///< means
+    };
+    [[nodiscard]] std::optional<Rest> rest() const;
+    [[nodiscard]] bool confirms(const Rest& other);
 
     std::optional<Eigen::Vector3d> bias_;
+    std::optional<Rest> rival_;     ///< the last rest whose rate lay too far from the bias
     std::optional<double> foundAt_; ///< s
     double last_ = 0;               ///< s
     Block running_;

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "engine/motion/calibration.hpp"
 
@@ -22,6 +23,7 @@ constexpr double largestBias = 12 * degree;             // rad/s, that a sensor 
 constexpr double changeSinceKept = 1 * degree;          // rad/s, of a bias that was measured on another day
 constexpr double bridgedChange = 0.2 * degree;          // rad/s
 constexpr double changePerSecond = 0.3 * degree / 60.0; // rad/s2
+constexpr double otherPose = 20 * degree;               // between gravity of two rests
 
 Eigen::Vector3d spreadOf(const Eigen::Vector3d& squares, const Eigen::Vector3d& sum, int count)
 {
@@ -44,19 +46,30 @@ bool Rezero::isQuiet(Block& block) const
 }
 
 /// Of the blocks, where their first half agrees with the second.
-std::optional<Eigen::Vector3d> Rezero::meanRate() const
+std::optional<Rezero::Rest> Rezero::rest() const
 {
     constexpr double half = blockCount / 2.0;
-    Eigen::Vector3d force = Eigen::Vector3d::Zero(), rate = Eigen::Vector3d::Zero(), sum = Eigen::Vector3d::Zero();
+    const Eigen::Vector3d zero = Eigen::Vector3d::Zero();
+    Rest change{zero, zero}, mean{zero, zero};
     for (std::size_t i = 0; i < blockCount; ++i) {
         const double sign = i < blockCount / 2 ? -1 : 1;
-        force += sign / half * quiet_[i].force;
-        rate += sign / half * quiet_[i].rate;
-        sum += quiet_[i].rate;
+        change.force += sign / half * quiet_[i].force;
+        change.rate += sign / half * quiet_[i].rate;
+        mean.force += quiet_[i].force / (2 * half);
+        mean.rate += quiet_[i].rate / (2 * half);
     }
-    if (force.cwiseAbs().maxCoeff() > sameForce || rate.cwiseAbs().maxCoeff() > sameRate)
+    if (change.force.cwiseAbs().maxCoeff() > sameForce || change.rate.cwiseAbs().maxCoeff() > sameRate)
         return std::nullopt;
-    return sum / static_cast<double>(blockCount);
+    return mean;
+}
+
+/// A rest that contradicts the bias: does the one before that did so tell the same, from another pose?
+bool Rezero::confirms(const Rest& other)
+{
+    const auto before = std::exchange(rival_, other);
+    if (!before || (other.rate - before->rate).norm() > bridgedChange)
+        return false;
+    return other.force.dot(before->force) < std::cos(otherPose) * other.force.norm() * before->force.norm();
 }
 
 std::optional<Eigen::Vector3d> Rezero::add(const Sample& sample)
@@ -90,15 +103,16 @@ std::optional<Eigen::Vector3d> Rezero::add(const Sample& sample)
     if (!complete)
         return std::nullopt;
     quietCount_ = 0;
-    const auto found = meanRate();
-    if (!found || found->norm() > largestBias)
+    const auto found = rest();
+    if (!found || found->rate.norm() > largestBias)
         return std::nullopt;
     const double allowed = foundAt_
                                ? std::min(bridgedChange + changePerSecond * (sample.time - *foundAt_), changeSinceKept)
                                : changeSinceKept;
-    if (bias_ && (*found - *bias_).norm() > allowed)
+    if (bias_ && (found->rate - *bias_).norm() > allowed && !confirms(*found))
         return std::nullopt;
-    bias_ = *found;
+    rival_.reset();
+    bias_ = found->rate;
     foundAt_ = sample.time;
     return bias_;
 }

@@ -237,3 +237,33 @@ TEST_CASE("A bias that nobody measured is found from the first second of rest, a
     CHECK(at < 1.2);
     CHECK((*found - bench.bias).norm() < 0.03 * degree);
 }
+
+TEST_CASE("A first bias that was an even turn is set right by two rests in different poses, and not by turns in both")
+{
+    const Eigen::Vector3d level(0.1, -0.2, 1), tilted(1, 0, 0.4);
+    for (const double turn : {1.5, 3.0, 8.0}) {
+        CAPTURE(turn);
+        Bench bench(8);
+        Rezero rezero;
+        std::optional<Eigen::Vector3d> used;
+        const auto take = [&](const Sample& sample) {
+            if (const auto bias = rezero.add(sample))
+                used = bias;
+        };
+        const auto error = [&] { return (used.value() - bench.bias).norm(); };
+        const auto moved = [&] { bench.hold({0, 1, 1}, 0.5, take, 2, Eigen::Vector3d::UnitX()); };
+        bench.hold(level, 3, take, turn * degree); // looks like rest
+        CHECK(error() == Approx(turn * degree).epsilon(0.05));
+        moved();
+        bench.hold(level, 5, take); // one pose says nothing, however long
+        CHECK(error() == Approx(turn * degree).epsilon(0.05));
+        moved();
+        bench.hold(tilted, 3, take);
+        CHECK(error() < 0.03 * degree);
+        for (const auto& pose : {level, tilted, level}) {
+            moved();
+            bench.hold(pose, 3, take, turn * degree);
+        }
+        CHECK(error() < 0.1 * degree);
+    }
+}
