@@ -21,7 +21,7 @@ constexpr double stampSpread = 200e-6;  // standard deviation of the pace of a c
 constexpr double rateSpread = 0.025;    // of a rate as the sensor's maker says; starting value of this project
 constexpr double paceKeptSpread = 1e-4; // of a pace found before the link was lost
 constexpr double contradicted = 4;      // standard errors beyond which the sensor's word on its pace counts for nothing
-constexpr double feigned = 0.1;         // s of arrivals that a slow beat of packets and radio can feign
+constexpr double feigned = 0.03;        // s by which a slow beat of packets and radio bends the edge
 constexpr double settledSpread = 1e-3;  // of a pace good enough for a set: 0.3 ms in 0.3 s
 constexpr double settledAfter = 0.5;    // s
 constexpr double offsetOver = 10;       // s of arrivals that say where the line lies now
@@ -171,16 +171,16 @@ void StreamClock::State::packetEnded(double arrival, int packetSamples)
 }
 
 /// The sensor's word and the arrivals' word on the pace, weighed by their errors; a word that the arrivals contradict
-/// is dropped.
+/// is dropped. A crystal's word is better than that of arrivals whose beat against the radio is slow.
 void StreamClock::State::findPace()
 {
     const auto found = envelope.pace();
     if (!found)
         return;
     const double data = std::clamp(found->value, 1 / widestPace, widestPace);
-    const double error = found->error / data;
-    const double off = std::abs(data / wordPace - 1);
-    if (std::isinf(wordSpread) || (off > contradicted * (error + wordSpread) && off * found->duration > feigned)) {
+    const bool trusted = wordSpread <= stampSpread;
+    const double error = found->error / data + (trusted ? feigned / found->duration : 0);
+    if (std::isinf(wordSpread) || std::abs(data / wordPace - 1) > contradicted * (error + wordSpread)) {
         bestPace = data;
         paceSpread = error;
         return;

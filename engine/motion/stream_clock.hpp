@@ -4,6 +4,8 @@
 // the lower envelope of (arrival - sensor time) is the true line; the sensor's clock is off by up to 300 ppm. The map
 // phone time = offset + pace x sensor time is fitted to that envelope; while a set runs it is frozen, so that intervals
 // within the set are the sensor's own; between sets it follows.
+// Without stamps a link younger than 10 s whose packets come within 1.5 % of the interval of connection events, or of a
+// multiple, may leave the pace wrong by up to 1 %: a slow beat looks like a slow clock.
 // Without counter and stamp the sensor time is the number of samples received times the period, and what was lost shows
 // only as a step of the envelope by whole packets. Where packets keep step with the radio's connection events (or come
 // slower than these), one that just misses its event makes the same step, so there nothing is counted; nor for packets

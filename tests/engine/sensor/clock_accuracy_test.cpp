@@ -62,6 +62,7 @@ private:
 };
 
 enum class Form { Stamps, Counter, Arrivals };
+enum class Beat { Any, InStep }; ///< of packets and connection events; in step: nearly one a packet, on a young link
 
 SensorMap mapOf(Form form, double rate, int samplesAPacket = 4)
 {
@@ -87,12 +88,12 @@ struct Use {
     int samplesAPacket;
 };
 
-Use drawUse(Form form, std::uint64_t seed)
+Use drawUse(Form form, Beat beat, std::uint64_t seed)
 {
     static constexpr int sizes[] = {1, 2, 4, 8};
     std::mt19937_64 random(seed);
     Use use{};
-    use.connectedBefore = std::uniform_int_distribution(5, 30)(random);
+    use.connectedBefore = std::uniform_int_distribution(5, beat == Beat::Any ? 30 : 10)(random);
     use.lossShare = std::uniform_real_distribution(0.0, 0.02)(random);
     use.samplesAPacket = sizes[std::uniform_int_distribution(0, 3)(random)];
     if (form == Form::Arrivals)
@@ -118,14 +119,16 @@ std::vector<motion::Sample> withRestBefore(const motion::Recording& set, double 
 }
 
 /// A set over that radio, as the program takes it in: the clock runs before, and is frozen while the set lasts.
-Played play(Form form, const motion::Recording& set, double rate, std::uint64_t seed)
+Played play(Form form, Beat beat, const motion::Recording& set, double rate, std::uint64_t seed)
 {
-    const Use use = drawUse(form, seed + 1);
+    const Use use = drawUse(form, beat, seed + 1);
     const auto samples = withRestBefore(set, rate, use.connectedBefore);
     const auto map = mapOf(form, rate, use.samplesAPacket);
     demo::PacketEncoder encoder(map);
     AirTime air(seed, use.connectedBefore, samples.back().time);
     std::mt19937_64 random(seed + 2);
+    if (beat == Beat::InStep)
+        air.interval = use.samplesAPacket / rate * std::uniform_real_distribution(0.985, 1.015)(random);
     Stream stream(map, {}, zero);
     Played played;
     played.disturbed = played.undisturbed = set;
@@ -163,7 +166,7 @@ struct Tally {
     std::uint64_t worstSeed = 0;
 };
 
-Tally compare(Form form, int sets, std::uint64_t firstSeed)
+Tally compare(Form form, Beat beat, int sets, std::uint64_t firstSeed)
 {
     static constexpr const char* lifts[] = {"half-squat", "quarter-squat", "parallel-squat", "bench-press"};
     static constexpr double rates[] = {100, 200, 300, 400};
@@ -181,7 +184,7 @@ Tally compare(Form form, int sets, std::uint64_t firstSeed)
         sensor.rate = rate;
         const auto set = simulator::simulateSet(plan, sensor, seed);
         REQUIRE(set);
-        const auto played = play(form, set->recording, rate, seed);
+        const auto played = play(form, beat, set->recording, rate, seed);
         const auto disturbed = reps::analyseSet(played.disturbed, *lift);
         const auto undisturbed = reps::analyseSet(played.undisturbed, *lift);
         REQUIRE(undisturbed);
@@ -214,9 +217,9 @@ void say(const char* form, const Tally& tally)
               << tally.worstSeed << ")\n";
 }
 
-void check(const char* name, Form form, int sets, std::uint64_t seed)
+void check(const char* name, Form form, int sets, std::uint64_t seed, Beat beat = Beat::Any)
 {
-    const auto tally = compare(form, sets, seed);
+    const auto tally = compare(form, beat, sets, seed);
     say(name, tally);
     CAPTURE(name, seed, tally.worstSeed);
     CHECK(tally.unlike == 0);
@@ -232,6 +235,7 @@ TEST_CASE(
     check("stamps", Form::Stamps, 160, 1001);
     check("counter", Form::Counter, 160, 2001);
     check("arrivals", Form::Arrivals, 160, 3001);
+    check("stamps, in step with the radio", Form::Stamps, 160, 4001, Beat::InStep);
 }
 
 namespace
