@@ -18,7 +18,7 @@ enum class LinkState { Idle, Searching, Connecting, Streaming, Lost };
 struct SourceEvents {
     std::function<void(LinkState)> stateChanged;
     std::function<void(const motion::Sample&, const motion::Receipt&)>
-        sample;                               ///< a replayed file gives an empty receipt
+        sample;                               ///< an empty receipt where the time came with the data
     std::function<void(const Error&)> failed; ///< the source keeps trying unless it says Idle
 };
 

@@ -190,17 +190,6 @@ std::span<const StreamSample> Stream::add(std::size_t stream, std::span<const st
     return s.ready;
 }
 
-std::span<const StreamSample> Stream::addAgain(const RawSample& sample)
-{
-    State& s = *state_;
-    s.ready.clear();
-    if (s.lanes.empty())
-        return {};
-    s.packet.assign(1, sample);
-    s.take(s.accelerometer(), sample.arrival);
-    return s.ready;
-}
-
 void Stream::setBegins()
 {
     state_->inSet = true;

@@ -1,5 +1,6 @@
 // One sensor's stream from notification to sample: decoding, merging of two characteristics, clock, calibration,
-// health. Radio, replay and tests go through this one class; it reads no clock (arrivals come in).
+// health. Radio and tests go through this one class; it reads no clock (arrivals come in). A stored capture holds what
+// it made, times, receipts and clock fit, and is streamed again from there (SampleSource).
 #pragma once
 
 #include <memory>
@@ -45,8 +46,6 @@ public:
 
     /// Samples that became ready with this notification; valid until the next call. Allocates nothing.
     std::span<const StreamSample> add(std::size_t stream, std::span<const std::uint8_t> bytes, std::int64_t arrival);
-    /// A stored sample again, as `add` made it from its notification: same clock, same health.
-    std::span<const StreamSample> addAgain(const RawSample& sample);
 
     void setBegins(); ///< freezes the clock
     void setEnds();

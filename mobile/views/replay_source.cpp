@@ -41,8 +41,10 @@ void ReplaySource::play()
     const double until = speed_ > 0 && !samples.empty()
                              ? samples.front().time + speed_ * static_cast<double>(since_.nsecsElapsed()) * 1e-9
                              : std::numeric_limits<double>::infinity();
-    for (std::size_t sent = 0; sent < mostAtOnce && next_ < samples.size() && samples[next_].time <= until; ++sent)
-        events_.sample(samples[next_++], {});
+    for (std::size_t sent = 0; sent < mostAtOnce && next_ < samples.size() && samples[next_].time <= until; ++sent) {
+        const auto receipt = next_ < recording_.receipts.size() ? recording_.receipts[next_] : motion::Receipt{};
+        events_.sample(samples[next_++], receipt);
+    }
     if (next_ < samples.size())
         return;
     timer_.stop();

@@ -1,5 +1,5 @@
-// A recording played as if a sensor sent it: the same port as a radio, so that nothing behind it can tell. Lives on the
-// thread that starts it, which must have an event loop.
+// A recording played as if a sensor sent it: the same port as a radio, so that nothing behind it can tell: same
+// samples, same receipts, same clock fit. Lives on the thread that starts it, which must have an event loop.
 #pragma once
 
 #include <QElapsedTimer>
@@ -22,6 +22,7 @@ public:
     void start(sensor::SourceEvents events) override;
     void stop() override;
     [[nodiscard]] std::string name() const override { return name_; }
+    [[nodiscard]] std::string clockFit() const override { return recording_.clockFit; }
     [[nodiscard]] motion::SensorTraits traits() const override { return recording_.sensor; }
     [[nodiscard]] bool hasGyroscope() const override { return recording_.hasGyroscope; }
     [[nodiscard]] std::optional<int> batteryPercent() const override { return std::nullopt; }
