@@ -5,6 +5,8 @@
 
 #include <Eigen/QR>
 
+#include "engine/sensor/bits.hpp"
+
 namespace fleetrung::sensor::teaching
 {
 namespace
@@ -13,11 +15,12 @@ namespace
 using Eigen::Vector3d;
 
 // Starting values of this project, chosen on random layouts (tests/teach).
-constexpr double farAboveNoise = 6;      // range over the faces / noise at rest
-constexpr double sameChannel = 0.04;     // of the range: how alike the samples of one packet are
-constexpr double alikeRange = 1.3;       // between two axes
-constexpr double roundEnough = 0.04;     // of gravity: residual of the sphere
-constexpr double squareEnough = 0.3;     // cosine between two faces that ought to stand at right angles
+constexpr double farAboveNoise = 6;  // range over the faces / noise at rest
+constexpr double sameChannel = 0.04; // of the range: how alike the samples of one packet are
+constexpr double alikeRange = 1.8;   // between two axes: a chip that lies aslant reaches from 2 / sqrt 3 to 2
+constexpr double roundEnough = 0.04; // of gravity: residual of the sphere
+constexpr double squareEnough = 0.3; // cosine between two faces that ought to stand at right angles
+constexpr double ownBias = 0.3;      // gravities: zero offset of any accelerometer; of a magnetometer it may be more
 constexpr std::size_t mostChannels = 32; // of one type
 
 /// One number of a sample; the places of all samples of a packet.
@@ -109,6 +112,16 @@ bool facesOfACube(const std::vector<Vector3d>& points, const Sphere& sphere)
     return opposite == points.size() / 2;
 }
 
+/// Nought stands at nought, and of offset binary in the same place on all three axes.
+bool centredLikeOne(const Table& table, const Place& place, const Sphere& sphere)
+{
+    Eigen::Array3d off = sphere.center;
+    if (!table.isText() && !isFloat(place.type) && !isSigned(place.type)) {
+        off -= sphere.center.mean();
+    }
+    return off.abs().maxCoeff() < ownBias * sphere.radius + 1;
+}
+
 /// Samples that all three channels have at the same stride.
 Triad triadOf(const Table& table, const std::array<const ChannelPlaces*, 3>& channels)
 {
@@ -162,7 +175,8 @@ std::optional<Accelerometer> judged(const Table& table, const std::array<const C
                                 channels[0]->values.place.type == NumberType::Float32
                             ? 0
                             : 1 / sphere->radius;
-    if (sphere->residual > roundEnough + 0.6 * std::min(step, 0.15) || !facesOfACube(points, *sphere)) {
+    if (sphere->residual > roundEnough + 0.6 * std::min(step, 0.15) || !facesOfACube(points, *sphere) ||
+        !centredLikeOne(table, channels[0]->values.place, *sphere)) {
         return std::nullopt;
     }
     Accelerometer found;

@@ -1,10 +1,12 @@
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <map>
 #include <string_view>
 
 #include "engine/base/numbers.hpp"
 #include "engine/sensor/teach_table.hpp"
+#include "engine/statistics/robust.hpp"
 
 namespace fleetrung::sensor::teaching
 {
@@ -17,6 +19,7 @@ constexpr std::size_t mostCells = 64;
 struct Line {
     std::string text;
     double arrival;
+    std::size_t bytes; ///< with its end
 };
 
 std::vector<Line> linesOf(const Notifications& notifications)
@@ -29,11 +32,12 @@ std::vector<Line> linesOf(const Notifications& notifications)
                 line += static_cast<char>(byte);
                 continue;
             }
+            const auto bytes = line.size() + 1;
             while (!line.empty() && (line.back() == '\r' || line.back() == ' ')) {
                 line.pop_back();
             }
             if (!line.empty() && line.size() <= longestLine) {
-                lines.push_back({line, notifications.arrivalOf(i)});
+                lines.push_back({line, notifications.arrivalOf(i), bytes});
             }
             line.clear();
         }
@@ -113,6 +117,29 @@ std::vector<std::string> keysOf(const std::vector<std::string_view>& cells)
     return keys;
 }
 
+/// Lines put together from two halves, where a loss fell in between: no number in a column of numbers.
+void dropBroken(Table& table, const std::vector<double>& numbers)
+{
+    constexpr double ofNumbers = 0.9; // of the lines
+    Table whole = table;
+    whole.arrival.clear();
+    whole.cells.clear();
+    whole.count.clear();
+    for (std::size_t line = 0; line < table.size(); ++line) {
+        const auto* cells = &table.cells[line * table.width];
+        bool good = true;
+        for (std::size_t i = 0; i < table.width; ++i) {
+            good = good && (std::isfinite(cells[i]) || numbers[i] < ofNumbers * static_cast<double>(table.size()));
+        }
+        if (good) {
+            whole.arrival.push_back(table.arrival[line]);
+            whole.count.push_back(table.count[line]);
+            whole.cells.insert(whole.cells.end(), cells, cells + table.width);
+        }
+    }
+    table = std::move(whole);
+}
+
 /// Lines of the commonest shape (number of cells and keys).
 Table tableBy(const std::vector<Line>& lines, const std::string& prefix, char separator)
 {
@@ -137,20 +164,49 @@ Table tableBy(const std::vector<Line>& lines, const std::string& prefix, char se
     if (std::any_of(shape.begin(), shape.end(), [](const auto& key) { return !key.empty(); })) {
         table.keys = shape;
     }
-    for (const auto& line : lines) {
+    std::vector<double> numbers(shape.size()); // in each column
+    for (std::size_t k = 0; k < lines.size(); ++k) {
+        const auto& line = lines[k];
         if (!line.text.starts_with(prefix)) {
             continue;
         }
         const auto cells = cellsOf(rest(line), separator);
         if (keysOf(cells) == shape) {
             table.arrival.push_back(line.arrival);
-            for (const auto cell : cells) {
-                table.cells.push_back(numberOf(cell));
+            table.count.push_back(static_cast<double>(k));
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                table.cells.push_back(numberOf(cells[i]));
+                numbers[i] += std::isfinite(table.cells.back()) ? 1 : 0;
             }
         }
     }
+    dropBroken(table, numbers);
     table.share = static_cast<double>(table.size()) / static_cast<double>(lines.size());
     return table;
+}
+
+/// Where lines go on from notification to notification, each broken line has one missing. Two halves look like a whole
+/// line as often as a line's cells have it.
+void countLost(Table& table, const std::vector<Line>& lines, const Notifications& notifications)
+{
+    const auto ends = std::count_if(notifications.packets.begin(), notifications.packets.end(),
+                                    [](const RawPacket* packet) { return packet->bytes.back() == '\n'; });
+    if (2 * static_cast<std::size_t>(ends) > notifications.packets.size()) {
+        table.count.clear();
+        return;
+    }
+    std::vector<double> bytes;
+    for (const auto& line : lines) {
+        bytes.push_back(static_cast<double>(line.bytes));
+    }
+    const double lost =
+        notifications.meanBytes() / statistics::mean(bytes) * (1 + 1 / static_cast<double>(table.width));
+    double before = table.count.front(), now = 0;
+    for (auto& count : table.count) {
+        now += (count - before) + std::max(0.0, count - before - 1) * lost;
+        before = count;
+        count = now;
+    }
 }
 
 double numbersIn(const Table& table)
@@ -178,6 +234,7 @@ std::vector<Table> lineTables(const Notifications& notifications)
     if (best.size() < fewestRecords) {
         return {};
     }
+    countLost(best, lines, notifications);
     return {std::move(best)};
 }
 

@@ -8,6 +8,8 @@ namespace fleetrung::sensor::teaching
 
 using Eigen::Vector3d;
 
+constexpr double farOff = 0.7; // gravities
+
 Integral::Integral(std::vector<double> time, const std::vector<double>& value) : time_(std::move(time))
 {
     sum_.resize(time_.size());
@@ -69,13 +71,8 @@ Vector3d Gravity::mean(double from, double to) const
     return {integral[0].mean(from, to), integral[1].mean(from, to), integral[2].mean(from, to)};
 }
 
-namespace
+void mendSpikes(std::vector<double>& reading, double far)
 {
-
-/// A reading far from its neighbours on both sides is a broken record, not motion.
-void mendSpikes(std::vector<double>& reading)
-{
-    constexpr double far = 0.7; // gravities
     const auto raw = reading;
     for (std::size_t i = 2; i + 2 < raw.size(); ++i) {
         std::array<double, 5> near{raw[i - 2], raw[i - 1], raw[i], raw[i + 1], raw[i + 2]};
@@ -83,8 +80,6 @@ void mendSpikes(std::vector<double>& reading)
         reading[i] = std::abs(raw[i] - near[2]) > far ? near[2] : raw[i];
     }
 }
-
-} // namespace
 
 Gravity gravityOf(const Table& table, const Accelerometer& accelerometer)
 {
@@ -96,7 +91,7 @@ Gravity gravityOf(const Table& table, const Accelerometer& accelerometer)
         for (auto& value : reading) {
             value = (value - accelerometer.center[static_cast<Eigen::Index>(axis)]) / accelerometer.countsPerGravity;
         }
-        mendSpikes(reading);
+        mendSpikes(reading, farOff);
         gravity.integral.at(axis) = Integral(gravity.time, reading);
     }
     return gravity;

@@ -34,6 +34,9 @@ private:
 [[nodiscard]] std::vector<double> sampleTimes(const Table& table, int samples);
 [[nodiscard]] std::vector<double> samplesOf(const Table& table, const Triad& triad, std::size_t axis);
 
+/// A reading farther from its neighbours on both sides is a broken record, not motion: the median of the five instead.
+void mendSpikes(std::vector<double>& reading, double far);
+
 /// Specific force in the axes of the accelerometer's fields, in units of gravity.
 struct Gravity {
     std::vector<double> time;

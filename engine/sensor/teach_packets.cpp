@@ -1,6 +1,9 @@
 #include <algorithm>
 #include <array>
+#include <bit>
+#include <cmath>
 #include <map>
+#include <tuple>
 
 #include "engine/sensor/teach_table.hpp"
 
@@ -14,6 +17,7 @@ constexpr int shortestPeriod = 5, longestPeriod = 256;
 // Where the period of a stream is looked for: in pieces from all of the teaching, because bytes of gravity stay the
 // same as long as one face is up.
 constexpr std::size_t triedBeats = 24;
+constexpr double mostOfIt = 0.9;                        // of a stream that packets of one length make up
 constexpr std::size_t pieces = 12, pieceLength = 4'096; // bytes
 
 /// Bytes at the packets' begin that are always the same; two at most, more would be chance.
@@ -63,13 +67,13 @@ Stream joined(const Notifications& notifications)
     return stream;
 }
 
+using Bytes = std::vector<std::uint8_t>;
+
 struct Beat {
     std::size_t period = 0;
-    std::uint8_t byte = 0;
-    double support = 0; ///< share of the periods at whose begin the byte stands
+    Bytes mark;
+    double support = 0; ///< share of the periods at whose begin the mark stands
 };
-
-using Bytes = std::vector<std::uint8_t>;
 
 std::vector<Bytes> piecesOf(const Bytes& bytes)
 {
@@ -84,34 +88,40 @@ std::vector<Bytes> piecesOf(const Bytes& bytes)
     return all;
 }
 
-/// Bytes that come once a period and hardly anywhere else, the best ones first.
-std::vector<Beat> beatsOf(const Bytes& stream)
+/// Marks of one or two bytes that come once a period and hardly anywhere else, the best ones first.
+std::vector<Beat> beatsOf(const Bytes& stream, std::size_t length)
 {
     const auto parts = piecesOf(stream);
-    std::array<double, 256> all{};
+    const auto markAt = [&](const Bytes& bytes, std::size_t i) {
+        return length == 1 ? std::size_t{bytes[i]} : std::size_t{bytes[i]} << 8U | bytes[i + 1];
+    };
+    const std::size_t marks = length == 1 ? 256 : 65'536;
+    std::vector<int> all(marks);
     std::size_t count = 0;
     for (const auto& bytes : parts) {
         count += bytes.size();
-        for (const auto byte : bytes) {
-            ++all.at(byte);
+        for (std::size_t i = 0; i + length <= bytes.size(); ++i) {
+            ++all[markAt(bytes, i)];
         }
     }
     std::vector<Beat> beats;
     double best = 0;
     for (std::size_t period = shortestPeriod; period <= longestPeriod && period * 4 < count; ++period) {
-        std::array<double, 256> repeated{};
+        std::vector<int> repeated(marks);
         for (const auto& bytes : parts) {
-            for (std::size_t i = 0; i + period < bytes.size(); ++i) {
-                repeated.at(bytes[i]) += bytes[i] == bytes[i + period] ? 1 : 0;
+            for (std::size_t i = 0; i + period + length <= bytes.size(); ++i) {
+                const auto mark = markAt(bytes, i);
+                repeated[mark] += mark == markAt(bytes, i + period) ? 1 : 0;
             }
         }
         const double periods = static_cast<double>(count) / static_cast<double>(period);
-        for (std::size_t byte = 0; byte < all.size(); ++byte) {
-            if (all.at(byte) > 1.7 * periods || all.at(byte) < 0.7 * periods) {
+        for (std::size_t mark = 0; mark < marks; ++mark) {
+            if (all[mark] > 1.7 * periods || all[mark] < 0.7 * periods) {
                 continue;
             }
-            const double support = std::min(1.0, repeated.at(byte) / periods);
-            beats.push_back({period, static_cast<std::uint8_t>(byte), support});
+            const double support = std::min(1.0, repeated[mark] / periods);
+            const auto low = static_cast<std::uint8_t>(mark & 0xFFU), high = static_cast<std::uint8_t>(mark >> 8U);
+            beats.push_back({period, length == 1 ? Bytes{low} : Bytes{high, low}, support});
             best = std::max(best, support);
         }
     }
@@ -120,6 +130,17 @@ std::vector<Beat> beatsOf(const Bytes& stream)
                      [](const Beat& left, const Beat& right) { return left.support > right.support; });
     beats.resize(std::min(beats.size(), triedBeats));
     return beats;
+}
+
+/// A mark is made to be told from numbers: its bits change often (common practice, no source), where the high byte of a
+/// slow number changes little.
+int changesOf(const Bytes& mark)
+{
+    int changes = 0;
+    for (const auto byte : mark) {
+        changes += std::popcount(static_cast<unsigned>((byte ^ byte >> 1U) & 0x7FU));
+    }
+    return changes;
 }
 
 Table packetsOfBeat(const Stream& stream, std::size_t period, const std::vector<std::uint8_t>& mark)
@@ -141,10 +162,44 @@ Table packetsOfBeat(const Stream& stream, std::size_t period, const std::vector<
         const auto begin = stream.bytes.begin() + static_cast<std::ptrdiff_t>(i);
         table.bytes.insert(table.bytes.end(), begin, begin + static_cast<std::ptrdiff_t>(period));
         table.arrival.push_back(stream.arrival[i + period - 1]);
+        table.count.push_back(static_cast<double>(i));
         i += period;
     }
     table.share = static_cast<double>(table.bytes.size()) / static_cast<double>(stream.bytes.size());
     return table;
+}
+
+/// Bytes of a face or two repeat as well as a mark does, but not through all of the teaching: the beat that cuts most
+/// of the stream into packets is the one, of equals the shortest, of these the likeliest mark.
+std::pair<Beat, Table> bestBeat(const Stream& stream, std::size_t length)
+{
+    constexpr double asMuch = 0.02;
+    Beat beat;
+    Table table;
+    for (const auto& tried : beatsOf(stream.bytes, length)) {
+        auto cut = packetsOfBeat(stream, tried.period, tried.mark);
+        const bool alike = cut.share > table.share - asMuch;
+        const bool better = cut.share > table.share + asMuch || (alike && tried.period < beat.period) ||
+                            (alike && tried.period == beat.period && changesOf(tried.mark) > changesOf(beat.mark));
+        if (beat.period == 0 || better) {
+            beat = tried;
+            table = std::move(cut);
+        }
+    }
+    return {beat, table};
+}
+
+/// Where packets are no longer a period apart, a notification is missing.
+void countLost(Table& table, double missing)
+{
+    const auto period = static_cast<double>(table.width);
+    double before = table.count.front(), now = 0;
+    for (auto& count : table.count) {
+        const double step = count - before;
+        now += step == 0 || step == period ? step / period : std::max(1.0, std::round((step + missing) / period));
+        before = count;
+        count = now;
+    }
 }
 
 /// How many bytes before the packets' begin are always the same, and not zero: the mark begins there.
@@ -198,39 +253,29 @@ std::vector<Table> packetTables(const Notifications& notifications)
 std::vector<Table> byteStreamTables(const Notifications& notifications)
 {
     const auto stream = joined(notifications);
-    // Bytes of a face or two repeat as well as a mark does, but not through all of the teaching: the beat that cuts
-    // most of the stream into packets is the one, and of equals the shortest.
-    constexpr double asMuch = 0.02;
-    Beat beat;
-    Table table;
-    for (const auto& tried : beatsOf(stream.bytes)) {
-        auto cut = packetsOfBeat(stream, tried.period, {tried.byte});
-        const bool better =
-            cut.share > table.share + asMuch || (cut.share > table.share - asMuch && tried.period < beat.period);
-        if (beat.period == 0 || better) {
-            beat = tried;
-            table = std::move(cut);
-        }
+    auto [beat, table] = bestBeat(stream, 2);
+    if (table.share < mostOfIt) {
+        std::tie(beat, table) = bestBeat(stream, 1);
     }
     if (beat.period == 0 || table.size() < fewestRecords) {
         return {};
     }
-    // Bytes that stay the same around the beat belong to the mark; the packet begins with the first of them.
-    const auto earlier = earlierBegin(table);
-    std::vector<std::uint8_t> mark;
-    for (std::size_t i = earlier; i > 0; --i) {
-        mark.push_back(table.bytes[table.width - i]);
+    if (beat.mark.size() == 1) {
+        // Bytes that stay the same around it belong to the mark; the packet begins with the first of them.
+        Bytes mark;
+        for (std::size_t i = earlierBegin(table); i > 0; --i) {
+            mark.push_back(table.bytes[table.width - i]);
+        }
+        mark.push_back(beat.mark.front());
+        beat.mark = mark.size() == 1 ? commonBegin(table) : mark;
+        beat.mark.resize(std::min<std::size_t>(beat.mark.size(), 2));
+        table = packetsOfBeat(stream, beat.period, beat.mark);
     }
-    mark.push_back(beat.byte);
-    if (mark.size() == 1) {
-        mark = commonBegin(table);
-    }
-    mark.resize(std::min<std::size_t>(mark.size(), 2));
-    table = packetsOfBeat(stream, beat.period, mark);
     table.notifier = notifications.notifier;
     if (table.size() < fewestRecords) {
         return {};
     }
+    countLost(table, notifications.meanBytes());
     return {std::move(table)};
 }
 

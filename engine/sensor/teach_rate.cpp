@@ -130,6 +130,10 @@ PacketRate packetRateOf(const Table& table)
     }
     const double duration = std::max(table.arrival.back() - table.arrival.front(), 1e-9);
     const double received = static_cast<double>(gaps.size()) / duration;
+    if (!table.count.empty()) {
+        const double sent = table.count.back() - table.count.front();
+        return {sent / duration, 1 - static_cast<double>(gaps.size()) / sent};
+    }
     auto sorted = gaps;
     std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(gaps.size() / 2), sorted.end());
     const double middle = std::max(sorted[gaps.size() / 2], 1e-6);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/statistics/robust.hpp"
+
 namespace fleetrung::sensor::teaching
 {
 namespace
@@ -29,7 +31,7 @@ bool overlaps(const Table& table, const Place& place, const Triad& triad)
     return false;
 }
 
-/// Means over windows of the whole recording: where each begins.
+/// Windows of the whole recording: where each begins.
 std::vector<std::size_t> windowsOf(const Table& table)
 {
     std::vector<std::size_t> begins{0};
@@ -42,22 +44,21 @@ std::vector<std::size_t> windowsOf(const Table& table)
     return begins;
 }
 
-std::vector<double> windowMeans(const Table& table, const std::vector<std::size_t>& begins, const Place& place)
+std::vector<double> windowMiddles(const Table& table, const std::vector<std::size_t>& begins, const Place& place)
 {
-    std::vector<double> means;
+    std::vector<double> middles;
     for (std::size_t w = 0; w + 1 < begins.size(); ++w) {
-        double sum = 0;
-        int count = 0;
+        std::vector<double> values;
         const auto step = std::max<std::size_t>(1, (begins[w + 1] - begins[w]) / 16);
         for (auto i = begins[w]; i < begins[w + 1]; i += step) {
             const double value = table.at(i, place);
-            const bool usable = std::isfinite(value) && std::abs(value) < 1e12;
-            sum += usable ? value : 0;
-            count += usable ? 1 : 0;
+            if (std::isfinite(value) && std::abs(value) < 1e12) {
+                values.push_back(value);
+            }
         }
-        means.push_back(count > 0 ? sum / count : 0);
+        middles.push_back(values.empty() ? 0 : statistics::median(values));
     }
-    return means;
+    return middles;
 }
 
 struct Candidate {
@@ -104,7 +105,7 @@ std::optional<Candidate> candidateAt(const Table& table, const std::array<Record
     for (const double mean : values->mean) {
         squares += (mean - candidate.channel.bias) * (mean - candidate.channel.bias) / faces;
     }
-    candidate.means = windowMeans(table, windows, place);
+    candidate.means = windowMiddles(table, windows, place);
     for (auto& mean : candidate.means) {
         mean -= candidate.channel.bias;
     }
@@ -133,14 +134,25 @@ void takeSamples(const Table& table, Candidate& candidate)
         }
     }
     const Triad alone{{channel.place, channel.place, channel.place}, channel.samples, channel.stride};
-    auto values = samplesOf(table, alone, 0);
-    for (auto& value : values) {
-        value -= channel.bias;
-    }
-    channel.integral = Integral(sampleTimes(table, channel.samples), values);
+    channel.integral = Integral(sampleTimes(table, channel.samples), turningOf(table, alone, 0, channel.bias));
 }
 
 } // namespace
+
+std::vector<double> turningOf(const Table& table, const Triad& triad, std::size_t axis, double bias)
+{
+    constexpr double usual = 0.98; // share of the values that broken records leave alone by far
+    auto values = samplesOf(table, triad, axis);
+    std::vector<double> sizes;
+    for (auto& value : values) {
+        value -= bias;
+        sizes.push_back(std::abs(value));
+    }
+    const auto place = static_cast<std::ptrdiff_t>(usual * static_cast<double>(sizes.size() - 1));
+    std::nth_element(sizes.begin(), sizes.begin() + place, sizes.end());
+    mendSpikes(values, sizes[static_cast<std::size_t>(place)]);
+    return values;
+}
 
 std::vector<RateChannel> rateChannels(const Table& table, const PlaceGroup& group, const Steps& steps,
                                       const Triad* accelerometer)

@@ -16,6 +16,7 @@ constexpr double mostlyEven = 0.93;   // share of the steps
 constexpr double mostlySingle = 0.75; // share of the steps that jump over nothing
 constexpr double mostInOne = 12;      // records that may be lost without a pause
 constexpr double fewestInARound = 4;  // steps before it wraps
+constexpr double brokenLines = 0.01;  // share of lines that two halves make up, by which a number may be any
 
 std::vector<double> seriesAt(const Table& table, const Place& place)
 {
@@ -72,7 +73,8 @@ bool bytesRunLikeOne(const Table& table, const Place& place)
 }
 
 /// Where most of the steps that do not fit say the same: the value after which it begins anew.
-double earlierWrap(const std::vector<double>& series, const std::vector<double>& steps, double step, double wrap)
+double earlierWrap(const std::vector<double>& series, const std::vector<double>& steps, double step, double wrap,
+                   double mostAbove)
 {
     std::vector<double> rounds;
     for (std::size_t i = 0; i < steps.size(); ++i) {
@@ -87,9 +89,14 @@ double earlierWrap(const std::vector<double>& series, const std::vector<double>&
     const double round = medianOf(rounds);
     const auto same = std::count_if(rounds.begin(), rounds.end(),
                                     [&](double other) { return std::abs(other - round) <= evenEnough * step; });
-    const double highest = *std::max_element(series.begin(), series.end());
-    const bool fits = static_cast<double>(same) > 0.7 * static_cast<double>(rounds.size()) && round > highest &&
-                      round <= highest + 2 * step && (wrap == 0 || round < wrap - step / 2);
+    double highest = 0, above = 0;
+    for (const double value : series) {
+        highest = value < round ? std::max(highest, value) : highest;
+        above += value < round ? 0 : 1;
+    }
+    const bool fits = static_cast<double>(same) > 0.7 * static_cast<double>(rounds.size()) &&
+                      above <= mostAbove * static_cast<double>(series.size()) && round <= highest + 2 * step &&
+                      (wrap == 0 || round < wrap - step / 2);
     return fits ? round : 0;
 }
 
@@ -170,7 +177,7 @@ std::optional<Running> runningAt(const Table& table, const Place& place)
     if (!(running.step > 0) || (wraps && running.step * fewestInARound > byType)) {
         return std::nullopt;
     }
-    running.wrap = earlierWrap(series, steps, running.step, byType);
+    running.wrap = earlierWrap(series, steps, running.step, byType, table.isText() ? brokenLines : 0);
     if (running.wrap > 0) {
         steps = stepsOf(series, running.wrap);
     }
@@ -262,6 +269,18 @@ bool moreEven(const Table& table, const Running& a, const Running& b)
     return table.widthOf(a.place) > table.widthOf(b.place);
 }
 
+/// By a running number, else by breaks.
+std::vector<double> countsOf(const Table& table, const std::optional<Running>& running)
+{
+    if (!running) {
+        return table.count;
+    }
+    const bool whole = !table.isText() && !isFloat(running->place.type);
+    const double byType = whole ? std::ldexp(1.0, bitsOf(running->place.type)) : 0;
+    const auto steps = stepsOf(seriesAt(table, running->place), running->wrap > 0 ? running->wrap : byType);
+    return unwrapped(steps, running->step);
+}
+
 } // namespace
 
 RunningNumbers findRunning(const Table& table, const std::vector<Triad>& triads)
@@ -327,14 +346,10 @@ void retime(Table& table)
 {
     constexpr double believable = 0.3; // s rms that arrivals may lie off
     const auto numbers = findRunning(table, {});
-    const auto& running = numbers.stamp ? numbers.stamp : numbers.counter;
-    if (!running) {
+    const auto counts = countsOf(table, numbers.stamp ? numbers.stamp : numbers.counter);
+    if (counts.empty()) {
         return;
     }
-    const bool whole = !table.isText() && !isFloat(running->place.type);
-    const double byType = whole ? std::ldexp(1.0, bitsOf(running->place.type)) : 0;
-    const auto steps = stepsOf(seriesAt(table, running->place), running->wrap > 0 ? running->wrap : byType);
-    const auto counts = unwrapped(steps, running->step);
     const auto line = lineThrough(counts, table.arrival);
     if (line.tick > 0 && line.off < believable) {
         for (std::size_t i = 0; i < counts.size(); ++i) {

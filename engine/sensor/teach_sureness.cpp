@@ -63,8 +63,7 @@ Sureness gyroscopeSureness(const std::vector<Table>& tables, const Findings& fin
     for (const double turn : found.turns) {
         turns += turn / (6 * std::numbers::pi);
     }
-    const double sure = std::min({sureBelow(found.misfit, 0.08, 0.25), sureBelow(found.askew, 0.03, 0.12),
-                                  sureBelow(std::abs(turns - 1), 0.05, 0.15)});
+    const double sure = std::min(sureBelow(found.misfit, 0.08, 0.25), sureBelow(std::abs(turns - 1), 0.05, 0.15));
     return {"gyroscope", sure,
             placeText(tables[found.table], found.triad) + "; from rest to rest it carries gravity on within " +
                 fixedText(found.misfit * 180 / std::numbers::pi, 1) + " degrees, and a whole turn reads " +

@@ -74,6 +74,15 @@ double Notifications::arrivalOf(std::size_t packet) const
     return seconds(packets[packet]->arrival - zero);
 }
 
+double Notifications::meanBytes() const
+{
+    double sum = 0;
+    for (const auto* packet : packets) {
+        sum += static_cast<double>(packet->bytes.size());
+    }
+    return sum / static_cast<double>(packets.size());
+}
+
 bool Notifications::areText() const
 {
     std::size_t printable = 0, all = 0, ends = 0;

@@ -30,6 +30,7 @@ struct Table {
     std::vector<std::uint8_t> bytes;       ///< packets, one after the other
     std::vector<double> cells;             ///< lines, likewise; NaN where there is no number
     std::vector<double> arrival;           ///< s after the first packet of the recording
+    std::vector<double> count;             ///< records sent until then, where breaks say how many were lost; else empty
     std::vector<double> time;              ///< s, likewise, with the radio's bunching smoothed away
     double share = 0;                      ///< of all that came through the notifier
     std::vector<std::uint8_t> mark;        ///< of a byte stream, or where other packets come through the same notifier
@@ -68,6 +69,7 @@ struct Notifications {
     std::int64_t zero = 0; ///< arrival of the recording's first packet [ns]
 
     [[nodiscard]] double arrivalOf(std::size_t packet) const;
+    [[nodiscard]] double meanBytes() const;
     [[nodiscard]] bool areText() const;
 };
 [[nodiscard]] std::vector<Table> packetTables(const Notifications& notifications);

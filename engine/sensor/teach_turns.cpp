@@ -4,11 +4,9 @@
 #include <cmath>
 #include <numbers>
 
-#include <Eigen/Cholesky>
 #include <Eigen/Geometry>
 
 #include "engine/sensor/teach_rates.hpp"
-#include "engine/sensor/teach_running.hpp"
 
 namespace fleetrung::sensor::teaching
 {
@@ -21,9 +19,8 @@ using Eigen::Vector3d;
 // Starting values of this project, chosen on random layouts (tests/teach).
 constexpr double leastStep = 0.15;       // s between two directions of gravity
 constexpr double believable = 0.1;       // gravities that the force may be off before it is no longer gravity alone
-constexpr double explainedAtLeast = 0.6; // of gravity's turning
-constexpr double alikeScale = 1.25;      // between two axes
-constexpr double squareEnough = 0.25;    // cosine between two axes
+constexpr double explainedAtLeast = 0.4; // of gravity's turning
+constexpr double halfExplained = 0.2;    // below it, it does not turn
 constexpr double asGood = 0.06;          // of `explained`
 
 /// One step of gravity's direction.
@@ -87,57 +84,44 @@ struct Equations {
         }
     }
 
-    /// F (columns: channels) and the share explained.
-    [[nodiscard]] std::pair<Matrix3d, double> solve(const std::array<std::size_t, 3>& chosen,
-                                                    const std::vector<RateChannel>& channels) const
+    /// Each channel about one axis, either way round, all of one scale: the way that explains most.
+    [[nodiscard]] Gyroscope bestAxes(const std::array<std::size_t, 3>& chosen,
+                                     const std::vector<RateChannel>& channels) const
     {
-        Eigen::Matrix<double, 9, 9> part;
-        Eigen::Matrix<double, 9, 1> side;
-        for (std::size_t a = 0; a < 3; ++a) {
-            const auto row = static_cast<Eigen::Index>(3 * a), from = static_cast<Eigen::Index>(3 * chosen.at(a));
-            side.segment<3>(row) = right.segment<3>(from);
-            for (std::size_t b = 0; b < 3; ++b) {
-                part.block<3, 3>(row, static_cast<Eigen::Index>(3 * b)) =
-                    matrix.block<3, 3>(from, static_cast<Eigen::Index>(3 * chosen.at(b)));
+        constexpr std::array<std::array<int, 3>, 6> orders{
+            {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}};
+        Gyroscope best;
+        for (const auto& order : orders) {
+            std::array<Eigen::Index, 3> row{};
+            for (std::size_t a = 0; a < 3; ++a) {
+                row.at(a) = static_cast<Eigen::Index>(3 * chosen.at(a)) + order.at(a);
+            }
+            for (unsigned signs = 0; signs < 8; ++signs) {
+                std::array<double, 3> by{};
+                for (std::size_t a = 0; a < 3; ++a) {
+                    by.at(a) = channels[chosen.at(a)].activity * ((signs >> a & 1U) != 0 ? -1 : 1);
+                }
+                double pull = 0, square = 0;
+                for (std::size_t a = 0; a < 3; ++a) {
+                    pull += by.at(a) * right[row.at(a)];
+                    for (std::size_t b = 0; b < 3; ++b) {
+                        square += by.at(a) * by.at(b) * matrix(row.at(a), row.at(b));
+                    }
+                }
+                const double explained = pull * pull / std::max(square * total, 1e-300);
+                if (pull > 0 && explained > best.explained) {
+                    best.explained = explained;
+                    best.scale = pull / square;
+                    best.axes.setZero();
+                    for (std::size_t a = 0; a < 3; ++a) {
+                        best.axes(order.at(a), static_cast<Eigen::Index>(a)) = by.at(a) < 0 ? -1 : 1;
+                    }
+                }
             }
         }
-        part.diagonal().array() += 1e-9 * part.trace() + 1e-300;
-        const Eigen::Matrix<double, 9, 1> solution = part.ldlt().solve(side);
-        Matrix3d axes;
-        for (Eigen::Index a = 0; a < 3; ++a) {
-            axes.col(a) = solution.segment<3>(3 * a) / channels[chosen.at(static_cast<std::size_t>(a))].activity;
-        }
-        return {axes, side.dot(solution) / std::max(total, 1e-300)};
+        return best;
     }
 };
-
-/// Columns of one length at right angles, each near an axis of its own.
-std::optional<Gyroscope> asGyroscope(const Matrix3d& fit)
-{
-    const Vector3d sizes = fit.colwise().norm();
-    if (!fit.allFinite() || !(sizes.minCoeff() > 0) || sizes.maxCoeff() > alikeScale * sizes.minCoeff()) {
-        return std::nullopt;
-    }
-    Gyroscope gyroscope;
-    gyroscope.scale = sizes.mean();
-    gyroscope.axes.setZero();
-    std::array<bool, 3> taken{};
-    for (int field = 0; field < 3; ++field) {
-        const Vector3d direction = fit.col(field) / sizes[field];
-        if (std::abs(direction.dot(fit.col((field + 1) % 3)) / sizes[(field + 1) % 3]) > squareEnough) {
-            return std::nullopt;
-        }
-        Eigen::Index axis = 0;
-        const double along = direction.cwiseAbs().maxCoeff(&axis);
-        if (taken.at(static_cast<std::size_t>(axis))) {
-            return std::nullopt;
-        }
-        taken.at(static_cast<std::size_t>(axis)) = true;
-        gyroscope.axes(axis, field) = direction[axis] < 0 ? -1 : 1;
-        gyroscope.askew = std::max(gyroscope.askew, 1 - along);
-    }
-    return gyroscope;
-}
 
 bool mayBelong(const Table& table, const RateChannel& a, const RateChannel& b)
 {
@@ -159,19 +143,17 @@ void collect(const Table& table, std::size_t index, const std::vector<RateChanne
                 if (!mayBelong(table, channels[y], channels[z])) {
                     continue;
                 }
-                const auto [fit, explained] = equations.solve({x, y, z}, channels);
-                auto gyroscope = explained > explainedAtLeast ? asGyroscope(fit) : std::nullopt;
-                if (!gyroscope) {
+                auto gyroscope = equations.bestAxes({x, y, z}, channels);
+                if (gyroscope.explained < halfExplained) {
                     continue;
                 }
-                gyroscope->table = index;
-                gyroscope->triad = {
+                gyroscope.table = index;
+                gyroscope.triad = {
                     {channels[x].place, channels[y].place, channels[z].place}, channels[x].samples, channels[x].stride};
-                gyroscope->bias = {channels[x].bias, channels[y].bias, channels[z].bias};
-                gyroscope->explained = explained;
-                if (!jumpsOver(table, gyroscope->triad)) {
-                    gyroscope->resolution = resolutionOf(table, gyroscope->triad);
-                    all.push_back(*gyroscope);
+                gyroscope.bias = {channels[x].bias, channels[y].bias, channels[z].bias};
+                if (!jumpsOver(table, gyroscope.triad)) {
+                    gyroscope.resolution = resolutionOf(table, gyroscope.triad);
+                    all.push_back(gyroscope);
                 }
             }
         }
@@ -219,11 +201,11 @@ Rates ratesOf(const Table& table, const Gyroscope& gyroscope)
     Rates rates{sampleTimes(table, gyroscope.triad.samples), {}};
     std::array<std::vector<double>, 3> fields;
     for (std::size_t axis = 0; axis < 3; ++axis) {
-        fields.at(axis) = samplesOf(table, gyroscope.triad, axis);
+        fields.at(axis) = turningOf(table, gyroscope.triad, axis, gyroscope.bias[static_cast<Eigen::Index>(axis)]);
     }
     for (std::size_t i = 0; i < rates.time.size(); ++i) {
         const Vector3d counts{fields[0][i], fields[1][i], fields[2][i]};
-        rates.rate.push_back(gyroscope.scale * (gyroscope.axes * (counts - gyroscope.bias)));
+        rates.rate.push_back(gyroscope.scale * (gyroscope.axes * counts));
     }
     return rates;
 }
@@ -321,16 +303,6 @@ void measureTurns(Gyroscope& gyroscope, const Rates& rates, const Steps& steps, 
     }
 }
 
-/// A byte of a counter or of a stamp beats slowly at some rates, which looks like turning.
-bool runs(const Table& table, const RunningNumbers& numbers, const Place& place)
-{
-    const auto over = [&](const std::optional<Running>& running) {
-        return running && place.bit < running->place.bit + table.widthOf(running->place) &&
-               running->place.bit < place.bit + table.widthOf(place);
-    };
-    return over(numbers.counter) || over(numbers.stamp);
-}
-
 } // namespace
 
 GyroscopeSearch findGyroscope(const std::vector<Table>& tables, const Steps& steps, const Accelerometer& accelerometer,
@@ -345,18 +317,14 @@ GyroscopeSearch findGyroscope(const std::vector<Table>& tables, const Steps& ste
         if (tables[t].notifier == own && t != accelerometer.table) {
             continue;
         }
-        const auto numbers =
-            findRunning(tables[t], t == accelerometer.table ? std::vector{accelerometer.triad} : std::vector<Triad>{});
         for (const auto& group : placesOf(tables[t])) {
             const auto channels =
                 rateChannels(tables[t], group, steps, t == accelerometer.table ? &accelerometer.triad : nullptr);
-            const auto turning = std::count_if(channels.begin(), channels.end(), [&](const RateChannel& channel) {
-                return !runs(tables[t], numbers, channel.place);
-            });
-            search.somethingTurns = search.somethingTurns || turning >= 3;
             collect(tables[t], t, channels, changes, all);
         }
     }
+    search.somethingTurns = !all.empty();
+    std::erase_if(all, [](const Gyroscope& gyroscope) { return gyroscope.explained < explainedAtLeast; });
     search.found = bestOf(tables, all);
     if (search.found) {
         auto& gyroscope = *search.found;

@@ -12,7 +12,7 @@ MAY_INCLUDE = {
     "base": set(),
     "statistics": {"base"},
     "motion": {"base"},
-    "sensor": {"base", "motion"},
+    "sensor": {"base", "motion", "statistics"},
     "reps": {"base", "statistics", "motion"},
     "jumps": {"base", "statistics", "motion"},
     "sprint": {"base", "statistics"},
