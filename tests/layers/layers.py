@@ -18,6 +18,7 @@ MAY_INCLUDE = {
     "sprint": {"base", "statistics"},
     "strength": {"base", "statistics", "motion", "reps", "jumps"},
     "season": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint"},
+    "transfer": {"base", "statistics"},
     "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season"},
     "store": {"base"},
 }
