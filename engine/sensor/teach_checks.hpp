@@ -26,10 +26,11 @@ struct CheckedSteps {
 [[nodiscard]] std::optional<Taught> wrongTurn(const Gyroscope& gyroscope, const Gravity& gravity, const Steps& steps);
 
 struct Raises {
-    std::array<double, 2> heights{}; ///< m
-    double off = 0;                  ///< the worse of both, relative to what was asked
+    std::array<Raise, 2> done;
+    double off = 0; ///< the better of both, relative to the height asked: a packet lost in mid-raise spoils one
 };
 [[nodiscard]] Raises raisesOf(const Gravity& gravity, const Steps& steps, double gravityHere, double asked);
+/// There must be two, and one of the right height.
 [[nodiscard]] std::optional<Taught> wrongRaise(const Raises& raises, double asked);
 
 } // namespace fleetrung::sensor::teaching

@@ -108,27 +108,33 @@ Rest restIn(const Gravity& gravity, const Steps::Span& span)
     return rest;
 }
 
-double heightRaised(const Gravity& gravity, const Steps::Span& span, double metresPerSecondSquared)
+Raise raiseIn(const Gravity& gravity, const Steps::Span& span, double metresPerSecondSquared)
 {
     constexpr double still = 0.3; // s at either end
     const Vector3d begin = gravity.mean(span.from, span.from + still), end = gravity.mean(span.to - still, span.to);
     const double duration = span.to - span.from;
-    double speed = 0, height = 0, forceSum = 0;
+    Raise raise;
     std::vector<double> force, step;
+    double impulse = 0, before = 0;
     const auto first = std::lower_bound(gravity.time.begin(), gravity.time.end(), span.from) - gravity.time.begin();
     for (auto i = static_cast<std::size_t>(first) + 1; i < gravity.time.size() && gravity.time[i] < span.to; ++i) {
         const double share = (gravity.time[i] - span.from) / duration;
         const Vector3d rest = begin + share * (end - begin);
         const Vector3d reading{gravity.reading[0][i], gravity.reading[1][i], gravity.reading[2][i]};
-        force.push_back(metresPerSecondSquared * (reading - rest).dot(rest.normalized()));
+        const double now = metresPerSecondSquared * (reading - rest).dot(rest.normalized());
+        force.push_back((before + now) / 2);
         step.push_back(gravity.time[i] - gravity.time[i - 1]);
-        forceSum += force.back() * step.back();
+        impulse += force.back() * step.back();
+        raise.push = std::max(raise.push, std::abs(now));
+        before = now;
     }
+    double speed = 0;
     for (std::size_t i = 0; i < force.size(); ++i) {
-        speed += (force[i] - forceSum / duration) * step[i];
-        height += speed * step[i];
+        const double gained = (force[i] - impulse / duration) * step[i];
+        raise.height += (speed + gained / 2) * step[i];
+        speed += gained;
     }
-    return height;
+    return raise;
 }
 
 } // namespace fleetrung::sensor::teaching

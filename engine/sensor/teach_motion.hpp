@@ -57,8 +57,12 @@ struct Rest {
 };
 [[nodiscard]] Rest restIn(const Gravity& gravity, const Steps::Span& span);
 
-/// Height reached in a span that begins and ends at rest [m]: the double integral of the force along gravity, its mean
-/// taken off so that it ends at rest.
-[[nodiscard]] double heightRaised(const Gravity& gravity, const Steps::Span& span, double metresPerSecondSquared);
+/// A span that begins and ends at rest.
+struct Raise {
+    double height =
+        0;           ///< m: the double integral of the force along gravity, its mean taken off so that it ends at rest
+    double push = 0; ///< m/s2: the greatest of that force, either way
+};
+[[nodiscard]] Raise raiseIn(const Gravity& gravity, const Steps::Span& span, double metresPerSecondSquared);
 
 } // namespace fleetrung::sensor::teaching

@@ -100,14 +100,21 @@ double earlierWrap(const std::vector<double>& series, const std::vector<double>&
     return fits ? round : 0;
 }
 
+/// So many records may be lost from one to the next: more the longer the pause was.
+double mostSteps(const Table& table, std::size_t step)
+{
+    return mostInOne + 2 * (table.arrival[step + 1] - table.arrival[step]) / table.interval();
+}
+
 /// Counts from the first record on.
-std::vector<double> unwrapped(const std::vector<double>& steps, double step)
+std::vector<double> unwrapped(const Table& table, const std::vector<double>& steps, double step)
 {
     std::vector<double> counts{0};
-    for (const double by : steps) {
-        // What is no whole number of steps is a broken record: taken as one step.
-        const double whole = std::round(by / step);
-        const bool good = whole >= 1 && whole < 1000 && std::abs(by - whole * step) <= evenEnough * step;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        // What is no whole number of steps, or too many, is a broken record: taken as one step.
+        const double by = steps[i], whole = std::round(by / step);
+        const bool good =
+            whole >= 1 && whole <= mostSteps(table, i) && std::abs(by - whole * step) <= evenEnough * step;
         counts.push_back(counts.back() + (good ? by : step));
     }
     return counts;
@@ -186,8 +193,7 @@ std::optional<Running> runningAt(const Table& table, const Place& place)
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const double by = steps[i], whole = std::round(by / running.step);
         const double off = std::abs(by - whole * running.step) / running.step;
-        const double most = mostInOne + 2 * (table.arrival[i + 1] - table.arrival[i]) / table.interval();
-        if (whole >= 1 && whole <= most && off <= evenEnough) {
+        if (whole >= 1 && whole <= mostSteps(table, i) && off <= evenEnough) {
             single += whole == 1 ? 1 : 0;
             running.lost += static_cast<int>(whole) - 1;
             sum += whole == 1 ? by : 0;
@@ -202,7 +208,7 @@ std::optional<Running> runningAt(const Table& table, const Place& place)
     }
     running.step = sum / single;
     running.unevenness = std::sqrt(squares / running.kept);
-    running.tick = lineThrough(unwrapped(steps, running.step), table.arrival).tick;
+    running.tick = lineThrough(unwrapped(table, steps, running.step), table.arrival).tick;
     if (isFloat(place.type) && !table.isText()) {
         // Any four bytes are a float: believed in whole units only.
         const double unit = std::round(std::log10(running.tick));
@@ -278,7 +284,7 @@ std::vector<double> countsOf(const Table& table, const std::optional<Running>& r
     const bool whole = !table.isText() && !isFloat(running->place.type);
     const double byType = whole ? std::ldexp(1.0, bitsOf(running->place.type)) : 0;
     const auto steps = stepsOf(seriesAt(table, running->place), running->wrap > 0 ? running->wrap : byType);
-    return unwrapped(steps, running->step);
+    return unwrapped(table, steps, running->step);
 }
 
 } // namespace

@@ -86,15 +86,15 @@ Sureness rateSureness(const Findings& findings, const Raises& raises)
     const std::string by = running.counter ? "the counter" : running.stamp ? "the time stamp" : "arrivals alone";
     return {"rate", sureBelow(raises.off, 0.15, 0.3),
             fixedText(findings.accelerometerStream.rate, 2) + " samples a second by " + by +
-                "; the raises came out as " + fixedText(raises.heights[0], 2) + " and " +
-                fixedText(raises.heights[1], 2) + " m"};
+                "; the raises came out as " + fixedText(raises.done[0].height, 2) + " and " +
+                fixedText(raises.done[1].height, 2) + " m"};
 }
 
 /// The step that says most about it.
 TeachStep stepFor(const std::string& what, const Raises& raises, const Findings& findings)
 {
     if (what == "rate") {
-        return raises.heights[0] == 0 ? TeachStep::RaiseOne : TeachStep::RaiseTwo;
+        return raises.done[0].height == 0 ? TeachStep::RaiseOne : TeachStep::RaiseTwo;
     }
     if (what == "gyroscope" && findings.gyroscope) {
         const auto& turns = findings.gyroscope->turns;

@@ -2,8 +2,8 @@
 //
 // While the sensor is turned from face to face, gravity turns the other way in its axes: du/dt = u x w. With w = F q of
 // three fields q about the axes of the accelerometer's fields, F is a scale times a signed permutation: the one that
-// explains most of the moves says scale, axes and signs at once. The whole turns check it, and tell a left-handed frame:
-// there F has the other sign (u is mirrored, w is not).
+// explains most of the moves says scale, axes and signs at once. The whole turns check it, and tell a left-handed
+// frame: there F has the other sign (u is mirrored, w is not).
 #pragma once
 
 #include <functional>
