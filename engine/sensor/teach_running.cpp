@@ -263,6 +263,17 @@ bool isCounter(const Running& running, int samples)
     return whole && (std::abs(running.step - 1) < 1e-6 || std::abs(running.step - samples) < 1e-6);
 }
 
+/// The upper bytes of a stamp may go up by one or two from packet to packet: as a counter they tell more losses than
+/// there are.
+bool isPartOfStamp(const Table& table, const Running& counter, const std::vector<Running>& found, int samples)
+{
+    return std::any_of(found.begin(), found.end(), [&](const Running& stamp) {
+        const bool over = stamp.place.bit < counter.place.bit + table.widthOf(counter.place) &&
+                          counter.place.bit < stamp.place.bit + table.widthOf(stamp.place);
+        return over && !isCounter(stamp, samples) && stamp.lost + 2 < 0.7 * counter.lost;
+    });
+}
+
 /// Steadier, else more even, else wider: a byte that has nothing to do with it breaks the steps at every round.
 bool moreEven(const Table& table, const Running& a, const Running& b)
 {
@@ -331,7 +342,7 @@ RunningNumbers findRunning(const Table& table, const std::vector<Triad>& triads)
         }
     };
     for (const auto& running : found) {
-        if (isCounter(running, triad.samples)) {
+        if (isCounter(running, triad.samples) && !isPartOfStamp(table, running, found, triad.samples)) {
             keepBetter(numbers.counter, running);
         }
     }
