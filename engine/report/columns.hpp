@@ -73,5 +73,7 @@ inline std::string yesNo(bool value)
 [[nodiscard]] std::vector<DescribedTable> planTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> logTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> trackTables(std::span<const SeasonReport> reports);
+/// One row a season and lag.
+[[nodiscard]] DescribedTable transferTable(std::span<const SeasonReport> reports);
 
 } // namespace fleetrung::report

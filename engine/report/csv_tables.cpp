@@ -29,6 +29,7 @@ std::vector<Table> csvTables(std::span<const SeasonReport> reports)
     auto described = planTables(reports);
     auto log = logTables(reports);
     described.insert(described.end(), std::make_move_iterator(log.begin()), std::make_move_iterator(log.end()));
+    described.push_back(transferTable(reports));
 
     std::vector<Table> tables;
     std::vector<std::vector<std::string>> dictionary;

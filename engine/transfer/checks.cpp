@@ -40,6 +40,8 @@ std::optional<Error> wrongAlone(const BarResult& result)
         return wrong(placeOf(result), "the time to peak velocity must be a number of seconds above zero");
     if (result.loadKg && !positive(*result.loadKg))
         return wrong(placeOf(result), "the load must be a number of kilograms above zero; leave it out if not known");
+    if (!positive(result.priorErrorShare))
+        return wrong(placeOf(result), "the typical error must be a share of the time above zero");
     return std::nullopt;
 }
 

@@ -29,8 +29,9 @@ namespace fleetrung::transfer
 struct BarResult {
     CivilDate day{};
     std::string ladder, rung;
-    double timeToPeak = 0;        ///< s
-    std::optional<double> loadKg; ///< another load (by more than 3 %) begins another stay
+    double timeToPeak = 0;         ///< s
+    std::optional<double> loadKg;  ///< another load (by more than 3 %) begins another stay
+    double priorErrorShare = 0.08; ///< typical error of a session as a share of TPV before there are sessions to tell
 };
 
 /// A day's time in one condition, best or mean of its trials.

@@ -13,7 +13,6 @@ namespace
 {
 
 // Starting values of this project (the season rules have them too).
-constexpr double priorErrorShare = 0.08;  // of TPV
 constexpr double leastPriorError = 0.010; // s
 constexpr int mostDaysBetween = 14;       // of two sessions whose difference tells the typical error
 constexpr double sameLoad = 0.03;         // share
@@ -62,7 +61,8 @@ double typicalErrorOf(const Stay& stay, double level)
     for (std::size_t i = 1; i < stay.size(); ++i)
         if (daysBetween(stay[i - 1].day, stay[i].day) <= mostDaysBetween)
             differences.push_back(stay[i].timeToPeak - stay[i - 1].timeToPeak);
-    return statistics::typicalErrorWithPrior(differences, std::max(priorErrorShare * level, leastPriorError));
+    return statistics::typicalErrorWithPrior(differences,
+                                             std::max(stay.front().priorErrorShare * level, leastPriorError));
 }
 
 /// What the line over days foretells for each of them.

@@ -19,7 +19,7 @@ MAY_INCLUDE = {
     "strength": {"base", "statistics", "motion", "reps", "jumps"},
     "season": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint"},
     "transfer": {"base", "statistics"},
-    "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season"},
+    "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season", "transfer"},
     "store": {"base"},
 }
 

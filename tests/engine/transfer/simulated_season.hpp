@@ -94,7 +94,7 @@ private:
                     const double share = 1 - recipe_.barForm * barForm_[static_cast<std::size_t>(week)] +
                                          recipe_.errors * barError * normal();
                     season.bar.push_back({first + std::chrono::days{7 * week + day}, "ladder " + std::to_string(ladder),
-                                          "rung " + std::to_string(rung), level * adapted * share, 100.0});
+                                          "rung " + std::to_string(rung), level * adapted * share, 100.0, 0.08});
                 }
             }
             level *= (1 - gain) * even(0.75, 0.9);

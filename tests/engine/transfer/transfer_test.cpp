@@ -34,7 +34,7 @@ simulated::Season orderly(int weeks, double following = 1, int lag = 2)
         const int rung = week / weeksOnARung;
         for (const int day : {0, 3})
             season.bar.push_back({monday + days{7 * week + day}, "squat", "rung " + integerText(rung),
-                                  0.4 * std::pow(0.9, rung) * (1 + 0.05 * wander(week) - 0.002 * week), 100.0});
+                                  0.4 * std::pow(0.9, rung) * (1 + 0.05 * wander(week) - 0.002 * week), 100.0, 0.08});
         season.sprints.push_back({monday + days{7 * week + 5}, "flying 30 m, gates, track, spikes",
                                   2.9 - 0.003 * week + 0.02 * following * wander(week - lag)});
     }
@@ -284,6 +284,7 @@ TEST_CASE("A result that cannot be used is named", "[transfer]")
         checkRefused(with([&](auto& season) { season.bar[10].timeToPeak = bad; }),
                      "bar result of 2025-12-08, ladder 'squat', rung 'rung 1'", "above zero");
         checkRefused(with([&](auto& season) { season.bar[10].loadKg = bad; }), "2025-12-08", "load");
+        checkRefused(with([&](auto& season) { season.bar[10].priorErrorShare = bad; }), "2025-12-08", "typical error");
         checkRefused(with([&](auto& season) { season.sprints[3].seconds = bad; }),
                      "sprint of 2025-11-29, conditions 'flying 30 m", "above zero");
     }
