@@ -18,6 +18,7 @@ using Eigen::Vector3d;
 constexpr double farAboveNoise = 6;  // range over the faces / noise at rest
 constexpr double sameChannel = 0.04; // of the range: how alike the samples of one packet are
 constexpr double alikeRange = 1.8;   // between two axes: a chip that lies aslant reaches from 2 / sqrt 3 to 2
+constexpr double rangeOfFive = 2.6;  // likewise, where one face is left out and one axis reaches half as far
 constexpr double roundEnough = 0.04; // of gravity: residual of the sphere
 constexpr double squareEnough = 0.3; // cosine between two faces that ought to stand at right angles
 constexpr double ownBias = 0.3;      // gravities: zero offset of any accelerometer; of a magnetometer it may be more
@@ -148,13 +149,13 @@ Triad triadOf(const Table& table, const std::array<const ChannelPlaces*, 3>& cha
     return triad;
 }
 
-bool mayBelong(const Table& table, const FaceValues& a, const FaceValues& b)
+bool mayBelong(const Table& table, const FaceValues& a, const FaceValues& b, double alike)
 {
     const int apart = b.place.bit - a.place.bit;
     const bool packed = !table.isText() && bitsOf(a.place.type) == 12;
     const double coarse = table.isText() ? 0 : 2;
-    return (packed ? apart == 12 : apart >= table.widthOf(a.place)) && a.range < alikeRange * b.range + coarse &&
-           b.range < alikeRange * a.range + coarse;
+    return (packed ? apart == 12 : apart >= table.widthOf(a.place)) && a.range < alike * b.range + coarse &&
+           b.range < alike * a.range + coarse;
 }
 
 std::optional<Accelerometer> judged(const Table& table, const std::array<const ChannelPlaces*, 3>& channels,
@@ -208,13 +209,15 @@ bool better(const Table& table, const Accelerometer& a, const Accelerometer& b)
 void consider(const Table& table, const std::vector<ChannelPlaces>& channels, const Used& used,
               std::optional<Accelerometer>& best)
 {
+    const bool six = std::all_of(used.begin(), used.end(), [](bool face) { return face; });
+    const double alike = six ? alikeRange : rangeOfFive;
     for (const auto& x : channels) {
         for (const auto& y : channels) {
-            if (!mayBelong(table, x.values, y.values)) {
+            if (!mayBelong(table, x.values, y.values, alike)) {
                 continue;
             }
             for (const auto& z : channels) {
-                if (!mayBelong(table, y.values, z.values) || !mayBelong(table, x.values, y.values)) {
+                if (!mayBelong(table, y.values, z.values, alike)) {
                     continue;
                 }
                 auto found = judged(table, {&x, &y, &z}, used);

@@ -104,10 +104,20 @@ std::vector<Beat> beatsOf(const Bytes& stream, std::size_t length)
             ++all[markAt(bytes, i)];
         }
     }
+    constexpr double least = 0.7, most = 1.7; // times a period that a mark comes
+    std::vector<std::size_t> often;
+    for (std::size_t mark = 0; mark < marks; ++mark) {
+        if (all[mark] * longestPeriod >= least * static_cast<double>(count)) {
+            often.push_back(mark);
+        }
+    }
     std::vector<Beat> beats;
+    std::vector<int> repeated(marks);
     double best = 0;
     for (std::size_t period = shortestPeriod; period <= longestPeriod && period * 4 < count; ++period) {
-        std::vector<int> repeated(marks);
+        for (const auto mark : often) {
+            repeated[mark] = 0;
+        }
         for (const auto& bytes : parts) {
             for (std::size_t i = 0; i + period + length <= bytes.size(); ++i) {
                 const auto mark = markAt(bytes, i);
@@ -115,8 +125,8 @@ std::vector<Beat> beatsOf(const Bytes& stream, std::size_t length)
             }
         }
         const double periods = static_cast<double>(count) / static_cast<double>(period);
-        for (std::size_t mark = 0; mark < marks; ++mark) {
-            if (all[mark] > 1.7 * periods || all[mark] < 0.7 * periods) {
+        for (const auto mark : often) {
+            if (all[mark] > most * periods || all[mark] < least * periods) {
                 continue;
             }
             const double support = std::min(1.0, repeated[mark] / periods);

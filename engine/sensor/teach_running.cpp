@@ -13,6 +13,7 @@ namespace
 // Starting values of this project, chosen on random layouts (tests/teach).
 constexpr double evenEnough = 0.35;   // of a step
 constexpr double mostlyEven = 0.93;   // share of the steps
+constexpr double evenLines = 0.85;    // likewise of lines, of which a loss breaks two
 constexpr double mostlySingle = 0.75; // share of the steps that jump over nothing
 constexpr double mostInOne = 12;      // records that may be lost without a pause
 constexpr double fewestInARound = 4;  // steps before it wraps
@@ -203,7 +204,7 @@ std::optional<Running> runningAt(const Table& table, const Place& place)
     }
     const auto all = static_cast<double>(steps.size());
     running.steady = running.kept / all;
-    if (running.steady < mostlyEven || single < mostlySingle * all || !bytesRunLikeOne(table, place)) {
+    if (running.steady < (table.isText() ? evenLines : mostlyEven) || single < mostlySingle * all || !bytesRunLikeOne(table, place)) {
         return std::nullopt;
     }
     running.step = sum / single;

@@ -75,7 +75,7 @@ Sureness runningSureness(const std::string& what, const std::optional<Running>& 
     if (!running) {
         return {what, 0.9, "it sends none that could be found"};
     }
-    return {what, sureBelow(1 - running->steady, 0.02, 0.1),
+    return {what, sureBelow(1 - running->steady, 0.05, 0.2),
             percent(running->steady) + " of its steps are whole ones; it says " + integerText(running->lost) +
                 " packets were lost"};
 }

@@ -164,9 +164,12 @@ void collect(const Table& table, std::size_t index, const std::vector<RateChanne
 bool finer(const Table& table, const Gyroscope& a, const Gyroscope& b)
 {
     const auto grain = [](const Gyroscope& g) { return std::max(g.resolution * g.scale, 1e-4); };
-    const auto packed = [&](const Gyroscope& g) { return !table.isText() && bitsOf(g.triad.places[0].type) == 12; };
-    if (packed(a) && packed(b)) {
-        return a.explained > b.explained; // shifted by half a byte it looks finer and is not
+    const auto shifts = [&](const Gyroscope& g) {
+        const auto type = g.triad.places[0].type;
+        return !table.isText() && (bitsOf(type) == 12 || type == NumberType::Float16);
+    };
+    if (shifts(a) && shifts(b)) {
+        return a.explained > b.explained; // shifted by half a number it looks as fine and is not
     }
     if (grain(a) < 0.5 * grain(b) || grain(b) < 0.5 * grain(a)) {
         return grain(a) < grain(b);

@@ -86,12 +86,27 @@ TEST_CASE("Packets of random bytes give no map")
 
 TEST_CASE("A raise that was not done is to be done again")
 {
-    CHECK(namedRightly(Spoil::NoRaise, 12) >= 9);
+    CHECK(namedRightly(Spoil::NoRaise, 12) >= 11);
 }
 
-TEST_CASE("The same face twice gives no map")
+TEST_CASE("The same face twice is to be laid down again")
 {
-    (void)namedRightly(Spoil::SameFaceTwice, 12);
+    CHECK(namedRightly(Spoil::SameFaceTwice, 12) >= 11);
+}
+
+TEST_CASE("A face that did not lie still is to be laid down again")
+{
+    CHECK(namedRightly(Spoil::RestlessFace, 12) >= 11);
+}
+
+TEST_CASE("Half a turn is to be turned again")
+{
+    CHECK(namedRightly(Spoil::HalfTurn, 12) >= 11);
+}
+
+TEST_CASE("A turn the other way round is to be turned again")
+{
+    CHECK(namedRightly(Spoil::TurnOtherWay, 12) >= 11);
 }
 
 TEST_CASE("A teaching that is stopped gives no map")
@@ -108,15 +123,15 @@ TEST_CASE("A teaching that is stopped gives no map")
     REQUIRE_FALSE(stopped.repeat);
 }
 
-// A floor under what was measured, not the goal: of 500 layouts about four of five come out right
-// (fleetrung-teach-check), where 95 % are wanted.
-TEST_CASE("Most random layouts are taught rightly at the first go")
+// A small part of what fleetrung-teach-check counts over 500 layouts (tests/teach/CMakeLists.txt), for builds with
+// sanitizers.
+TEST_CASE("Nine of ten random layouts are taught rightly at the first go")
 {
-    constexpr int layouts = 24;
+    constexpr int layouts = 30;
     int right = 0;
-    for (std::uint64_t seed = 1; seed <= layouts; ++seed) {
+    for (std::uint64_t seed = 101; seed < 101 + layouts; ++seed) {
         right += scoreLayout(seed).outcome == Outcome::Right ? 1 : 0;
     }
     CAPTURE(right);
-    CHECK(right >= layouts * 3 / 4);
+    CHECK(right * 10 >= layouts * 9);
 }
