@@ -11,6 +11,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -77,10 +78,11 @@ public:
     [[nodiscard]] Expected<SetView> set(const Identifier& id) const;
 
     /// Analyses the recording and stores set, capture, analysis and repetitions in one transaction. `set.ordinal` 0
-    /// means next in its session. Fails where the lift key is unknown, and as reps::analyseSet does; nothing is stored
-    /// then.
+    /// means next in its session. `beside` are other sensors' recordings of it, kept as keepCapture does. Fails where
+    /// the lift key is unknown, and as reps::analyseSet does; nothing is stored then.
     [[nodiscard]] Expected<RecordedSet> recordSet(store::LiftSet set, const motion::Recording& recording,
-                                                  const RecordingSource& source, const Moment& now);
+                                                  const RecordingSource& source, const Moment& now,
+                                                  std::span<const BesideRecording> beside = {});
     /// A set without a sensor.
     [[nodiscard]] Expected<Identifier> typeSet(store::LiftSet set, const TypedRepetitions& typed, const Moment& now);
     [[nodiscard]] Expected<void> changeSet(const store::LiftSet& set);
@@ -214,7 +216,8 @@ private:
     template <class R> [[nodiscard]] Expected<Identifier> add(R row);
     /// recordSet without dropping the pieces.
     [[nodiscard]] Expected<RecordedSet> storeRecording(store::LiftSet set, const motion::Recording& recording,
-                                                       const RecordingSource& source, const Moment& now);
+                                                       const RecordingSource& source, const Moment& now,
+                                                       std::span<const BesideRecording> beside = {});
     /// Next ordinal of its session, and the instant, where they were not given.
     [[nodiscard]] Expected<void> completeSet(store::LiftSet& set, const Moment& now) const;
     /// An event without kind, for the repetition's place in its set.

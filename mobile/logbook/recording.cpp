@@ -139,9 +139,10 @@ Expected<void> Logbook::completeSet(store::LiftSet& set, const Moment& now) cons
 }
 
 Expected<RecordedSet> Logbook::recordSet(store::LiftSet set, const motion::Recording& recording,
-                                         const RecordingSource& source, const Moment& now)
+                                         const RecordingSource& source, const Moment& now,
+                                         std::span<const BesideRecording> beside)
 {
-    auto recorded = storeRecording(std::move(set), recording, source, now);
+    auto recorded = storeRecording(std::move(set), recording, source, now, beside);
     if (!recorded)
         return recorded;
     if (auto dropped = store_->dropPieces(recorded->set); !dropped)
@@ -150,7 +151,8 @@ Expected<RecordedSet> Logbook::recordSet(store::LiftSet set, const motion::Recor
 }
 
 Expected<RecordedSet> Logbook::storeRecording(store::LiftSet set, const motion::Recording& recording,
-                                              const RecordingSource& source, const Moment& now)
+                                              const RecordingSource& source, const Moment& now,
+                                              std::span<const BesideRecording> beside)
 {
     const auto lift = liftOf(set.lift);
     if (!lift)
@@ -174,6 +176,10 @@ Expected<RecordedSet> Logbook::storeRecording(store::LiftSet set, const motion::
             return {};
         if (auto put = insertCapture(*store_, capture, recording); !put)
             return failure(put);
+        for (const auto& other : beside)
+            if (auto put = insertCapture(*store_, captureRow(set.id, other.recording, other.source), other.recording);
+                !put)
+                return failure(put);
         return insertAnalysis(*store_, analysisRow(set.id, capture.id, **lift, recorded.analysis.samplingRate),
                               set.side, rowsOf(recorded.analysis));
     });

@@ -70,6 +70,12 @@ struct RecordingSource {
     std::string placement = "bar";
 };
 
+/// What a second sensor recorded of a set ("shoe").
+struct BesideRecording {
+    RecordingSource source;
+    motion::Recording recording;
+};
+
 /// One recording of a set; the first is the one that was analysed.
 struct KeptCapture {
     Identifier capture;

@@ -204,12 +204,9 @@ void AppViewModel::finishSet(const motion::Recording& recording, const std::vect
             if (!session)
                 return tl::unexpected(session.error());
             set.session = *session;
-            const auto recorded = logbook.recordSet(set, recording, source, now);
+            const auto recorded = logbook.recordSet(set, recording, source, now, others);
             if (!recorded)
                 return tl::unexpected(recorded.error());
-            for (const auto& [from, other] : others)
-                if (const auto added = logbook.keepCapture(recorded->set, other, from); !added)
-                    return tl::unexpected(added.error());
             if (const auto struck = strikeOut(logbook, recorded->set, undone, now); !struck)
                 return tl::unexpected(struck.error());
             return summaryOf(kept, set.loadKg);

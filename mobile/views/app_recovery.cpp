@@ -63,10 +63,9 @@ void AppViewModel::keepFacts()
         });
 }
 
-std::vector<std::pair<logbook::RecordingSource, motion::Recording>>
-AppViewModel::besideCaptures(const std::vector<motion::Recording>& beside) const
+std::vector<logbook::BesideRecording> AppViewModel::besideCaptures(const std::vector<motion::Recording>& beside) const
 {
-    std::vector<std::pair<logbook::RecordingSource, motion::Recording>> captures;
+    std::vector<logbook::BesideRecording> captures;
     for (std::size_t i = 0; i < std::min(beside.size(), beside_.size()); ++i)
         if (!beside[i].samples.empty())
             captures.push_back({{beside_[i].address.toStdString(), placeKey(beside_[i].place)}, beside[i]});
@@ -111,16 +110,22 @@ void AppViewModel::answerCutOff(bool kept)
     log_->run(
         this,
         [recording, kept](Logbook& logbook) -> Expected<std::optional<Identifier>> {
-            if (!kept)
+            const auto recorded = logbook.finishRecording(recording);
+            if (kept)
+                return recorded.map([](const logbook::RecordedSet& set) { return std::optional(set.set); });
+            // Dropped is a set that is kept and deleted, so that it can be taken back; what cannot be read is gone.
+            if (!recorded)
                 return logbook.dropRecording(recording).map([] { return std::optional<Identifier>(); });
-            return logbook.finishRecording(recording).map(
-                [](const logbook::RecordedSet& recorded) { return std::optional(recorded.set); });
+            return logbook.deleteSet(recorded->set).map([&] { return std::optional(recorded->set); });
         },
-        [this](const Expected<std::optional<Identifier>>& done) {
+        [this, kept](const Expected<std::optional<Identifier>>& done) {
             if (!done)
-                return sayProblem(done.error());
-            if (const auto set = *done)
-                say(tr("The set is saved."), [id = *set](Logbook& logbook) { return logbook.deleteSet(id); });
+                sayProblem(done.error());
+            else if (kept)
+                say(tr("The set is saved."), [id = **done](Logbook& logbook) { return logbook.deleteSet(id); });
+            else if (*done)
+                say(tr("What was left of the set is dropped."),
+                    [id = **done](Logbook& logbook) { return logbook.restoreSet(id); });
             else
                 say(tr("What was left of the set is dropped."));
             refresh();

@@ -130,7 +130,7 @@ private:
     void lookForCutOff();
     void answerCutOff(bool kept);
     [[nodiscard]] logbook::RecordingSource sourceOfSet() const { return {sourceAddress_.toStdString(), "bar"}; }
-    [[nodiscard]] std::vector<std::pair<logbook::RecordingSource, motion::Recording>>
+    [[nodiscard]] std::vector<logbook::BesideRecording>
     besideCaptures(const std::vector<motion::Recording>& beside) const;
     void refreshSensors();
     /// As `write`, for what no page but those of sensors shows.

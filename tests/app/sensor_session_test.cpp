@@ -51,6 +51,13 @@ public:
         find.leave();
     }
 
+    /// As on the first day: found, named, saved, and squats under way.
+    void begin()
+    {
+        findAndSave();
+        REQUIRE(waitUntil([&] { return sensorReady(); }));
+        beginSquats();
+    }
     void beginSquats()
     {
         REQUIRE(bench().hasAthlete());
@@ -130,9 +137,7 @@ TEST_CASE("a sensor out of its box is found, named, connects by itself, and a se
     const auto truth = truthOf();
     {
         Phone phone(folder);
-        phone.findAndSave();
-        REQUIRE(waitUntil([&] { return phone.sensorReady(); }));
-        phone.beginSquats();
+        phone.begin();
         air("move go");
         const int length = static_cast<int>(1000 * truth.recording.samples.back().time);
         REQUIRE(waitUntil([&] { return phone.bench().repetitions().size() >= truth.truth.size(); }, length + 10000));
@@ -162,9 +167,7 @@ TEST_CASE("a link that is lost twice in a set loses and doubles no repetition th
     Air air(sensorOptions());
     const auto truth = truthOf();
     Phone phone(folder);
-    phone.findAndSave();
-    REQUIRE(waitUntil([&] { return phone.sensorReady(); }));
-    phone.beginSquats();
+    phone.begin();
     air("drop"); // while the bar rests
     REQUIRE(waitUntil([&] { return phone.bench().sensor() == BenchViewModel::Lost; }));
     REQUIRE(waitUntil([&] { return phone.bench().sensor() == BenchViewModel::Streaming; }));
@@ -198,9 +201,7 @@ TEST_CASE("a set that was under way when the program died is offered at the next
     std::size_t announced = 0;
     {
         Phone phone(folder);
-        phone.findAndSave();
-        REQUIRE(waitUntil([&] { return phone.sensorReady(); }));
-        phone.beginSquats();
+        phone.begin();
         air("move go");
         const int length = static_cast<int>(1000 * truth.recording.samples.back().time);
         REQUIRE(waitUntil([&] { return phone.bench().repetitions().size() >= 2; }, length + 10000));
@@ -210,7 +211,17 @@ TEST_CASE("a set that was under way when the program died is offered at the next
     Phone again(folder);
     CHECK(again.stored().empty());
     REQUIRE(waitUntil([&] { return !again.bench().cutOffText().isEmpty(); }));
-    again.bench().keepCutOff();
+    SECTION("at once")
+    {
+        again.bench().keepCutOff();
+    }
+    SECTION("after it was dropped and that was taken back")
+    {
+        again.bench().dropCutOff();
+        REQUIRE(waitUntil([&] { return again.app().noticeCanUndo(); }));
+        CHECK(again.stored().empty());
+        again.app().undo();
+    }
     REQUIRE(waitUntil([&] { return !again.stored().empty(); }));
     const auto sets = again.stored();
     REQUIRE(sets.size() == 1);

@@ -134,6 +134,22 @@ TEST_CASE("A face already taken, a slanted pose and a moved sensor are told apar
     CHECK(lay(faces, bench, 4) == SixFaces::Now::Taken);
 }
 
+TEST_CASE("A face is taken only after it has lain still for a second and a half")
+{
+    Bench bench(2);
+    SixFaces faces;
+    const auto rest = [&](double seconds) {
+        auto now = SixFaces::Now::Moving;
+        bench.hold(face(4), seconds, [&](const Sample& sample) { now = faces.add(sample); });
+        return now;
+    };
+    CHECK(rest(1.2) == SixFaces::Now::Settling);
+    bench.time += 1; // a gap: the rest begins anew
+    CHECK(rest(1.2) == SixFaces::Now::Settling);
+    CHECK(rest(0.6) == SixFaces::Now::Taken);
+    CHECK(faces.taken()[4]);
+}
+
 TEST_CASE("A missing face and one that shows another gravity are named")
 {
     Bench bench(4);
