@@ -78,8 +78,9 @@ public:
     [[nodiscard]] Expected<SetView> set(const Identifier& id) const;
 
     /// Analyses the recording and stores set, capture, analysis and repetitions in one transaction. `set.ordinal` 0
-    /// means next in its session. `beside` are other sensors' recordings of it, kept as keepCapture does. Fails where
-    /// the lift key is unknown, and as reps::analyseSet does; nothing is stored then.
+    /// means next in its session. `beside` are other sensors' recordings of it, kept as they are: the set's
+    /// numbers are the first one's. Fails where the lift key is unknown, where a recording beside is empty, and as
+    /// reps::analyseSet does; nothing is stored then.
     [[nodiscard]] Expected<RecordedSet> recordSet(store::LiftSet set, const motion::Recording& recording,
                                                   const RecordingSource& source, const Moment& now,
                                                   std::span<const BesideRecording> beside = {});
@@ -94,10 +95,6 @@ public:
     /// accepted one. False where it is of this engine already.
     [[nodiscard]] Expected<bool> reanalyse(const Identifier& set);
 
-    /// A second sensor's recording of the same set ("shoe"), kept as it is: the set's numbers are the first one's. The
-    /// same again adds nothing. Gives the capture's id.
-    [[nodiscard]] Expected<Identifier> keepCapture(const Identifier& set, const motion::Recording& recording,
-                                                   const RecordingSource& source);
     [[nodiscard]] Expected<std::vector<KeptCapture>> recordings(const Identifier& set) const;
     [[nodiscard]] Expected<motion::Recording> captureRecording(const Identifier& capture) const;
 

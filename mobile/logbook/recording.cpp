@@ -160,6 +160,9 @@ Expected<RecordedSet> Logbook::storeRecording(store::LiftSet set, const motion::
     auto analysis = reps::analyseSet(recording, **lift);
     if (!analysis)
         return failure(analysis);
+    for (const auto& other : beside)
+        if (other.recording.samples.empty())
+            return fail(Code::InvalidInput, "recording", "a second one holds no sample; nothing was kept");
     if (set.id == Identifier{})
         set.id = newIdentifier_();
     RecordedSet recorded{set.id, true, std::move(*analysis)};
@@ -223,22 +226,6 @@ Expected<motion::Recording> Logbook::recording(const Identifier& set) const
     return captureOf(*store_, set).and_then([&](const store::Capture& capture) {
         return readRecording(*store_, capture);
     });
-}
-
-Expected<Identifier> Logbook::keepCapture(const Identifier& set, const motion::Recording& recording,
-                                          const RecordingSource& source)
-{
-    const auto first = captureOf(*store_, set); // it must be there: the first recording of a set is the analysed one
-    if (!first)
-        return failure(first);
-    if (recording.samples.empty())
-        return fail(Code::InvalidInput, "recording", "holds no sample; nothing was kept");
-    const auto capture = captureRow(set, recording, source);
-    const auto stored =
-        inTransaction([&]() -> Expected<void> { return outcome(insertCapture(*store_, capture, recording)); });
-    if (!stored)
-        return failure(stored);
-    return capture.id;
 }
 
 Expected<std::vector<KeptCapture>> Logbook::recordings(const Identifier& set) const

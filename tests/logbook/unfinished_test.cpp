@@ -87,20 +87,22 @@ TEST_CASE("a second sensor's recording stands beside the first and changes no nu
     const auto now = at(date("2025-12-01"));
     const auto session = good(logbook.openSession(athlete, "strength", now));
     const auto bar = received("full-squat", 2, 32), shoe = received("full-squat", 2, 33);
-    const auto set = good(logbook.recordSet(squat(session, store::SetKind::Work, 80), bar, {"first", "bar"}, now)).set;
-    const auto id = good(logbook.keepCapture(set, shoe, {"second", "shoe"}));
-    CHECK(good(logbook.keepCapture(set, shoe, {"second", "shoe"})) == id);
+    const auto record = [&](const motion::Recording& second) {
+        const std::array beside{logbook::BesideRecording{{"second", "shoe"}, second}};
+        return logbook.recordSet(squat(session, store::SetKind::Work, 80), bar, {"first", "bar"}, now, beside);
+    };
+    CHECK(codeOf(record({})) == Code::InvalidInput);
+    CHECK(good(logbook.sets(session)).empty());
+    const auto set = good(record(shoe)).set;
     const auto kept = good(logbook.recordings(set));
     REQUIRE(kept.size() == 2);
     CHECK(kept[0].source.placement == "bar");
     CHECK(kept[1].source.sensor == "second");
     CHECK(kept[1].source.placement == "shoe");
-    CHECK(kept[1].capture == id);
-    CHECK(same(good(logbook.captureRecording(id)), shoe));
+    CHECK(same(good(logbook.captureRecording(kept[1].capture)), shoe));
     CHECK(same(good(logbook.recording(set)), bar));
     CHECK(good(logbook.set(set)).repetitions.size() == 2);
     CHECK_FALSE(good(logbook.reanalyse(set)));
-    CHECK(codeOf(logbook.keepCapture(numbered(0xDEAD), shoe, {"second", "shoe"})) == Code::NotFound);
 }
 
 TEST_CASE("a set that the program did not live to finish is finished at the next start, its repetitions there once")
