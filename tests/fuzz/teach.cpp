@@ -91,7 +91,7 @@ TeachRecording shapedRecording(ByteSource& in)
 /// ones and small packets, of which many are taught in a minute.
 const TeachRecording& simulated(int number)
 {
-    static std::array<std::optional<TeachRecording>, 8> kept;
+    static std::array<std::optional<TeachRecording>, 4> kept;
     auto& recording = kept.at(static_cast<std::size_t>(number));
     if (!recording) {
         constexpr double raiseHeight = 0.5; // m
@@ -157,7 +157,7 @@ TeachRecording recordingFrom(ByteSource& in)
 {
     if (in.flag())
         return shapedRecording(in);
-    auto recording = simulated(in.below(8));
+    auto recording = simulated(in.below(4));
     for (int i = 0; i < 8 && !in.empty(); ++i)
         spoil(recording, in);
     return recording;

@@ -23,6 +23,7 @@ namespace
 
 constexpr std::int64_t zero = 5'000'000'000; // ns
 constexpr double stallLength = 0.5;          // s
+constexpr double mostOff = 2e-3;             // s, the project's own limit (design)
 
 /// A radio: packets wait for the next connection event, now and then a moment longer, and the phone stalls.
 class AirTime
@@ -62,7 +63,15 @@ private:
 };
 
 enum class Form { Stamps, Counter, Arrivals };
-enum class Beat { Any, InStep }; ///< of packets and connection events; in step: nearly one a packet, on a young link
+enum class Beat { Any, InStep }; ///< of packets and connection events; in step: nearly one a packet
+
+struct Conditions {
+    Form form = Form::Stamps;
+    Beat beat = Beat::Any;
+    int youngest = 5, oldest = 30; ///< s of streaming before the set
+    double mostLost = 0.02;        ///< share of packets
+    double rate = 0;               ///< Hz; 0: 100, 200, 300 and 400 in turn
+};
 
 SensorMap mapOf(Form form, double rate, int samplesAPacket = 4)
 {
@@ -88,16 +97,14 @@ struct Use {
     int samplesAPacket;
 };
 
-Use drawUse(Form form, Beat beat, std::uint64_t seed)
+Use drawUse(const Conditions& conditions, std::uint64_t seed)
 {
     static constexpr int sizes[] = {1, 2, 4, 8};
     std::mt19937_64 random(seed);
     Use use{};
-    use.connectedBefore = std::uniform_int_distribution(5, beat == Beat::Any ? 30 : 10)(random);
-    use.lossShare = std::uniform_real_distribution(0.0, 0.02)(random);
+    use.connectedBefore = std::uniform_int_distribution(conditions.youngest, conditions.oldest)(random);
+    use.lossShare = conditions.mostLost * std::uniform_real_distribution(0.0, 1.0)(random);
     use.samplesAPacket = sizes[std::uniform_int_distribution(0, 3)(random)];
-    if (form == Form::Arrivals)
-        use.lossShare = 0;
     return use;
 }
 
@@ -119,15 +126,15 @@ std::vector<motion::Sample> withRestBefore(const motion::Recording& set, double 
 }
 
 /// A set over that radio, as the program takes it in: the clock runs before, and is frozen while the set lasts.
-Played play(Form form, Beat beat, const motion::Recording& set, double rate, std::uint64_t seed)
+Played play(const Conditions& conditions, const motion::Recording& set, double rate, std::uint64_t seed)
 {
-    const Use use = drawUse(form, beat, seed + 1);
+    const Use use = drawUse(conditions, seed + 1);
     const auto samples = withRestBefore(set, rate, use.connectedBefore);
-    const auto map = mapOf(form, rate, use.samplesAPacket);
+    const auto map = mapOf(conditions.form, rate, use.samplesAPacket);
     demo::PacketEncoder encoder(map);
     AirTime air(seed, use.connectedBefore, samples.back().time);
     std::mt19937_64 random(seed + 2);
-    if (beat == Beat::InStep)
+    if (conditions.beat == Beat::InStep)
         air.interval = use.samplesAPacket / rate * std::uniform_real_distribution(0.985, 1.015)(random);
     Stream stream(map, {}, zero);
     Played played;
@@ -166,7 +173,7 @@ struct Tally {
     std::uint64_t worstSeed = 0;
 };
 
-Tally compare(Form form, Beat beat, int sets, std::uint64_t firstSeed)
+Tally compare(const Conditions& conditions, int sets, std::uint64_t firstSeed)
 {
     static constexpr const char* lifts[] = {"half-squat", "quarter-squat", "parallel-squat", "bench-press"};
     static constexpr double rates[] = {100, 200, 300, 400};
@@ -174,7 +181,7 @@ Tally compare(Form form, Beat beat, int sets, std::uint64_t firstSeed)
     double worst = 0;
     for (int i = 0; i < sets; ++i) {
         const std::uint64_t seed = firstSeed + static_cast<std::uint64_t>(i);
-        const double rate = rates[i % 4];
+        const double rate = conditions.rate > 0 ? conditions.rate : rates[i % 4];
         const auto* lift = reps::findLift(lifts[i / 4 % 4]);
         REQUIRE(lift != nullptr);
         simulator::SetPlan plan;
@@ -184,7 +191,7 @@ Tally compare(Form form, Beat beat, int sets, std::uint64_t firstSeed)
         sensor.rate = rate;
         const auto set = simulator::simulateSet(plan, sensor, seed);
         REQUIRE(set);
-        const auto played = play(form, beat, set->recording, rate, seed);
+        const auto played = play(conditions, set->recording, rate, seed);
         const auto disturbed = reps::analyseSet(played.disturbed, *lift);
         const auto undisturbed = reps::analyseSet(played.undisturbed, *lift);
         REQUIRE(undisturbed);
@@ -208,34 +215,57 @@ Tally compare(Form form, Beat beat, int sets, std::uint64_t firstSeed)
     return tally;
 }
 
-void say(const char* form, const Tally& tally)
+void say(const char* name, const Tally& tally)
 {
     const auto& all = tally.differences;
-    std::cout << form << ": " << tally.sets << " sets, " << all.size() << " repetitions, " << tally.unlike
+    std::cout << name << ": " << tally.sets << " sets, " << all.size() << " repetitions, " << tally.unlike
               << " sets unlike; TPV differs by median " << 1e3 * all[all.size() / 2] << " ms, 95th percentile "
-              << 1e3 * all[all.size() * 95 / 100] << " ms, worst " << 1e3 * all.back() << " ms (seed "
-              << tally.worstSeed << ")\n";
+              << 1e3 * all[all.size() * 95 / 100] << " ms, "
+              << 100.0 * static_cast<double>(all.end() - std::upper_bound(all.begin(), all.end(), mostOff)) /
+                     static_cast<double>(all.size())
+              << " % by more than 2 ms, worst " << 1e3 * all.back() << " ms (seed " << tally.worstSeed << ")\n";
 }
 
-void check(const char* name, Form form, int sets, std::uint64_t seed, Beat beat = Beat::Any)
+void check(const char* name, const Conditions& conditions, int sets, std::uint64_t seed)
 {
-    const auto tally = compare(form, beat, sets, seed);
+    const auto tally = compare(conditions, sets, seed);
     say(name, tally);
     CAPTURE(name, seed, tally.worstSeed);
     CHECK(tally.unlike == 0);
-    CHECK(tally.differences.back() <= 2e-3);
+    CHECK(tally.differences.back() <= mostOff);
 }
 
 } // namespace
 
-// The 2 ms are the project's own limit (design). Seeds are printed with the worst case.
+// Seeds are printed with the worst case.
 TEST_CASE(
     "Skew, bunching and stalls of the phone leave the time to peak velocity within 2 ms of the undisturbed capture")
 {
-    check("stamps", Form::Stamps, 160, 1001);
-    check("counter", Form::Counter, 160, 2001);
-    check("arrivals", Form::Arrivals, 160, 3001);
-    check("stamps, in step with the radio", Form::Stamps, 160, 4001, Beat::InStep);
+    check("stamps", {.form = Form::Stamps}, 160, 1001);
+    check("counter", {.form = Form::Counter}, 160, 2001);
+    check("arrivals", {.form = Form::Arrivals, .mostLost = 0}, 160, 3001);
+    check("stamps, in step with the radio", {.form = Form::Stamps, .beat = Beat::InStep, .oldest = 10}, 160, 4001);
+}
+
+// Where the 2 ms do not hold, for README: run by its name, it prints and promises nothing.
+TEST_CASE("How far times are off at 50 Hz, in step with the radio, and where losses cannot be seen", "[.limits]")
+{
+    constexpr int sets = 400;
+    const auto measure = [&](const char* name, const Conditions& conditions, std::uint64_t seed) {
+        say(name, compare(conditions, sets, seed));
+    };
+    measure("stamps, 50 Hz", {.form = Form::Stamps, .rate = 50}, 10'001);
+    measure("arrivals, 50 Hz", {.form = Form::Arrivals, .mostLost = 0, .rate = 50}, 11'001);
+    for (const auto& [youngest, oldest] : {std::pair(5, 10), std::pair(10, 30), std::pair(30, 60)}) {
+        std::cout << "link " << youngest << " to " << oldest << " s old: ";
+        measure("counter, in step",
+                {.form = Form::Counter, .beat = Beat::InStep, .youngest = youngest, .oldest = oldest}, 12'001);
+        std::cout << "link " << youngest << " to " << oldest << " s old: ";
+        measure("arrivals, in step",
+                {.form = Form::Arrivals, .beat = Beat::InStep, .youngest = youngest, .oldest = oldest, .mostLost = 0},
+                13'001);
+    }
+    measure("arrivals, up to 2 % lost", {.form = Form::Arrivals}, 14'001);
 }
 
 namespace
