@@ -113,8 +113,11 @@ void fillLines(TextForm& form, const Table& table, const std::vector<Named>& fie
     form.prefix = table.prefix;
     for (const auto& field : fields) {
         const auto cell = static_cast<std::size_t>(field.place.bit);
-        form.columns.push_back({field.channel, field.place.bit, table.keys.empty() ? std::string() : table.keys[cell],
-                                field.offset, field.scale});
+        if (table.keys.empty()) {
+            form.columns.push_back({field.channel, field.place.bit, {}, field.offset, field.scale});
+        } else {
+            form.columns.push_back({field.channel, 0, table.keys[cell], field.offset, field.scale});
+        }
     }
 }
 

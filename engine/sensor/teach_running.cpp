@@ -204,7 +204,8 @@ std::optional<Running> runningAt(const Table& table, const Place& place)
     }
     const auto all = static_cast<double>(steps.size());
     running.steady = running.kept / all;
-    if (running.steady < (table.isText() ? evenLines : mostlyEven) || single < mostlySingle * all || !bytesRunLikeOne(table, place)) {
+    if (running.steady < (table.isText() ? evenLines : mostlyEven) || single < mostlySingle * all ||
+        !bytesRunLikeOne(table, place)) {
         return std::nullopt;
     }
     running.step = sum / single;
