@@ -182,6 +182,32 @@ struct Sprint : Row {
     std::optional<double> effort; ///< 1..10
     bool competition = false;
     std::string note;
+    bool test = false;                 ///< a trial of a test day: compared with the tests before it
+    std::optional<double> reactionS;   ///< from the gun to the first movement
+    std::optional<double> beamM;       ///< start line to the beam that starts the clock; splits count from the beam
+    std::optional<double> altitudeM;   ///< above the sea
+    std::optional<double> contactS;    ///< of a step near top speed, from video
+    std::optional<double> stepLengthM; ///< near top speed, from video
+};
+
+/// Work on the track that is counted, timed or not: 6 x 30 m behind a sled, 4 x 150 m easy.
+struct TrackWork : Row {
+    Identifier athlete;
+    std::optional<Identifier> session;
+    Moment done;
+    std::string kind;                ///< "sprints", "flying", "resisted", "hill", "easy"
+    double distance = 0;             ///< m of one run; of a flying sprint the zone
+    int repetitions = 1;             ///< runs
+    std::optional<double> bestTimeS; ///< of one run
+    std::optional<double> restS;     ///< between runs
+    std::optional<double> effort;    ///< 1..10
+    std::optional<double> loadKg;    ///< on the sled
+    std::optional<double> slopePercent;
+    std::optional<double> windMps;
+    std::string timing;  ///< as of a sprint, of bestTimeS
+    std::string surface; ///< as of a sprint
+    std::string shoes;   ///< as of a sprint
+    std::string note;
 };
 
 struct Jump : Row {
@@ -196,6 +222,10 @@ struct Jump : Row {
     Metric height;   ///< m
     Metric distance; ///< m, of horizontal jumps
     std::string note;
+    bool test = false;   ///< a trial of a test day
+    int repetitions = 1; ///< jumps in one go: 3 or 5 of bounds
+    std::string surface; ///< as of a sprint
+    std::string shoes;   ///< as of a sprint
 };
 
 struct Wellness : Row {

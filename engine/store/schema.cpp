@@ -283,6 +283,43 @@ CREATE TABLE sensor_map (
 ) STRICT;
 )sql";
 
+// The track log: work that is counted, test days, and what a run's fit and its steps need.
+constexpr std::string_view rowsStep4 = R"sql(
+CREATE TABLE track_work (
+    id BLOB PRIMARY KEY NOT NULL CHECK (length(id) = 16), origin BLOB NOT NULL, counter INTEGER NOT NULL,
+    deleted INTEGER NOT NULL CHECK (deleted IN (0, 1)),
+    athlete BLOB NOT NULL REFERENCES athlete,
+    session BLOB REFERENCES session,
+    done_utc_s INTEGER NOT NULL, done_offset_min INTEGER NOT NULL, done_zone TEXT NOT NULL, done_day TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind <> ''),
+    distance_m REAL NOT NULL CHECK (distance_m > 0),
+    repetitions INTEGER NOT NULL CHECK (repetitions BETWEEN 1 AND 200),
+    best_time_s REAL CHECK (best_time_s > 0),
+    rest_s REAL CHECK (rest_s >= 0),
+    effort REAL CHECK (effort BETWEEN 1 AND 10),
+    load_kg REAL CHECK (load_kg BETWEEN 0 AND 500),
+    slope_percent REAL CHECK (slope_percent BETWEEN -50 AND 50),
+    wind_mps REAL CHECK (wind_mps BETWEEN -20 AND 20),
+    timing TEXT NOT NULL,
+    surface TEXT NOT NULL,
+    shoes TEXT NOT NULL,
+    note TEXT NOT NULL
+) STRICT;
+CREATE INDEX track_work_of_athlete ON track_work (athlete, done_day);
+
+ALTER TABLE sprint ADD COLUMN test INTEGER NOT NULL DEFAULT 0 CHECK (test IN (0, 1));
+ALTER TABLE sprint ADD COLUMN reaction_s REAL CHECK (reaction_s BETWEEN 0 AND 2);
+ALTER TABLE sprint ADD COLUMN beam_m REAL CHECK (beam_m BETWEEN 0 AND 10);
+ALTER TABLE sprint ADD COLUMN altitude_m REAL CHECK (altitude_m BETWEEN -500 AND 6000);
+ALTER TABLE sprint ADD COLUMN contact_s REAL CHECK (contact_s BETWEEN 0.02 AND 1);
+ALTER TABLE sprint ADD COLUMN step_length_m REAL CHECK (step_length_m BETWEEN 0.3 AND 4);
+
+ALTER TABLE jump ADD COLUMN test INTEGER NOT NULL DEFAULT 0 CHECK (test IN (0, 1));
+ALTER TABLE jump ADD COLUMN repetitions INTEGER NOT NULL DEFAULT 1 CHECK (repetitions BETWEEN 1 AND 100);
+ALTER TABLE jump ADD COLUMN surface TEXT NOT NULL DEFAULT '';
+ALTER TABLE jump ADD COLUMN shoes TEXT NOT NULL DEFAULT '';
+)sql";
+
 constexpr std::string_view capturesStep1 = R"sql(
 CREATE TABLE samples (
     content_hash TEXT PRIMARY KEY NOT NULL CHECK (length(content_hash) = 64),
@@ -306,7 +343,7 @@ CREATE TABLE unfinished (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-constexpr std::array rowsSteps{rowsStep1, rowsStep2, rowsStep3};
+constexpr std::array rowsSteps{rowsStep1, rowsStep2, rowsStep3, rowsStep4};
 constexpr std::array capturesSteps{capturesStep1, capturesStep2};
 
 constexpr Schema rows{0x464C5267, "store", rowsSteps};                 // "FLRg"

@@ -259,6 +259,41 @@ template <> struct Table<Sprint> {
         visit("effort", row.effort);
         visit("competition", row.competition);
         visit("note", row.note);
+        visit("test", row.test);
+        visit("reaction_s", row.reactionS);
+        visit("beam_m", row.beamM);
+        visit("altitude_m", row.altitudeM);
+        visit("contact_s", row.contactS);
+        visit("step_length_m", row.stepLengthM);
+    }
+};
+
+template <> struct Table<TrackWork> {
+    static constexpr std::string_view name = "track_work";
+    static constexpr Reach reach{.joins = " JOIN athlete ON athlete.id = track_work.athlete",
+                                 .alive = "athlete.deleted = 0",
+                                 .athlete = "track_work.athlete",
+                                 .session = "track_work.session",
+                                 .day = "track_work.done_day",
+                                 .order = "track_work.done_day, track_work.done_utc_s"};
+    static void fields(auto& row, auto&& visit)
+    {
+        visit("athlete", row.athlete);
+        visit("session", row.session);
+        visit("done", row.done);
+        visit("kind", row.kind);
+        visit("distance_m", row.distance);
+        visit("repetitions", row.repetitions);
+        visit("best_time_s", row.bestTimeS);
+        visit("rest_s", row.restS);
+        visit("effort", row.effort);
+        visit("load_kg", row.loadKg);
+        visit("slope_percent", row.slopePercent);
+        visit("wind_mps", row.windMps);
+        visit("timing", row.timing);
+        visit("surface", row.surface);
+        visit("shoes", row.shoes);
+        visit("note", row.note);
     }
 };
 
@@ -283,6 +318,10 @@ template <> struct Table<Jump> {
         visit("height_m", row.height);
         visit("distance_m", row.distance);
         visit("note", row.note);
+        visit("test", row.test);
+        visit("repetitions", row.repetitions);
+        visit("surface", row.surface);
+        visit("shoes", row.shoes);
     }
 };
 

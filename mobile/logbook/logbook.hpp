@@ -135,16 +135,20 @@ public:
     // Track, jumps, how the athlete is, days lost. add... gives the id; deleted rows are not listed.
     [[nodiscard]] Expected<Identifier> addSprint(store::Sprint sprint);
     [[nodiscard]] Expected<Identifier> addJump(store::Jump jump);
+    [[nodiscard]] Expected<Identifier> addTrackWork(store::TrackWork work);
     [[nodiscard]] Expected<Identifier> addWellness(store::Wellness wellness);
     [[nodiscard]] Expected<Identifier> addLostDay(store::LostDay day);
     [[nodiscard]] Expected<void> changeSprint(const store::Sprint& sprint);
     [[nodiscard]] Expected<void> changeJump(const store::Jump& jump);
     [[nodiscard]] Expected<void> setSprintDeleted(const Identifier& id, bool deleted);
     [[nodiscard]] Expected<void> setJumpDeleted(const Identifier& id, bool deleted);
+    [[nodiscard]] Expected<void> setTrackWorkDeleted(const Identifier& id, bool deleted);
     [[nodiscard]] Expected<std::vector<store::Sprint>>
     sprints(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
     [[nodiscard]] Expected<std::vector<store::Jump>>
     jumps(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
+    [[nodiscard]] Expected<std::vector<store::TrackWork>>
+    trackWork(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
     [[nodiscard]] Expected<std::vector<store::Wellness>>
     wellness(const Identifier& athlete, std::optional<CivilDate> from = {}, std::optional<CivilDate> to = {}) const;
     [[nodiscard]] Expected<std::vector<store::LostDay>>

@@ -13,6 +13,11 @@ Expected<Identifier> Logbook::addJump(store::Jump jump)
     return add(std::move(jump));
 }
 
+Expected<Identifier> Logbook::addTrackWork(store::TrackWork work)
+{
+    return add(std::move(work));
+}
+
 Expected<Identifier> Logbook::addWellness(store::Wellness wellness)
 {
     return add(std::move(wellness));
@@ -43,6 +48,11 @@ Expected<void> Logbook::setJumpDeleted(const Identifier& id, bool deleted)
     return store_->setDeleted<store::Jump>(id, deleted);
 }
 
+Expected<void> Logbook::setTrackWorkDeleted(const Identifier& id, bool deleted)
+{
+    return store_->setDeleted<store::TrackWork>(id, deleted);
+}
+
 Expected<std::vector<store::Sprint>> Logbook::sprints(const Identifier& athlete, std::optional<CivilDate> from,
                                                       std::optional<CivilDate> to) const
 {
@@ -53,6 +63,12 @@ Expected<std::vector<store::Jump>> Logbook::jumps(const Identifier& athlete, std
                                                   std::optional<CivilDate> to) const
 {
     return store_->list<store::Jump>({.athlete = athlete, .from = from, .to = to});
+}
+
+Expected<std::vector<store::TrackWork>> Logbook::trackWork(const Identifier& athlete, std::optional<CivilDate> from,
+                                                           std::optional<CivilDate> to) const
+{
+    return store_->list<store::TrackWork>({.athlete = athlete, .from = from, .to = to});
 }
 
 Expected<std::vector<store::Wellness>> Logbook::wellness(const Identifier& athlete, std::optional<CivilDate> from,

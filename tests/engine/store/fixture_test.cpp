@@ -119,6 +119,50 @@ TEST_CASE("a store of schema version 3 opens and holds what was put into it")
     CHECK(good(store.verify()).empty());
 }
 
+TEST_CASE("a run of schema version 3 is no test and knows no reaction; a jump is one jump")
+{
+    const Folder folder;
+    {
+        const auto steps = rowsSchema().steps.first(3);
+        const auto file =
+            good(openFile(folder.paths().rows, Access::ReadWrite, {rowsSchema().applicationId, "store", steps}));
+        file->run("INSERT INTO athlete VALUES (x'000000000000000000000000000000aa', "
+                  "x'000000000000000000000000000000dd', 1, 0, 'Ilka Tannhof', '', NULL, NULL, NULL, NULL, 0, '', '')");
+        file->run("INSERT INTO sprint VALUES (x'000000000000000000000000000000bb', "
+                  "x'000000000000000000000000000000dd', 1, 0, x'000000000000000000000000000000aa', NULL, 0, 0, '', "
+                  "'2026-02-01', 30, 4.2, '[]', 'block', 0, 'gates', 'track', 'spikes', NULL, NULL, NULL, 0, '')");
+        file->run("INSERT INTO jump VALUES (x'000000000000000000000000000000cc', "
+                  "x'000000000000000000000000000000dd', 1, 0, x'000000000000000000000000000000aa', NULL, 0, 0, '', "
+                  "'2026-02-01', 'bounds', 'both', NULL, NULL, NULL, NULL, NULL, NULL, NULL, 9.1, NULL, '')");
+    }
+    auto store = openStore(folder);
+    const auto sprint = good(store.find<Sprint>(idOf(0xbb)));
+    CHECK(sprint.time == 4.2);
+    CHECK_FALSE(sprint.test);
+    CHECK_FALSE(sprint.reactionS);
+    const auto jump = good(store.find<Jump>(idOf(0xcc)));
+    CHECK(jump.distance.value == 9.1);
+    CHECK(jump.repetitions == 1);
+    CHECK(good(store.list<TrackWork>()).empty());
+    CHECK(good(store.verify()).empty());
+}
+
+TEST_CASE("a store of schema version 4 opens and holds what was put into it")
+{
+    const Folder folder;
+    std::filesystem::copy_file(fixtures + "athletes-version-4.fleetrung", folder.paths().rows);
+    std::filesystem::copy_file(fixtures + "captures-version-4.fleetrung", folder.paths().captures);
+    auto store = openStore(folder);
+    CHECK(good(store.find<Athlete>(idOf(1))).name == "Ilka Tannhof");
+    const auto work = good(store.find<TrackWork>(idOf(14)));
+    CHECK(work.repetitions == 6);
+    CHECK(work.loadKg == 12.5);
+    CHECK_FALSE(work.bestTimeS);
+    CHECK(good(store.find<Sprint>(idOf(15))).reactionS == 0.16);
+    CHECK(good(store.find<Jump>(idOf(16))).repetitions == 3);
+    CHECK(good(store.verify()).empty());
+}
+
 TEST_CASE("freeze the files of the newest schema version", "[.freeze]")
 {
     const std::string version(1, static_cast<char>('0' + newestRowsVersion()));
@@ -167,6 +211,32 @@ TEST_CASE("freeze the files of the newest schema version", "[.freeze]")
     map.name = "Invented";
     map.text = "{}";
     good(store.insert(map));
+    TrackWork work;
+    work.id = idOf(14);
+    work.athlete = idOf(1);
+    work.done = at("2026-03-31");
+    work.kind = "resisted";
+    work.distance = 20;
+    work.repetitions = 6;
+    work.loadKg = 12.5;
+    good(store.insert(work));
+    Sprint sprint;
+    sprint.id = idOf(15);
+    sprint.athlete = idOf(1);
+    sprint.run = at("2026-03-31");
+    sprint.distance = 30;
+    sprint.time = 4.21;
+    sprint.test = true;
+    sprint.reactionS = 0.16;
+    good(store.insert(sprint));
+    Jump jump;
+    jump.id = idOf(16);
+    jump.athlete = idOf(1);
+    jump.done = at("2026-03-31");
+    jump.kind = "bounds";
+    jump.distance.value = 9.4;
+    jump.repetitions = 3;
+    good(store.insert(jump));
     good(store.beginRecording(idOf(13), "{}"));
     good(store.keepClockFit(idOf(13), "{\"pace\":1}"));
     good(store.putPiece(idOf(13), 0, fewSamples()));
