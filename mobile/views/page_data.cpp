@@ -22,38 +22,6 @@ QString translated(const char* text)
     return QCoreApplication::translate("Pages", text);
 }
 
-std::vector<RunShown> runsOf(const std::vector<store::Sprint>& sprints)
-{
-    std::vector<RunShown> runs;
-    for (const auto& sprint : sprints)
-        runs.push_back({.key = identifierText(sprint.id),
-                        .day = sprint.run.trainingDay,
-                        .distance = sprint.distance,
-                        .time = sprint.time,
-                        .start = sprint.start,
-                        .runIn = sprint.runIn,
-                        .timing = sprint.timing,
-                        .surface = sprint.surface,
-                        .windMps = sprint.windMps,
-                        .competition = sprint.competition});
-    return runs;
-}
-
-std::vector<JumpShown> jumpsOf(const std::vector<store::Jump>& jumps)
-{
-    std::vector<JumpShown> shown;
-    for (const auto& jump : jumps)
-        shown.push_back({.key = identifierText(jump.id),
-                         .day = jump.done.trainingDay,
-                         .kind = jump.kind,
-                         .boxHeight = jump.boxHeightM,
-                         .contact = jump.contact.value,
-                         .flight = jump.flight.value,
-                         .height = jump.height.value,
-                         .distance = jump.distance.value});
-    return shown;
-}
-
 /// Work sets of the day by ladder, and whether a recording of the lift can be watched again.
 struct DaySets {
     std::vector<store::LiftSet> work;
@@ -314,15 +282,15 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
     const auto athlete = logbook.athlete(id);
     if (!athlete)
         return tl::unexpected(athlete.error());
-    const auto sprints = logbook.sprints(id, {}, today);
-    const auto jumps = logbook.jumps(id, {}, today);
+    auto sprints = logbook.sprints(id, {}, today);
+    auto jumps = logbook.jumps(id, {}, today);
     if (!sprints || !jumps)
         return tl::unexpected(!sprints ? sprints.error() : jumps.error());
 
     AthletePages pages;
     pages.name = QString::fromStdString(athlete->name);
-    pages.runs = runsOf(*sprints);
-    pages.jumps = jumpsOf(*jumps);
+    pages.runs = std::move(*sprints);
+    pages.jumps = std::move(*jumps);
     pages.trends.athlete = pages.name;
 
     const auto season = logbook.seasonOn(id, today);

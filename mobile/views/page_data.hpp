@@ -21,8 +21,8 @@ struct AthletePages {
     LadderPageData ladder;
     std::optional<SeasonShown> season;
     std::optional<Identifier> seasonId;
-    std::vector<RunShown> runs;
-    std::vector<JumpShown> jumps;
+    std::vector<store::Sprint> runs;
+    std::vector<store::Jump> jumps;
     TrendsData trends;
 };
 

@@ -75,8 +75,8 @@ TrackViewModel::TrackViewModel(const Preferences* preferences, QObject* parent)
     });
 }
 
-void TrackViewModel::show(const QString& athlete, CivilDate today, std::vector<RunShown> runs,
-                          std::vector<JumpShown> jumps)
+void TrackViewModel::show(const QString& athlete, CivilDate today, std::vector<store::Sprint> runs,
+                          std::vector<store::Jump> jumps)
 {
     athlete_ = athlete;
     today_ = today;
@@ -88,14 +88,14 @@ void TrackViewModel::show(const QString& athlete, CivilDate today, std::vector<R
 
 void TrackViewModel::showRows()
 {
-    runRows_.show(latestFirst(runs_, page_, [this](const RunShown& run) { return runRow(run); }));
-    jumpRows_.show(latestFirst(jumps_, page_, [this](const JumpShown& jump) { return jumpRow(jump); }));
+    runRows_.show(latestFirst(runs_, page_, [this](const store::Sprint& run) { return runRow(run); }));
+    jumpRows_.show(latestFirst(jumps_, page_, [this](const store::Jump& jump) { return jumpRow(jump); }));
 }
 
-QVariantMap TrackViewModel::runRow(const RunShown& run) const
+QVariantMap TrackViewModel::runRow(const store::Sprint& run) const
 {
     const Units units = preferences_->units();
-    QStringList first{units.day(run.day)};
+    QStringList first{units.day(run.run.trainingDay)};
     if (run.competition)
         first += tr("competition");
     if (run.windMps)
@@ -110,27 +110,27 @@ QVariantMap TrackViewModel::runRow(const RunShown& run) const
     if (!run.timing.empty())
         second += wordOf(run.timing);
     const QString distance = units.distance(run.distance);
-    return {{QStringLiteral("key"), QString::fromStdString(run.key)},
+    return {{QStringLiteral("key"), QString::fromStdString(identifierText(run.id))},
             {QStringLiteral("title"), run.start == "flying" ? tr("Flying %1").arg(distance) : distance},
             {QStringLiteral("value"), units.sprintTime(run.time)},
             {QStringLiteral("detail"), twoLines(first, second)}};
 }
 
-QVariantMap TrackViewModel::jumpRow(const JumpShown& jump) const
+QVariantMap TrackViewModel::jumpRow(const store::Jump& jump) const
 {
     const Units units = preferences_->units();
-    QStringList first{units.day(jump.day)};
+    QStringList first{units.day(jump.done.trainingDay)};
     QStringList second;
-    if (jump.boxHeight)
-        first += tr("box %1").arg(units.length(*jump.boxHeight));
-    if (jump.contact)
-        second += tr("contact %1").arg(units.milliseconds(*jump.contact));
-    if (jump.flight)
-        second += tr("flight %1").arg(units.milliseconds(*jump.flight));
-    const QString value = jump.distance ? units.number(*jump.distance, 2) + QStringLiteral(" ") + tr("m")
-                          : jump.height ? units.length(*jump.height)
-                                        : QString();
-    return {{QStringLiteral("key"), QString::fromStdString(jump.key)},
+    if (jump.boxHeightM)
+        first += tr("box %1").arg(units.length(*jump.boxHeightM));
+    if (jump.contact.value)
+        second += tr("contact %1").arg(units.milliseconds(*jump.contact.value));
+    if (jump.flight.value)
+        second += tr("flight %1").arg(units.milliseconds(*jump.flight.value));
+    const QString value = jump.distance.value ? units.number(*jump.distance.value, 2) + QStringLiteral(" ") + tr("m")
+                          : jump.height.value ? units.length(*jump.height.value)
+                                              : QString();
+    return {{QStringLiteral("key"), QString::fromStdString(identifierText(jump.id))},
             {QStringLiteral("title"), wordOf(jump.kind)},
             {QStringLiteral("value"), value},
             {QStringLiteral("detail"), twoLines(first, second)}};
@@ -187,7 +187,7 @@ QVariantMap TrackViewModel::addRun(const QVariantMap& form)
 {
     const Units units = preferences_->units();
     FormReader reader(form, units);
-    RunShown run;
+    store::Sprint run;
     // Bounds of sense: what lies beyond is a slip of the finger. Starting values of this project.
     run.distance = reader.number(QStringLiteral("distance"), 5, 1000, true).value_or(0);
     run.time = reader.number(QStringLiteral("time"), 0.4, 600, true).value_or(0);
@@ -197,7 +197,7 @@ QVariantMap TrackViewModel::addRun(const QVariantMap& form)
     run.timing = chosen(timingKeys, reader.choice(QStringLiteral("timing")));
     if (run.start == "flying")
         run.runIn = reader.number(QStringLiteral("runIn"), 5, 100, true).value_or(0);
-    run.day = readDay(reader);
+    run.run.trainingDay = readDay(reader);
     if (reader.sound() && run.distance / run.time > 13) // m/s; nobody has run faster (from memory: 12.4 m/s)
         reader.problem(QStringLiteral("time"), tr("That is faster than anyone has run. Check distance and time."));
     if (!reader.sound())
@@ -210,18 +210,18 @@ QVariantMap TrackViewModel::addJump(const QVariantMap& form)
 {
     const Units units = preferences_->units();
     FormReader reader(form, units);
-    JumpShown jump;
+    store::Jump jump;
     jump.kind = chosen(jumpKeys, reader.choice(QStringLiteral("kind")));
-    jump.day = readDay(reader);
+    jump.done.trainingDay = readDay(reader);
     if (jump.kind == "standing-long" || jump.kind == "bounds") {
-        jump.distance = reader.number(QStringLiteral("distance"), 0.5, 30, true);
+        jump.distance.value = reader.number(QStringLiteral("distance"), 0.5, 30, true);
     } else {
         if (jump.kind == "drop-jump") {
-            jump.boxHeight = reader.length(QStringLiteral("box"), 0.05, 1.2, true);
-            jump.contact = reader.milliseconds(QStringLiteral("contact"), 80, 800, true);
+            jump.boxHeightM = reader.length(QStringLiteral("box"), 0.05, 1.2, true);
+            jump.contact.value = reader.milliseconds(QStringLiteral("contact"), 80, 800, true);
         }
-        jump.flight = reader.milliseconds(QStringLiteral("flight"), 100, 1000, false);
-        jump.height = reader.length(QStringLiteral("height"), 0.02, 1.2, false);
+        jump.flight.value = reader.milliseconds(QStringLiteral("flight"), 100, 1000, false);
+        jump.height.value = reader.length(QStringLiteral("height"), 0.02, 1.2, false);
         if (reader.isEmpty(QStringLiteral("flight")) && reader.isEmpty(QStringLiteral("height")))
             reader.problem(QStringLiteral("flight"), tr("Type the flight time, or the height."));
     }

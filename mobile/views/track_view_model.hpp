@@ -2,14 +2,13 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include <QObject>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
-#include "engine/base/civil_date.hpp"
+#include "engine/store/records.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 
@@ -17,30 +16,6 @@ namespace fleetrung::views
 {
 
 class FormReader;
-
-struct RunShown {
-    std::string key;
-    CivilDate day{};
-    double distance = 0; ///< m
-    double time = 0;     ///< s
-    std::string start;   ///< "block", "standing", "flying"
-    double runIn = 0;    ///< m
-    std::string timing;  ///< "hand", "gates", "video", "electronic"
-    std::string surface; ///< "track", "indoor", "grass"
-    std::optional<double> windMps;
-    bool competition = false;
-};
-
-struct JumpShown {
-    std::string key;
-    CivilDate day{};
-    std::string kind;                ///< "drop-jump", "counter-movement", "squat-jump", "standing-long", "bounds"
-    std::optional<double> boxHeight; ///< m
-    std::optional<double> contact;   ///< s
-    std::optional<double> flight;    ///< s
-    std::optional<double> height;    ///< m
-    std::optional<double> distance;  ///< m
-};
 
 class TrackViewModel : public QObject
 {
@@ -62,7 +37,7 @@ public:
     explicit TrackViewModel(const Preferences* preferences, QObject* parent = nullptr);
 
     /// Runs and jumps in order of days, the earliest first.
-    void show(const QString& athlete, CivilDate today, std::vector<RunShown> runs, std::vector<JumpShown> jumps);
+    void show(const QString& athlete, CivilDate today, std::vector<store::Sprint> runs, std::vector<store::Jump> jumps);
 
     /// Problems by field; empty where it was taken.
     Q_INVOKABLE QVariantMap addRun(const QVariantMap& form);
@@ -84,22 +59,23 @@ public:
 
 signals:
     void changed();
-    void runAdded(const fleetrung::views::RunShown& run);
-    void jumpAdded(const fleetrung::views::JumpShown& jump);
+    /// As typed: the day, not yet the athlete nor the instant.
+    void runAdded(const fleetrung::store::Sprint& run);
+    void jumpAdded(const fleetrung::store::Jump& jump);
     void runRemoved(const QString& key);
     void jumpRemoved(const QString& key);
 
 private:
     void showRows();
     CivilDate readDay(FormReader& reader) const;
-    QVariantMap runRow(const RunShown& run) const;
-    QVariantMap jumpRow(const JumpShown& jump) const;
+    QVariantMap runRow(const store::Sprint& run) const;
+    QVariantMap jumpRow(const store::Jump& jump) const;
 
     const Preferences* preferences_;
     QString athlete_;
     CivilDate today_{};
-    std::vector<RunShown> runs_;
-    std::vector<JumpShown> jumps_;
+    std::vector<store::Sprint> runs_;
+    std::vector<store::Jump> jumps_;
     bool jumpsShown_ = false;
     std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
     Rows runRows_;

@@ -104,8 +104,8 @@ TEST_CASE("A run is typed with decimal commas and comes out in SI", "[track][loc
     Preferences preferences;
     TrackViewModel view(&preferences);
     view.show(QStringLiteral("A"), day("2026-03-30"), {}, {});
-    std::optional<RunShown> run;
-    QObject::connect(&view, &TrackViewModel::runAdded, [&run](const RunShown& added) { run = added; });
+    std::optional<store::Sprint> run;
+    QObject::connect(&view, &TrackViewModel::runAdded, [&run](const store::Sprint& added) { run = added; });
     QVariantMap form{{QStringLiteral("distance"), QStringLiteral("60")},
                      {QStringLiteral("time"), QStringLiteral("7,12")},
                      {QStringLiteral("wind"), QStringLiteral("-0,4")},
@@ -118,7 +118,7 @@ TEST_CASE("A run is typed with decimal commas and comes out in SI", "[track][loc
     CHECK(run->time == 7.12);
     CHECK(*run->windMps == -0.4);
     CHECK(run->surface == "indoor");
-    CHECK(run->day == day("2026-03-28"));
+    CHECK(run->run.trainingDay == day("2026-03-28"));
     form[QStringLiteral("time")] = QStringLiteral("3,9");
     CHECK(view.addRun(form).contains(QStringLiteral("time")));
 }
@@ -128,8 +128,8 @@ TEST_CASE("A drop jump needs box, contact, and flight or height", "[track]")
     Preferences preferences;
     TrackViewModel view(&preferences);
     view.show(QStringLiteral("A"), day("2026-03-30"), {}, {});
-    std::optional<JumpShown> jump;
-    QObject::connect(&view, &TrackViewModel::jumpAdded, [&jump](const JumpShown& added) { jump = added; });
+    std::optional<store::Jump> jump;
+    QObject::connect(&view, &TrackViewModel::jumpAdded, [&jump](const store::Jump& added) { jump = added; });
     QVariantMap form{{QStringLiteral("kind"), 0},
                      {QStringLiteral("box"), QStringLiteral("40")},
                      {QStringLiteral("contact"), QStringLiteral("182")},
@@ -138,8 +138,8 @@ TEST_CASE("A drop jump needs box, contact, and flight or height", "[track]")
     form[QStringLiteral("flight")] = QStringLiteral("520");
     CHECK(view.addJump(form).isEmpty());
     REQUIRE(jump.has_value());
-    CHECK(*jump->boxHeight == Approx(0.40));
-    CHECK(*jump->contact == Approx(0.182));
+    CHECK(*jump->boxHeightM == Approx(0.40));
+    CHECK(*jump->contact.value == Approx(0.182));
 }
 
 TEST_CASE("Under eighteen an athlete is taken only with a guardian's consent", "[squad]")

@@ -311,18 +311,19 @@ SquadDayViewModel* Driver::squadDay(int athletes)
 
 TrackViewModel* Driver::track(int runs)
 {
-    std::vector<RunShown> shown;
-    for (int i = 0; i < runs; ++i)
-        shown.push_back({.key = std::to_string(i),
-                         .day = first + std::chrono::days{i},
-                         .distance = 60,
-                         .time = 7.4 - 0.001 * i,
-                         .start = "block",
-                         .runIn = 0,
-                         .timing = "gates",
-                         .surface = "indoor",
-                         .windMps = 0.4,
-                         .competition = false});
+    std::vector<store::Sprint> shown;
+    for (int i = 0; i < runs; ++i) {
+        store::Sprint run;
+        run.id.bytes[15] = static_cast<std::uint8_t>(i);
+        run.run.trainingDay = first + std::chrono::days{i};
+        run.distance = 60;
+        run.time = 7.4 - 0.001 * i;
+        run.start = "block";
+        run.timing = "gates";
+        run.surface = "indoor";
+        run.windMps = 0.4;
+        shown.push_back(run);
+    }
     auto* view = owned(new TrackViewModel(&preferences_, this));
     view->show(QStringLiteral("Mira Example"), today, shown, {});
     return view;

@@ -1,0 +1,62 @@
+// The part of the program behind Track: what is typed goes into the logbook, each with its undo.
+#include "mobile/views/app_view_model.hpp"
+
+namespace fleetrung::views
+{
+
+using logbook::Logbook;
+
+namespace
+{
+
+using SetDeleted = Expected<void> (Logbook::*)(const Identifier&, bool);
+
+/// The mark of deletion set or taken off one row.
+auto marking(SetDeleted set, bool deleted)
+{
+    return [set, deleted](const Identifier& row) {
+        return [set, deleted, row](Logbook& logbook) { return (logbook.*set)(row, deleted); };
+    };
+}
+
+} // namespace
+
+void AppViewModel::connectTrack()
+{
+    const auto stamped = [this](CivilDate day) {
+        store::Moment moment = clock_.now();
+        moment.trainingDay = day;
+        return moment;
+    };
+    connect(&track_, &TrackViewModel::runAdded, this, [this, stamped](store::Sprint run) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        run.athlete = *id;
+        run.run = stamped(run.run.trainingDay);
+        write([run](Logbook& logbook) { return logbook.addSprint(run); }, tr("The run is saved."),
+              marking(&Logbook::setSprintDeleted, true));
+    });
+    connect(&track_, &TrackViewModel::jumpAdded, this, [this, stamped](store::Jump jump) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        jump.athlete = *id;
+        jump.done = stamped(jump.done.trainingDay);
+        write([jump](Logbook& logbook) { return logbook.addJump(jump); }, tr("The jump is saved."),
+              marking(&Logbook::setJumpDeleted, true));
+    });
+    const auto remove = [this](const QString& key, SetDeleted set, const QString& said) {
+        const auto id = parseIdentifier(key.toStdString());
+        if (!id)
+            return;
+        write([id = *id, set](Logbook& logbook) { return (logbook.*set)(id, true).map([id] { return id; }); }, said,
+              marking(set, false));
+    };
+    connect(&track_, &TrackViewModel::runRemoved, this,
+            [remove](const QString& key) { remove(key, &Logbook::setSprintDeleted, tr("The run is deleted.")); });
+    connect(&track_, &TrackViewModel::jumpRemoved, this,
+            [remove](const QString& key) { remove(key, &Logbook::setJumpDeleted, tr("The jump is deleted.")); });
+}
+
+} // namespace fleetrung::views
