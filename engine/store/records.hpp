@@ -172,7 +172,7 @@ struct Sprint : Row {
     double distance = 0;       ///< m; of a flying sprint the zone
     double time = 0;           ///< s
     std::vector<Split> splits; ///< distances ascending; may be empty
-    std::string start;         ///< "block", "standing", "flying", "rolling"
+    std::string start;         ///< "block", "standing", "falling", "rolling", "flying"
     double runIn = 0;          ///< m before the zone of a flying sprint
     std::string timing;        ///< "hand", "gates", "video", "electronic"
     std::string surface;       ///< "track", "indoor", "grass"

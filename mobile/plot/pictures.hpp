@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/base/civil_date.hpp"
+#include "engine/sprint/splits.hpp"
 #include "mobile/plot/plot.hpp"
 
 namespace fleetrung::plot
@@ -147,5 +148,27 @@ struct VelocityTraceInput {
     std::size_t mostPoints = 800;  ///< the trace is thinned to about this many, keeping the extremes
 };
 [[nodiscard]] Plot velocityTrace(const VelocityTraceInput& input);
+
+// --- One sprint by its splits: the fitted speed over the way, with the mean speed of each stretch; and how far each
+// split
+//     lies from the fit.
+
+struct SprintStretch {
+    Span metres;         ///< from one split to the next
+    double speed = 0;    ///< m/s, mean
+    double residual = 0; ///< s, measured less fitted, of the split at its end
+    bool used = true;    ///< false: left out of the fit
+};
+
+struct SprintCurveInput {
+    std::vector<Point> curve; ///< metres, m/s; in order
+    std::vector<SprintStretch> stretches;
+    double topSpeed = 0;          ///< m/s, of the model
+    double residualDeviation = 0; ///< s; 0 where unknown
+};
+/// `beam`: m from the start line to the beam from which the splits count; 0 where they count from the start.
+[[nodiscard]] SprintCurveInput sprintCurveInput(const sprint::SprintFit& fit, double beam);
+[[nodiscard]] Plot sprintCurve(const SprintCurveInput& input);
+[[nodiscard]] Plot splitResiduals(const SprintCurveInput& input);
 
 } // namespace fleetrung::plot

@@ -11,7 +11,7 @@ namespace fleetrung::plot
 namespace
 {
 
-constexpr std::size_t mostSpokenOneByOne = 8;
+constexpr std::size_t mostSpokenOneByOne = 10; // the splits of a 100 m
 
 std::string withUnit(const std::string& number, const Axis& axis)
 {
@@ -100,14 +100,14 @@ std::string valueText(const Mark& mark, const Plot& plot)
     return placeText(valueAxis(plot), valueOf(mark, plot));
 }
 
-/// One mark in a list: "3 at 281", "Spring meeting, week 25", "288 in week 12".
+/// One mark in a list: "3 at 281", "30 to 40 m at 11.63", "Spring meeting, week 25", "288 in week 12".
 std::string markText(const Mark& mark, const Plot& plot)
 {
-    if (!mark.name.empty())
+    if (!mark.name.empty() && plot.x.kind != Axis::Kind::Number)
         return mark.name + ", " + placeText(plot.x, mark.at.x);
     const std::string end = mark.shape == Shape::Cross ? " (no evidence)" : "";
     if (plot.valueIsX || plot.x.kind == Axis::Kind::Number)
-        return mark.label + " at " + valueText(mark, plot) + end;
+        return (mark.name.empty() ? mark.label : mark.name) + " at " + valueText(mark, plot) + end;
     return valueText(mark, plot) + " in " + placeText(plot.x, mark.at.x) + end;
 }
 

@@ -31,7 +31,12 @@ std::vector<Plot> everyPicture()
         trace.velocity.push_back(i % 50 < 25 ? 0.6 : -0.6);
     }
     trace.peakTimes = {0.3, 1.3, 2.3};
+    const std::vector<sprint::Split> splits{{10, 1.89}, {20, 2.88}, {30, 3.78}, {40, 4.64}, {50, 5.47},
+                                            {60, 6.29}, {70, 7.10}, {80, 7.92}, {90, 8.75}, {100, 9.58}};
+    const auto run = sprintCurveInput(*sprint::fitSplits(splits, {.start = {.clock = sprint::Clock::Unknown}}), 0);
     return {strikeLine(strike),
+            sprintCurve(run),
+            splitResiduals(run),
             velocityTrace(trace),
             pdf::stairOf(report, report.ladders[0]),
             pdf::stairOf(report, report.ladders[1]),

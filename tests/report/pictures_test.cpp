@@ -158,8 +158,32 @@ TEST_CASE("a thinned trace keeps every peak", "[plot]")
     }
 }
 
+TEST_CASE("the curve of a sprint ends at its top speed and names the stretches and what was left out", "[plot]")
+{
+    // Berlin 2009, men's 100 m final, winner (Graubner, Nixdorf, New Stud Athl 2011;26:19-53), time from the gun.
+    const std::vector<sprint::Split> splits{{10, 1.89}, {20, 2.88}, {30, 3.78}, {40, 4.64}, {50, 5.47},
+                                            {60, 6.29}, {70, 7.10}, {80, 7.92}, {90, 8.75}, {100, 9.58}};
+    const auto fit = sprint::fitSplits(splits, {.start = {.clock = sprint::Clock::Gun, .reaction = 0.146}});
+    REQUIRE(fit);
+    const auto input = sprintCurveInput(*fit, 0);
+    CHECK(input.curve.front().y == 0);
+    CHECK(input.curve.back().y == Approx(fit->model.vmax).epsilon(0.001));
+    REQUIRE(input.stretches.size() == splits.size());
+    CHECK(input.stretches[6].speed == Approx(10 / 0.81)); // 60 to 70 m, the fastest
+    CHECK(input.stretches[0].speed == Approx(10 / (1.89 - 0.146)));
+    CHECK_FALSE(input.stretches.back().used);
+    const auto said = spokenSummary(sprintCurve(input));
+    CHECK(holds(said, "60 to 70 m at 12.35"));
+    CHECK(holds(said, "left out of the fit"));
+    const auto residuals = spokenSummary(splitResiduals(input));
+    CHECK(holds(residuals, "Across: way from 0 to 100 metres."));
+    CHECK(holds(residuals, "Above the line: later than fitted."));
+}
+
 TEST_CASE("a picture with nothing to show says so", "[plot]")
 {
+    CHECK(holds(spokenSummary(sprintCurve({})), "No fit."));
+    CHECK(holds(spokenSummary(splitResiduals({})), "No fit."));
     TpvTrendInput trend;
     trend.lift = "Squat";
     CHECK(holds(spokenSummary(tpvTrend(trend)), "No probe sets yet."));
