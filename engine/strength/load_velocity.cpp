@@ -6,14 +6,14 @@
 #include <vector>
 
 #include "engine/statistics/linear_fit.hpp"
+#include "engine/statistics/robust.hpp"
+#include "engine/statistics/student.hpp"
+#include "engine/strength/load_velocity_checks.hpp"
 
 namespace fleetrung::strength
 {
 namespace
 {
-
-constexpr double smallestSpread =
-    1.10; ///< heaviest / lightest load; closer loads make a line of noise (starting value)
 
 constexpr std::array<MaximumVelocity, 4> maximumVelocities{{
     {"full-squat", 0.29, 0.05, "Conceicao et al. 2016, J Sports Sci 34(12):1099-1106, mean propulsive velocity"},
@@ -22,30 +22,68 @@ constexpr std::array<MaximumVelocity, 4> maximumVelocities{{
     {"bench-press", 0.16, 0.04, "Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31(5):347-352"},
 }};
 
+/// Theil and Sen's line in place of the least squares one; errors as those of a line with that scatter about it.
+void makeRobust(statistics::LinearFit& line, std::span<const double> loads, std::span<const double> velocities)
+{
+    const auto robust = statistics::theilSen(loads, velocities);
+    line.slope = robust.slope;
+    line.intercept = robust.intercept;
+    std::vector<double> residuals;
+    double spread = 0;
+    for (std::size_t i = 0; i < loads.size(); ++i) {
+        residuals.push_back(velocities[i] - robust.intercept - robust.slope * loads[i]);
+        spread += (loads[i] - line.meanX) * (loads[i] - line.meanX);
+    }
+    if (line.count < 3)
+        return;
+    line.residualDeviation = statistics::medianAbsoluteDeviation(residuals);
+    line.slopeError = line.residualDeviation / std::sqrt(spread);
+}
+
+/// Fieller: the loads x with (x - meanX) (slope -+ t slopeError) about the velocity, solved as a quadratic around
+/// meanX.
+void setInterval(LoadVelocityProfile& profile, const statistics::LinearFit& line)
+{
+    if (line.count < 3)
+        return;
+    const double t = statistics::studentT95(line.count - 2);
+    const double below = profile.velocityAtMaximum - line.intercept - line.slope * line.meanX; // from the mean point
+    const double atMean = t * line.residualDeviation;
+    const double a = line.slope * line.slope - t * t * line.slopeError * line.slopeError;
+    const double b = line.slope * below;
+    const double c = below * below - atMean * atMean / line.count;
+    const double root = b * b - a * c;
+    if (!(a > 0) || root < 0) // the slope might be zero: no load is ruled out
+        return;
+    profile.maximumLow = line.meanX + (b - std::sqrt(root)) / a;
+    profile.maximumHigh = line.meanX + (b + std::sqrt(root)) / a;
+}
+
 } // namespace
 
-Expected<LoadVelocityProfile> fitLoadVelocity(std::span<const LoadVelocityPoint> points, double velocityAtMaximum)
+Expected<LoadVelocityProfile> fitLoadVelocity(std::span<const LoadVelocityPoint> points, double velocityAtMaximum,
+                                              LineMethod method)
 {
+    if (const auto sound = checkPoints(points, velocityAtMaximum); !sound)
+        return tl::unexpected(sound.error());
+    if (!loadsDiffer(points))
+        return fail(Code::NotAvailable, "",
+                    "lift at two loads at least 10 % apart; a third and a fourth steady the line");
     std::vector<double> loads, velocities;
     for (const auto& point : points) {
-        if (!std::isfinite(point.loadKg) || point.loadKg < 0 || !std::isfinite(point.velocity) || point.velocity <= 0)
-            return fail(Code::InvalidInput, "", "each point needs a load of zero or more and a velocity above zero");
         loads.push_back(point.loadKg);
         velocities.push_back(point.velocity);
     }
-    if (!std::isfinite(velocityAtMaximum) || velocityAtMaximum <= 0)
-        return fail(Code::InvalidInput, "", "the velocity at 1RM must lie above zero");
-    if (loads.size() < 2 ||
-        *std::max_element(loads.begin(), loads.end()) < smallestSpread * *std::min_element(loads.begin(), loads.end()))
-        return fail(Code::NotAvailable, "",
-                    "lift at two loads at least 10 % apart; a third and a fourth steady the line");
-    const auto line = statistics::fitLine(loads, velocities);
+    auto line = statistics::fitLine(loads, velocities);
     if (!line)
         return tl::unexpected(line.error());
+    if (method == LineMethod::Robust)
+        makeRobust(*line, loads, velocities);
     if (!(line->slope < 0))
-        return fail(Code::NotAvailable, "", "velocity does not fall as load grows; lift each load with full intent");
+        return fail(Code::NotAvailable, "", noFall);
 
     LoadVelocityProfile profile;
+    profile.points = line->count;
     profile.slope = line->slope;
     profile.velocityAtZero = line->intercept;
     profile.loadAtZero = -line->intercept / line->slope;
@@ -55,6 +93,7 @@ Expected<LoadVelocityProfile> fitLoadVelocity(std::span<const LoadVelocityPoint>
     const double fromMean = (profile.estimatedMaximum - line->meanX) * line->slopeError;
     const double atMean = line->residualDeviation / std::sqrt(static_cast<double>(line->count));
     profile.standardError = std::hypot(atMean, fromMean) / std::abs(line->slope);
+    setInterval(profile, *line);
     return profile;
 }
 

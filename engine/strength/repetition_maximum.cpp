@@ -1,7 +1,9 @@
 #include "engine/strength/repetition_maximum.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 #include "engine/base/numbers.hpp"
@@ -29,20 +31,55 @@ Expected<void> checkSet(double loadKg, int repetitions)
 
 } // namespace
 
-Expected<double> epley(double loadKg, int repetitions)
+Expected<double> maximumBy(Formula formula, double loadKg, int repetitions)
 {
     if (const auto checked = checkSet(loadKg, repetitions); !checked)
         return tl::unexpected(checked.error());
-    return repetitions == 1 ? loadKg : loadKg * (1 + repetitions / 30.0);
+    if (repetitions == 1)
+        return loadKg;
+    if (repetitions >= brzyckiEnd && (formula == Formula::Brzycki || formula == Formula::Lander))
+        return fail(Code::InvalidInput, "repetitions", "this formula ends at 36 repetitions; test with a heavier load");
+    const double w = loadKg, r = repetitions;
+    switch (formula) {
+    case Formula::Epley:
+        return w * (1 + r / 30);
+    case Formula::Brzycki:
+        return 36 * w / (brzyckiEnd - r);
+    case Formula::Lander:
+        return 100 * w / (101.3 - 2.67123 * r);
+    case Formula::Lombardi:
+        return w * std::pow(r, 0.10);
+    case Formula::OConner:
+        return w * (1 + 0.025 * r);
+    case Formula::Mayhew:
+        return 100 * w / (52.2 + 41.9 * std::exp(-0.055 * r));
+    case Formula::Wathen:
+        return 100 * w / (48.8 + 53.8 * std::exp(-0.075 * r));
+    }
+    return fail(Code::InvalidInput, "formula", "is none of those known");
+}
+
+Expected<double> epley(double loadKg, int repetitions)
+{
+    return maximumBy(Formula::Epley, loadKg, repetitions);
 }
 
 Expected<double> brzycki(double loadKg, int repetitions)
 {
-    if (const auto checked = checkSet(loadKg, repetitions); !checked)
-        return tl::unexpected(checked.error());
-    if (repetitions >= brzyckiEnd)
-        return fail(Code::InvalidInput, "repetitions", "this formula ends at 36 repetitions; test with a heavier load");
-    return 36 * loadKg / (brzyckiEnd - repetitions);
+    return maximumBy(Formula::Brzycki, loadKg, repetitions);
+}
+
+Expected<MaximumRange> maximumRange(double loadKg, int repetitions)
+{
+    if (const auto shown = estimatedMaximum(loadKg, repetitions); !shown)
+        return tl::unexpected(shown.error());
+    MaximumRange range{std::numeric_limits<double>::infinity(), 0};
+    for (const auto formula : allFormulas)
+        if (const auto maximum = maximumBy(formula, loadKg, repetitions)) {
+            range.low = std::min(range.low, *maximum);
+            range.high = std::max(range.high, *maximum);
+        }
+    return range;
 }
 
 Expected<double> estimatedMaximum(double loadKg, int repetitions, int repetitionsLeft)
@@ -62,6 +99,16 @@ Expected<double> chartShare(int repetitions)
         if (count == repetitions)
             return percent / 100;
     return fail(Code::NotAvailable, "repetitions", "the chart has 1 to 10 and 12 repetitions");
+}
+
+Expected<std::vector<ChartRow>> loadChart(double maximumKg)
+{
+    if (!std::isfinite(maximumKg) || maximumKg <= 0)
+        return fail(Code::InvalidInput, "maximum", "a maximum above zero is needed");
+    std::vector<ChartRow> rows;
+    for (const auto& [count, percent] : chart)
+        rows.push_back({count, percent / 100, maximumKg * percent / 100});
+    return rows;
 }
 
 } // namespace fleetrung::strength

@@ -25,3 +25,33 @@ print("spearmanr, sprints against times:", repr(stats.spearmanr(SPRINTS, TIMES)[
 boot = stats.bootstrap((SPRINTS, TIMES), lambda a, b: stats.spearmanr(a, b)[0], paired=True, vectorized=False,
                        n_resamples=20000, method="percentile", random_state=np.random.default_rng(1))
 print("bootstrap of it, percentile, 20000:", boot.confidence_interval)
+
+print("t, two-sided 95 %, 1 to 30:", [round(stats.t.ppf(0.975, n), 6) for n in range(1, 31)])
+print("t, beyond:", [(n, stats.t.ppf(0.975, n)) for n in (31, 40, 60, 120, 1000)])
+
+# Load and velocity of one session (the four loads of load_velocity_test): where the line meets 0.30 m/s, with Fieller's
+# interval.
+LOADS, VELOCITIES, LOWEST = np.array([60, 80, 100, 120.0]), np.array([1.0, 0.8, 0.62, 0.45]), 0.30
+line = stats.linregress(LOADS, VELOCITIES)
+rest = VELOCITIES - line.intercept - line.slope * LOADS
+variance = rest @ rest / (len(LOADS) - 2)
+spread = ((LOADS - LOADS.mean()) ** 2).sum()
+t = stats.t.ppf(0.975, len(LOADS) - 2)
+below = LOWEST - VELOCITIES.mean()
+roots = np.roots([line.slope**2 - t * t * variance / spread, -2 * line.slope * below, below**2 - t * t * variance / len(LOADS)])
+print("load at 0.30 m/s:", LOADS.mean() + below / line.slope, "Fieller:", sorted(roots + LOADS.mean()))
+
+# Three sessions that share a slope (pooled_load_velocity_test), by ordinary least squares with one column a session.
+SESSIONS = [([60, 80, 100], [0.98, 0.80, 0.63]), ([65, 85, 105], [0.97, 0.80, 0.59]), ([110], [0.57])]
+rows = [(load, velocity, number) for number, (l, v) in enumerate(SESSIONS) for load, velocity in zip(l, v)]
+design = np.array([[load] + [1.0 if k == number else 0.0 for k in range(3)] for load, _, number in rows])
+speed = np.array([velocity for _, velocity, _ in rows])
+solution, residual, *_ = np.linalg.lstsq(design, speed, rcond=None)
+freedom = len(rows) - 4
+covariance = np.linalg.inv(design.T @ design) * residual[0] / freedom
+print("pooled slope:", solution[0], "+-", np.sqrt(covariance[0, 0]), "deviation", np.sqrt(residual[0] / freedom))
+for k in range(3):
+    load = (LOWEST - solution[1 + k]) / solution[0]
+    gradient = np.zeros(4)
+    gradient[0], gradient[1 + k] = load, 1.0
+    print("  session", k, "1RM", load, "+-", np.sqrt(gradient @ covariance @ gradient) / abs(solution[0]))
