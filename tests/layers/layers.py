@@ -16,10 +16,12 @@ MAY_INCLUDE = {
     "reps": {"base", "statistics", "motion"},
     "jumps": {"base", "statistics", "motion"},
     "sprint": {"base", "statistics"},
+    "track": {"base", "statistics", "motion", "sprint", "jumps"},
     "strength": {"base", "statistics", "motion", "reps", "jumps"},
     "season": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint"},
     "transfer": {"base", "statistics"},
-    "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season", "transfer"},
+    "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season", "transfer",
+               "track"},
     "store": {"base"},
 }
 
