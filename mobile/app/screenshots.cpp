@@ -98,6 +98,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
         bench.openLift(shown);
     photographer.take(QStringLiteral("bench-no-sensor"));
     photographer.takeSheet(QStringLiteral("typedSheet"), QStringLiteral("bench-typed-set"));
+    photographer.takeSheet(QStringLiteral("loadChartSheet"), QStringLiteral("bench-load-chart"));
     if (!bench.openedLift()->replay)
         return;
     const auto repetitions = storedRepetitions(log, *bench.openedLift()->replay, &app);

@@ -6,6 +6,7 @@
 #include "engine/reps/lift.hpp"
 #include "engine/strength/velocity_loss.hpp"
 #include "mobile/plot/pictures.hpp"
+#include "mobile/views/bar_words.hpp"
 
 namespace fleetrung::views
 {
@@ -178,6 +179,17 @@ QString BenchViewModel::loss() const
 QString BenchViewModel::lossNote() const
 {
     return openedLift() ? tr("stop at %1").arg(units().percent(openedLift()->plan.setStop)) : QString();
+}
+
+QString BenchViewModel::leftText() const
+{
+    // The range of a rung whose bar is thrown or dropped tells nothing of what is left.
+    if (!openedLift() || openedLift()->plan.metric != season::Metric::MeanVelocity || repetitions_.size() < 3)
+        return {};
+    const auto values = velocities();
+    const QString left = views::leftText(static_cast<int>(values.size()), strength::velocityLoss(values),
+                                         openedLift()->plan.lift, units());
+    return left.isEmpty() ? QString() : tr("By the loss %1: a guess. The stop rests on the loss.").arg(left);
 }
 
 bool BenchViewModel::stopNow() const

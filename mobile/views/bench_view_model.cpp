@@ -1,7 +1,9 @@
 #include "mobile/views/bench_view_model.hpp"
 
 #include <algorithm>
+#include <cmath>
 
+#include "mobile/views/bar_words.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -10,6 +12,7 @@ namespace
 {
 
 const QString dot = QStringLiteral(" · ");
+constexpr double mostKg = 600; // beyond sense: a slip of the finger
 
 } // namespace
 
@@ -118,6 +121,35 @@ bool BenchViewModel::asksLoad() const
     return openedLift() && !(set && set->loadKg && *set->loadKg == 0);
 }
 
+QString BenchViewModel::platesText() const
+{
+    const auto load = loadKg();
+    return load ? views::platesText(*load, preferences_->bar(), units()) : QString();
+}
+
+QString BenchViewModel::maximumText(const QVariantMap& form) const
+{
+    const auto load = units().parseMass(form.value(QStringLiteral("load")).toString());
+    const auto repetitions = Units::parse(form.value(QStringLiteral("repetitions")).toString());
+    const auto effort = Units::parse(form.value(QStringLiteral("effort")).toString());
+    if (!load || !(*load <= mostKg) || !repetitions || !(*repetitions >= 1 && *repetitions <= 50) || !effort ||
+        !(*effort >= 1 && *effort <= 10))
+        return {};
+    return views::maximumText(*load, static_cast<int>(*repetitions), *effort, units());
+}
+
+QString BenchViewModel::knownMaximum() const
+{
+    const BenchLift* lift = openedLift();
+    return lift && lift->maximumKg ? units().massNumber(std::round(*lift->maximumKg)) : QString();
+}
+
+QVariantList BenchViewModel::loadChart(const QString& maximum) const
+{
+    const auto load = units().parseMass(maximum);
+    return load && *load <= mostKg ? chartRows(*load, units()) : QVariantList();
+}
+
 QString BenchViewModel::loadLabel() const
 {
     return tr("Load on the bar, %1").arg(massUnit());
@@ -127,7 +159,6 @@ std::optional<double> BenchViewModel::loadKg() const
 {
     if (!asksLoad())
         return 0.0;
-    constexpr double mostKg = 600; // beyond sense, as in the typed set: a slip of the finger
     const auto load = units().parseMass(load_);
     return load && *load > 0 && *load <= mostKg ? load : std::nullopt;
 }
@@ -401,7 +432,7 @@ QVariantMap BenchViewModel::typeSet(const QVariantMap& form)
     FormReader reader(form, u);
     TypedSet set;
     // Bounds of sense, not of strength: what lies beyond is a slip of the finger. Starting values of this project.
-    const auto load = reader.mass(QStringLiteral("load"), 0, 600, true);
+    const auto load = reader.mass(QStringLiteral("load"), 0, mostKg, true);
     const auto repetitions = reader.wholeNumber(QStringLiteral("repetitions"), 1, 50, true);
     set.meanVelocity = reader.number(QStringLiteral("velocity"), 0.05, 5, false);
     set.timeToPeak = reader.milliseconds(QStringLiteral("time"), 20, 3000, false);

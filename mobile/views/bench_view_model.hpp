@@ -45,6 +45,7 @@ struct BenchLift {
     int rungCount = 0;
     int setsDone = 0; ///< work sets
     bool probeDone = false;
+    std::optional<double> maximumKg; ///< 1RM on this rung as last told by the bar or by a typed set
     bool oneSided = false;
     std::optional<Identifier> replay;         ///< the latest recorded set of this rung: it can be watched again
     std::optional<WarmUpCheckShown> check;    ///< once two warm-up loads were lifted with full intent
@@ -127,6 +128,9 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString plannedLoad READ plannedLoad NOTIFY setChanged FINAL)
     Q_PROPERTY(QString load READ load WRITE setLoad NOTIFY setChanged FINAL) ///< as typed; stored with the set
     Q_PROPERTY(bool asksLoad READ asksLoad NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString platesText READ platesText NOTIFY setChanged FINAL) ///< plates a side for the load
+    Q_PROPERTY(QString leftText READ leftText NOTIFY setChanged FINAL)     ///< repetitions left by the loss, a guess
+    Q_PROPERTY(QString knownMaximum READ knownMaximum NOTIFY setChanged FINAL)
     Q_PROPERTY(QString loadLabel READ loadLabel NOTIFY setChanged FINAL)
     Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
@@ -217,6 +221,13 @@ public:
     [[nodiscard]] QString load() const { return load_; }
     void setLoad(const QString& load);
     [[nodiscard]] bool asksLoad() const; ///< false for lifts of body mass alone
+    [[nodiscard]] QString platesText() const;
+    [[nodiscard]] QString leftText() const;
+    /// What a typed set says of 1RM; empty while load, repetitions and effort are no numbers.
+    Q_INVOKABLE QString maximumText(const QVariantMap& form) const;
+    [[nodiscard]] QString knownMaximum() const; ///< for a field; empty where nothing tells it
+    /// Loads by the chart for a typed 1RM: rows of {title, detail, value}; none while it is no number.
+    Q_INVOKABLE QVariantList loadChart(const QString& maximum) const;
     [[nodiscard]] QString loadLabel() const;
     [[nodiscard]] std::optional<double> loadKg() const; ///< typed or planned, 0 for body mass; none where it is unknown
 

@@ -104,6 +104,9 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
                 lift.name = rung->name;
         }
         lift.setsDone = done.count(planned.ladder);
+        for (const auto& known : view.log.maxima) // by day
+            if (known.ladder == planned.ladder && known.rung == planned.rung)
+                lift.maximumKg = known.loadKg;
         for (const auto& box : view.plan.setup.boxHeights)
             if (planned.boxHeight && std::abs(box.metres() - *planned.boxHeight) < 0.0005)
                 lift.box = box; // as entered

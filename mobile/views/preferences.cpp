@@ -5,12 +5,15 @@
 #include <QGuiApplication>
 #include <QPalette>
 
+#include "mobile/views/bar_words.hpp"
+
 namespace fleetrung::views
 {
 namespace
 {
 
 constexpr int mostRacks = 30;
+constexpr int lastBar = 2;
 
 } // namespace
 
@@ -25,6 +28,7 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
     inches_ = settings_->value(QStringLiteral("inches"), imperial).toBool();
     cautionsRead_ = settings_->value(QStringLiteral("cautionsRead"), false).toBool();
+    bar_ = std::clamp(settings_->value(QStringLiteral("bar"), 0).toInt(), 0, lastBar);
     racks_ = std::clamp(settings_->value(QStringLiteral("racks"), 2).toInt(), 1, mostRacks);
 }
 
@@ -99,6 +103,21 @@ void Preferences::setRacks(int racks)
     racks_ = racks;
     keep(QStringLiteral("racks"), racks);
     emit changed();
+}
+
+void Preferences::setBar(int bar)
+{
+    bar = std::clamp(bar, 0, lastBar);
+    if (bar == bar_)
+        return;
+    bar_ = bar;
+    keep(QStringLiteral("bar"), bar);
+    emit unitsChanged();
+}
+
+QStringList Preferences::bars() const
+{
+    return barNames(units());
 }
 
 void Preferences::setCautionsRead(bool read)

@@ -23,6 +23,8 @@ class Preferences : public QObject
     Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
     Q_PROPERTY(int racks READ racks WRITE setRacks NOTIFY changed FINAL) ///< that a squad's day is shared out among
+    Q_PROPERTY(int bar READ bar WRITE setBar NOTIFY unitsChanged FINAL)  ///< index into the bars of bar_words.hpp
+    Q_PROPERTY(QStringList bars READ bars NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool cautionsRead READ cautionsRead WRITE setCautionsRead NOTIFY changed FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY unitsChanged FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY unitsChanged FINAL)
@@ -47,6 +49,9 @@ public:
     void setCautionsRead(bool read);
     int racks() const { return racks_; }
     void setRacks(int racks); ///< 1 to 30
+    int bar() const { return bar_; }
+    void setBar(int bar);
+    QStringList bars() const;
     QString massUnit() const { return units().massUnit(); }
     QString lengthUnit() const { return units().lengthUnit(); }
 
@@ -68,6 +73,7 @@ private:
     bool inches_ = false;
     bool cautionsRead_ = false;
     int racks_ = 2;
+    int bar_ = 0;
 };
 
 } // namespace fleetrung::views

@@ -32,6 +32,7 @@ public:
     [[nodiscard]] double massValue(double kilograms) const;   ///< in the chosen unit
 
     [[nodiscard]] QString lengthUnit() const;
+    [[nodiscard]] bool typedInPounds() const { return mass_ == MassUnit::Pound; }
     [[nodiscard]] bool typedInInches() const { return length_ == LengthUnit::Inch; }
     [[nodiscard]] QString length(double metres) const;                           ///< "34 cm", "13.4 in"
     [[nodiscard]] QString lengthRange(double fromMetres, double toMetres) const; ///< "32–38 cm"

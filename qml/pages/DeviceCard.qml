@@ -23,6 +23,13 @@ Card {
         onChosen: index => root.preferences.pounds = index === 1
     }
     Choices {
+        objectName: "barChoice"
+        label: qsTr("The bar")
+        options: root.preferences.bars
+        current: root.preferences.bar
+        onChosen: index => root.preferences.bar = index
+    }
+    Choices {
         objectName: "lengthChoice"
         label: qsTr("Ranges and boxes")
         options: [qsTr("Centimetres"), qsTr("Inches")]

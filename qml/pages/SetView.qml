@@ -156,6 +156,13 @@ PageFrame {
         }
     }
 
+    NoteText {
+        objectName: "left"
+        visible: root.set.repetitionCount > 0 && text !== ""
+        text: root.set.leftText
+        Layout.fillWidth: true
+    }
+
     ActionButton {
         objectName: "typeSet"
         visible: root.set.repetitionCount === 0
@@ -171,6 +178,18 @@ PageFrame {
         onClicked: root.whyAsked()
     }
 
+    ActionButton {
+        objectName: "loadChart"
+        visible: root.set.repetitionCount === 0 && !root.set.running
+        text: qsTr("Loads by the chart")
+        onClicked: chart.open()
+    }
+
+    LoadChartSheet {
+        id: chart
+        objectName: "loadChartSheet"
+        viewModel: root.set
+    }
     TypedSetSheet {
         id: typed
         objectName: "typedSheet"

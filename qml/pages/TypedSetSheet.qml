@@ -64,9 +64,15 @@ Sheet {
     Field {
         id: effort
         objectName: "effort"
-        label: qsTr("Effort, 1 easy to 10 all out (optional)")
+        label: qsTr("Effort, 1 easy to 10 all out (tells 1RM)")
         number: true
         problem: root.problems.effort ?? ""
+    }
+    NoteText {
+        objectName: "maximum"
+        visible: text !== ""
+        text: root.viewModel.maximumText({ load: load.text, repetitions: repetitions.text, effort: effort.text })
+        Layout.fillWidth: true
     }
 
     actions: ActionButton {

@@ -52,6 +52,12 @@ ColumnLayout {
         text: root.viewModel.load
         onTextChanged: root.viewModel.load = load.text
     }
+    NoteText {
+        objectName: "plates"
+        visible: text !== "" && !root.viewModel.running
+        text: root.viewModel.platesText
+        Layout.fillWidth: true
+    }
     EmptyState {
         sign: root.viewModel.sensor === BenchViewModel.NoSensor ? Glyph.Sensor : Glyph.Bench
         title: root.viewModel.waitingTitle

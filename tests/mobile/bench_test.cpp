@@ -210,3 +210,65 @@ TEST_CASE("Pounds change every load on the page", "[bench][units]")
     CHECK(bench.view.lifts()->all().constFirst().value(QStringLiteral("load")).toString() ==
           QStringLiteral("308.6 lb"));
 }
+
+TEST_CASE("Before the set stand the plates of each side, in the unit of the room", "[bench]")
+{
+    Bench bench;
+    bench.view.setLoad(QStringLiteral("142.5"));
+    CHECK(bench.view.platesText() == QStringLiteral("Each side 25 + 25 + 10 + 1.25. Bar 20 kg."));
+    bench.view.setLoad(QStringLiteral("101"));
+    CHECK(bench.view.platesText() ==
+          QStringLiteral("Nearest with whole plates: 100 kg. Each side 25 + 15. Bar 20 kg."));
+    bench.view.setLoad(QStringLiteral("20"));
+    CHECK(bench.view.platesText() == QStringLiteral("The bar alone, 20 kg."));
+    bench.view.setLoad(QStringLiteral("12"));
+    CHECK(bench.view.platesText() == QStringLiteral("Lighter than the bar of 20 kg: a lighter bar, or dumbbells."));
+    bench.preferences.setBar(2);
+    CHECK(bench.view.platesText() == QStringLiteral("Nearest with whole plates: 12.5 kg. Each side 1.25. Bar 10 kg."));
+    bench.view.setLoad(QStringLiteral("no number"));
+    CHECK(bench.view.platesText().isEmpty());
+    bench.preferences.setBar(0);
+    bench.preferences.setPounds(true);
+    bench.view.setLoad(QStringLiteral("225"));
+    CHECK(bench.view.platesText() == QStringLiteral("Each side 45 + 45. Bar 45 lb."));
+}
+
+TEST_CASE("A typed set says what it tells of 1RM, and how far the formulas differ", "[bench]")
+{
+    const Bench bench;
+    const auto said = [&](const char* load, const char* repetitions, const char* effort) {
+        return bench.view.maximumText({{QStringLiteral("load"), QString::fromUtf8(load)},
+                                       {QStringLiteral("repetitions"), QString::fromUtf8(repetitions)},
+                                       {QStringLiteral("effort"), QString::fromUtf8(effort)}});
+    };
+    // Five repetitions of 100 kg, none left: the values of tests/engine/strength/repetition_maximum_test.cpp.
+    CHECK(said("100", "5", "10") == QStringLiteral("1RM about 113 kg; by seven formulas 113 to 119 kg."));
+    CHECK(said("100", "5", "").isEmpty());                  // how many were left is not known
+    CHECK(said("100", "3", "8") == said("100", "5", "10")); // two were left
+    CHECK(said("100", "1", "10") == QStringLiteral("1RM 100 kg."));
+    CHECK(said("100", "12", "10") == QStringLiteral("More than ten possible repetitions say too little of 1RM."));
+    CHECK(said("", "5", "10").isEmpty());
+    CHECK(said("100", "x", "10").isEmpty());
+}
+
+TEST_CASE("The load chart goes by the typed 1RM", "[bench]")
+{
+    const Bench bench;
+    const auto rows = bench.view.loadChart(QStringLiteral("140"));
+    REQUIRE(rows.size() == 11);
+    const auto five = rows.at(4).toMap();
+    CHECK(five[QStringLiteral("title")] == QStringLiteral("5 repetitions"));
+    CHECK(five[QStringLiteral("detail")] == QStringLiteral("87 % of 1RM"));
+    CHECK(five[QStringLiteral("value")] == QStringLiteral("121.8 kg")); // NSCA training load chart, row 140
+    CHECK(bench.view.loadChart(QString()).isEmpty());
+}
+
+TEST_CASE("The loss of a set tells roughly how many are left, and says that it is a guess", "[bench]")
+{
+    Bench bench;
+    for (const double velocity : {0.70, 0.68, 0.66, 0.62})
+        bench.view.addRepetition(repetition(0.28, velocity));
+    // Loss 11.4 %: share done 0.286, half done at 20 % (from memory): 10 left.
+    CHECK(bench.view.leftText() ==
+          QStringLiteral("By the loss about 10 left (5 to 15): a guess. The stop rests on the loss."));
+}

@@ -218,9 +218,23 @@ PageCase {
         verify(findChild(findChild(sheet.contentItem, "load"), "problem").text !== "")
         compare(typed, null)
         type(sheet, "load", "142,5")
+        type(sheet, "repetitions", "5")
+        type(sheet, "effort", "8")
+        verify(findChild(sheet.contentItem, "maximum").text.indexOf("1RM about 171 kg") === 0)
         type(sheet, "velocity", "0,61")
         tapIn(scroll, findChild(sheet.contentItem, "saveTyped"))
         tryCompare(sheet, "opened", false)
         compare(typed, true)
+    }
+
+    function test_loadsByTheChart() {
+        const page = openSet()
+        tapIn(findChild(findChild(page, "set"), "scroll"), findChild(page, "loadChart"))
+        const sheet = findChild(page, "loadChartSheet")
+        tryCompare(sheet, "opened", true)
+        compare(sheet.rows.length, 0)
+        type(sheet, "maximum", "140")
+        compare(sheet.rows.length, 11)
+        compare(sheet.rows[4].value, "121.8 kg")
     }
 }
