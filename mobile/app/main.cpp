@@ -18,6 +18,7 @@
 #include "mobile/app/screenshots.hpp"
 #include "mobile/ble/radio.hpp"
 #include "mobile/views/app_view_model.hpp"
+#include "mobile/views/bench_feedback.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
 
@@ -113,6 +114,11 @@ int run(QGuiApplication& application)
         }
         app.offerSensor(std::move(*offer));
     }
+
+    std::unique_ptr<views::BenchFeedback> heard;
+    if (!forShow)
+        heard = std::make_unique<views::BenchFeedback>(app.bench(), &preferences, feedback::deviceSpeaker(),
+                                                       feedback::deviceBody());
 
     QQmlApplicationEngine engine;
     int warnings = 0;

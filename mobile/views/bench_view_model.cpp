@@ -391,6 +391,7 @@ void BenchViewModel::addRepetition(const reps::Repetition& repetition)
     const bool before = stopNow();
     repetitions_.push_back(repetition);
     emit setChanged();
+    emit repetitionAdded();
     if (stopNow() && !before)
         emit stopReached();
 }

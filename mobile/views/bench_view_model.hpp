@@ -332,6 +332,7 @@ signals:
     void sessionChanged();
     void setChanged();
     /// The latest repetition said it: for the sound.
+    void repetitionAdded(); ///< measured just now; before stopReached
     void stopReached();
     void restChanged();
     void cutOffChanged();

@@ -23,6 +23,8 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
         return;
     settings_ = std::make_unique<QSettings>(file, QSettings::IniFormat);
     appearance_ = static_cast<Appearance>(std::clamp(settings_->value(QStringLiteral("appearance"), 0).toInt(), 0, 2));
+    sound_ = static_cast<Sound>(std::clamp(settings_->value(QStringLiteral("sound"), 1).toInt(), 0, 2));
+    shakes_ = settings_->value(QStringLiteral("shakes"), true).toBool();
     textScale_ = std::clamp(settings_->value(QStringLiteral("textScale"), 1.0).toDouble(), 1.0, 2.0);
     const bool imperial = locale_.measurementSystem() == QLocale::ImperialUSSystem;
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
@@ -64,6 +66,24 @@ void Preferences::setAppearance(Appearance appearance)
         return;
     appearance_ = appearance;
     keep(QStringLiteral("appearance"), static_cast<int>(appearance));
+    emit changed();
+}
+
+void Preferences::setSound(Sound sound)
+{
+    if (sound == sound_)
+        return;
+    sound_ = sound;
+    keep(QStringLiteral("sound"), static_cast<int>(sound));
+    emit changed();
+}
+
+void Preferences::setShakes(bool shakes)
+{
+    if (shakes == shakes_)
+        return;
+    shakes_ = shakes;
+    keep(QStringLiteral("shakes"), shakes);
     emit changed();
 }
 

@@ -19,6 +19,8 @@ class Preferences : public QObject
     QML_UNCREATABLE("Made by the program")
     Q_PROPERTY(Appearance appearance READ appearance WRITE setAppearance NOTIFY changed FINAL)
     Q_PROPERTY(bool dark READ dark NOTIFY changed FINAL)
+    Q_PROPERTY(Sound sound READ sound WRITE setSound NOTIFY changed FINAL)
+    Q_PROPERTY(bool shakes READ shakes WRITE setShakes NOTIFY changed FINAL)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
     Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
@@ -32,6 +34,8 @@ class Preferences : public QObject
 public:
     enum Appearance { AsDevice, Dark, Light };
     Q_ENUM(Appearance)
+    enum Sound { Silent, Tones, Voice }; ///< on Bench; Voice has the tones too
+    Q_ENUM(Sound)
 
     /// An empty file name keeps nothing: for tests and pictures.
     explicit Preferences(const QString& file = {}, QObject* parent = nullptr);
@@ -39,6 +43,10 @@ public:
     Appearance appearance() const { return appearance_; }
     void setAppearance(Appearance appearance);
     bool dark() const;
+    Sound sound() const { return sound_; }
+    void setSound(Sound sound);
+    bool shakes() const { return shakes_; }
+    void setShakes(bool shakes);
     double textScale() const { return textScale_; }
     void setTextScale(double scale);
     bool pounds() const { return pounds_; }
@@ -68,6 +76,8 @@ private:
     std::unique_ptr<QSettings> settings_;
     QLocale locale_;
     Appearance appearance_ = AsDevice;
+    Sound sound_ = Tones;
+    bool shakes_ = true;
     double textScale_ = 1;
     bool pounds_ = false;
     bool inches_ = false;

@@ -37,6 +37,20 @@ Card {
         onChosen: index => root.preferences.inches = index === 1
     }
     Choices {
+        objectName: "sound"
+        label: qsTr("Sound on Bench")
+        options: [qsTr("Silent"), qsTr("Tones"), qsTr("Voice")]
+        current: root.preferences.sound
+        onChosen: index => root.preferences.sound = index
+    }
+    Choices {
+        objectName: "shakes"
+        label: qsTr("Shakes in the hand, where the device can")
+        options: [qsTr("On"), qsTr("Off")]
+        current: root.preferences.shakes ? 0 : 1
+        onChosen: index => root.preferences.shakes = index === 0
+    }
+    Choices {
         objectName: "appearance"
         label: qsTr("Light or dark")
         options: [qsTr("As the device"), qsTr("Dark"), qsTr("Light")]
