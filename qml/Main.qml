@@ -28,9 +28,16 @@ ApplicationWindow {
         value: window.app.preferences.textScale
     }
 
+    Binding {
+        target: Theme
+        property: "keyboard"
+        value: window.app.keyboard.height
+    }
+
     Item {
         id: pages
         anchors.fill: parent
+        anchors.bottomMargin: Theme.keyboard
 
         BenchPage {
             anchors.fill: parent
@@ -87,6 +94,7 @@ ApplicationWindow {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         anchors.margins: 12
+        anchors.bottomMargin: 12 + Theme.keyboard
         text: window.app.notice
         action: window.app.noticeCanUndo ? qsTr("Undo") : ""
         problem: window.app.noticeIsProblem
@@ -95,6 +103,7 @@ ApplicationWindow {
     }
 
     footer: BottomBar {
+        visible: Theme.keyboard === 0 // the room is needed for what is typed
         objectName: "bottomBar"
         current: window.place
         onChosen: index => window.place = index

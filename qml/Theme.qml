@@ -10,6 +10,7 @@ QtObject {
 
     property bool dark: true
     property real textScale: 1
+    property real keyboard: 0 // covered from the window's lower edge
 
     readonly property color ground: dark ? "#101315" : "#FAF7F0"
     readonly property color card: dark ? "#1A1F23" : "#F0EBE0"

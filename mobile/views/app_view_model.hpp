@@ -12,6 +12,7 @@
 #include "mobile/views/bench_view_model.hpp"
 #include "mobile/views/day_clock.hpp"
 #include "mobile/views/file_hand.hpp"
+#include "mobile/views/keyboard.hpp"
 #include "mobile/views/ladder_view_model.hpp"
 #include "mobile/views/live_session.hpp"
 #include "mobile/views/log_thread.hpp"
@@ -40,6 +41,7 @@ class AppViewModel : public QObject
     QML_ELEMENT
     QML_UNCREATABLE("Made by the program")
     Q_PROPERTY(fleetrung::views::Preferences* preferences READ preferences CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::Keyboard* keyboard READ keyboard CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::BenchViewModel* bench READ bench CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SeasonViewModel* season READ season CONSTANT FINAL)
@@ -73,6 +75,7 @@ public:
     Q_INVOKABLE void closeNotice();
 
     Preferences* preferences() { return preferences_; }
+    Keyboard* keyboard() { return &keyboard_; }
     BenchViewModel* bench() { return &bench_; }
     LadderViewModel* ladder() { return &ladder_; }
     SeasonViewModel* season() { return &season_; }
@@ -143,6 +146,7 @@ private:
     Preferences* preferences_;
     LogThread* log_;
     DayClock clock_;
+    Keyboard keyboard_;
     BenchViewModel bench_;
     LadderViewModel ladder_;
     SeasonViewModel season_;

@@ -101,6 +101,11 @@ Item {
         }
     }
 
+    KeepInSight {
+        scroll: scroll
+        active: page.visible
+    }
+
     Rectangle {
         id: actionArea
         anchors.left: parent.left

@@ -14,20 +14,11 @@ Popup {
     property alias actions: actionColumn.data
     property bool tall: false // as high as may be: what it shows changes, and it should not jump
 
-    // Of no known type to the linter of Qt 6.4, therefore var.
-    readonly property var input: Qt.inputMethod
-    readonly property real keyboard: input.visible ? input.keyboardRectangle.height / Screen.devicePixelRatio : 0
-
-    function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y
-        scroll.contentY = Math.max(0, Math.min(top - 40, scroll.contentHeight - scroll.height))
-    }
-
     parent: T.Overlay.overlay
     width: parent ? Math.min(parent.width, 640) : 0
-    height: parent ? Math.min(parent.height - 28 - keyboard, tall ? parent.height : implicitHeight) : 0
+    height: parent ? Math.min(parent.height - 28 - Theme.keyboard, tall ? parent.height : implicitHeight) : 0
     x: parent ? (parent.width - width) / 2 : 0
-    y: parent ? parent.height - height - keyboard : 0
+    y: parent ? parent.height - height - Theme.keyboard : 0
     padding: 0
     topPadding: Theme.gap
     bottomPadding: actionColumn.implicitHeight > 0 ? Theme.smallGap : 0
@@ -97,12 +88,8 @@ Popup {
         }
     }
 
-    Connections {
-        target: sheet.parent ? sheet.parent.Window.window : null
-        function onActiveFocusItemChanged() {
-            const item = sheet.parent.Window.window.activeFocusItem
-            if (sheet.opened && sheet.keyboard > 0 && item)
-                sheet.show(item)
-        }
+    KeepInSight {
+        scroll: scroll
+        active: sheet.opened
     }
 }
