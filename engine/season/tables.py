@@ -45,7 +45,7 @@ def ladders(data):
 
 
 def rules(data):
-    text = "# Numbers of the season's rules\n\n" + NOTE.format("rules.json") + "\n"
+    text = "# Numbers of the season's rules\n\n" + NOTE.format("rules.json` and `did_it_work.md") + "\n"
     text += table(["number", "value", "unit", "what it does", "origin"],
                   [[key, f"{item['value']:g}", item["unit"], item["about"], item["origin"]]
                    for key, item in data["numbers"].items()])
@@ -54,7 +54,7 @@ def rules(data):
                   [[item["phase"], f"{item['share']:g}", item["minimum_days"], item["maximum_days"] or "no limit",
                     f"{item['set_stop']:g}", f"{item['volume']:g}", item["about"], item["origin"]]
                    for item in data["phases"]])
-    return text
+    return text + "\n" + (FOLDER / "did_it_work.md").read_text(encoding="utf-8")
 
 
 def main():

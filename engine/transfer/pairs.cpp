@@ -7,9 +7,6 @@ namespace fleetrung::transfer
 namespace
 {
 
-constexpr int fewestPairs = 12; // season rules
-constexpr int fewestRungs = 3;  // season rules
-
 int laddersOf(std::span<const BarResult> bar)
 {
     std::set<std::string> ladders;

@@ -7,8 +7,6 @@
 namespace fleetrung::transfer
 {
 
-constexpr int longestLag = 4; // weeks, season rules
-
 struct Series {
     BarWeeks bar;
     SprintSeries sprint;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 #include <limits>
 #include <utility>
 
@@ -113,17 +114,20 @@ double largest(std::vector<Judge>& judges, std::span<const std::size_t> levels)
 
 } // namespace
 
-double chanceOf(std::span<const double> bar, std::span<const Pairs> lags)
+Chance chanceOf(std::span<const double> bar, std::span<const Pairs> lags, double mostAbove)
 {
     std::vector<Judge> judges(lags.begin(), lags.end());
     Turns turns(levelsOf(bar));
-    const double found = largest(judges, turns.series()) - same;
-    std::size_t all = 0, asLarge = 0;
+    std::vector<double> reached;
     do {
-        ++all;
-        asLarge += largest(judges, turns.series()) >= found ? 1 : 0;
+        reached.push_back(largest(judges, turns.series()));
     } while (turns.next());
-    return static_cast<double>(asLarge) / static_cast<double>(all);
+    const double found = reached.front() - same; // no turn comes first
+    const auto asLarge = std::ranges::count_if(reached, [found](double one) { return one >= found; });
+    const auto all = static_cast<double>(reached.size());
+    const auto above = reached.begin() + static_cast<std::ptrdiff_t>(mostAbove * all + same);
+    std::ranges::nth_element(reached, above, std::greater{});
+    return {.share = static_cast<double>(asLarge) / all, .reach = *above};
 }
 
 } // namespace fleetrung::transfer

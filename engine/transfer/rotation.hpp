@@ -14,9 +14,13 @@ struct Pairs {
     std::vector<double> sprint;   ///< of the week the lag later
 };
 
-/// Share of all turns of the three blocks, no turn included, in which the largest rank correlation x sqrt(pairs - 1) of
-/// all lags is at least that of the series as it was. Only values move; weeks without the bar stay without, so that a
-/// lag keeps its pairs.
-[[nodiscard]] double chanceOf(std::span<const double> bar, std::span<const Pairs> lags);
+struct Chance {
+    double share = 1; ///< of all turns, in which the largest of all lags is at least that of the series as it was
+    double reach = 0; ///< the largest is above it in at most the share of turns that was asked for
+};
+
+/// Of all turns of the three blocks, no turn included; the largest is of rank correlation x sqrt(pairs - 1). Only
+/// values move; weeks without the bar stay without, so that a lag keeps its pairs.
+[[nodiscard]] Chance chanceOf(std::span<const double> bar, std::span<const Pairs> lags, double mostAbove);
 
 } // namespace fleetrung::transfer

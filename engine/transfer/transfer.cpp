@@ -12,9 +12,6 @@ namespace fleetrung::transfer
 namespace
 {
 
-// p-value. Turning the weeks breaks some of what a week keeps of the last, so chance is a little larger than counted:
-// one in 25 leaves room up to the 5 % that may be claimed without any relation.
-constexpr double claimAt = 0.04;
 constexpr int fewestToShow = 3; // pairs; below it a rank correlation is 1 or -1
 
 Lag lagOf(int weeks, const LagPairs& found, int resamples)
@@ -44,7 +41,11 @@ void judge(Transfer& transfer, const Series& series, const std::vector<LagPairs>
     std::vector<Pairs> lags;
     for (const auto& lag : found)
         lags.push_back(lag.pairs);
-    transfer.chance = chanceOf(bar, lags);
+    const auto chance = chanceOf(bar, lags, claimAt);
+    transfer.chance = chance.share;
+    for (auto& lag : transfer.lags)
+        if (lag.pairs > 1)
+            lag.chanceReaches = chance.reach / std::sqrt(lag.pairs - 1.0);
     const auto extremes = extremesOf(transfer);
     transfer.strongest = extremes.best.weeks;
     transfer.otherWay = strengthOf(extremes.worst) < 0 && -strengthOf(extremes.worst) > strengthOf(extremes.best);

@@ -25,6 +25,13 @@
 namespace fleetrung::transfer
 {
 
+constexpr int longestLag = 4;   ///< weeks, season rules
+constexpr int fewestPairs = 12; ///< that every lag needs, season rules
+constexpr int fewestRungs = 3;  ///< that they are from, season rules
+/// A relation is claimed up to this p-value. Turning the weeks breaks some of what a week keeps of the last, so chance
+/// is a little larger than counted: one in 25 leaves room up to the 5 % that may be claimed without any relation.
+constexpr double claimAt = 0.04;
+
 /// One session's evidence on a rung. Left and right are different rungs: say so in `rung`.
 struct BarResult {
     CivilDate day{};
@@ -50,6 +57,9 @@ struct Lag {
     std::optional<double> correlation;
     /// 95 %, bootstrap of the pairs, as if weeks were independent: for show, nothing is decided on it.
     std::optional<double> low, high;
+    /// The correlation that chance alone goes beyond in no more than `claimAt` of all turns, all lags together; beyond
+    /// 1 no correlation is enough. Empty where there was not enough to judge.
+    std::optional<double> chanceReaches;
 };
 
 enum class Verdict { NotEnough, NotShown, MovedTogether };

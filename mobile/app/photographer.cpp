@@ -1,9 +1,12 @@
 #include "mobile/app/photographer.hpp"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QImage>
+#include <QQuickItem>
 
 namespace fleetrung::app
 {
@@ -52,6 +55,28 @@ bool Photographer::call(const QString& object, const char* method)
     return true;
 }
 
+void Photographer::takePart(const QString& object, const QString& name)
+{
+    part_ = object;
+    take(name);
+    part_.clear();
+    scrollTo(object, true);
+}
+
+void Photographer::scrollTo(const QString& object, bool back)
+{
+    auto* item = window_.findChild<QQuickItem*>(object);
+    for (auto* above = item; above != nullptr; above = above->parentItem()) {
+        const auto content = above->property("contentItem").value<QQuickItem*>();
+        if (content == nullptr || !above->property("contentY").isValid())
+            continue;
+        const double last = std::max(0.0, above->property("contentHeight").toDouble() - above->height());
+        above->setProperty("contentY", back ? 0 : std::min(last, item->mapToItem(content, QPointF(0, 0)).y() - 8));
+        settle(200);
+        return;
+    }
+}
+
 void Photographer::openSheet(const QString& object)
 {
     call(object, "open");
@@ -83,6 +108,8 @@ void Photographer::save(const QString& name, views::Preferences::Appearance appe
     app_.preferences()->setAppearance(appearance);
     app_.preferences()->setTextScale(textScale);
     settle();
+    if (!part_.isEmpty())
+        scrollTo(part_);
     if (window_.grabWindow().save(QDir(folder_).filePath(name + QStringLiteral(".png"))))
         ++saved_;
 }

@@ -21,6 +21,8 @@ public:
 
     /// The state as it is now, in the three looks.
     void take(const QString& name);
+    /// The same, the page scrolled until that part of it stands at the top.
+    void takePart(const QString& object, const QString& name);
     void place(int index);
     /// A part of Squad.
     void part(int index);
@@ -34,11 +36,13 @@ public:
 
 private:
     void save(const QString& name, views::Preferences::Appearance appearance, double textScale);
+    void scrollTo(const QString& object, bool back = false);
     bool call(const QString& object, const char* method);
 
     QQuickWindow& window_;
     views::AppViewModel& app_;
     QString folder_;
+    QString part_; ///< to scroll to before a picture is taken
     int saved_ = 0;
 };
 

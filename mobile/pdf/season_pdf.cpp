@@ -36,6 +36,7 @@ int setDocument(const report::SeasonReport& report, QIODevice& device, PageSize 
     setSummary(flow, report, units);
     setLadders(flow, report, units);
     setTrack(flow, report, units);
+    setDidItWork(flow, report);
     setDecisions(flow, report, units);
     setPlanAgainstDone(flow, report);
     return flow.finish();

@@ -54,8 +54,7 @@ Layout::Layout(const Plot& plot, const QRectF& area, const Look& look, const QFo
     double top = area.top();
     if (!plot.strip.empty()) {
         strip = QRectF(left, top, right - left, unit(stripHeight));
-        placeStripNames();
-        top = strip.bottom() + line() + unit(rowGap);
+        top = strip.bottom() + placeStripNames() * line() + unit(rowGap);
     }
     const double namesBottom = placeBandNames(top);
     top = std::max(top, namesBottom + (namesBottom > top ? unit(rowGap) : 0));

@@ -27,32 +27,46 @@ std::optional<double> todayOf(const Plot& plot)
     return std::nullopt;
 }
 
+QString firstWord(const QString& name)
+{
+    return name.section(QLatin1Char(' '), 0, 0);
+}
+
 } // namespace
 
 /// The part of today comes first and is named in full wherever it fits; the others in full or by their first word where
-/// their part is wide enough, else not at all: the summary still says them.
-void Layout::placeStripNames()
+/// their part is wide enough, else under the first row, as far as there is room: the summary says them all.
+int Layout::placeStripNames()
 {
     const auto today = todayOf(plot_);
-    const auto put = [&](const StripPart& part, const QString& name, Role role) {
+    int rows = 1;
+    const auto put = [&](const StripPart& part, const QString& name, Role role, int row) {
         const double width = widthOf(name);
         const double middle = (std::max(px(part.xFrom), picture.left()) + std::min(px(part.xTo), picture.right())) / 2;
         const double last = std::max(area_.right() - width, area_.left());
-        return place(name, std::clamp(middle - width / 2, area_.left(), last), strip.bottom() + unit(2), role);
+        const bool placed = place(name, std::clamp(middle - width / 2, area_.left(), last),
+                                  strip.bottom() + unit(2) + row * line(), role);
+        rows = std::max(rows, placed ? row + 1 : 1);
+        return placed;
     };
     const auto isNow = [&](const StripPart& part) { return today && *today >= part.xFrom && *today < part.xTo; };
     for (const auto& part : plot_.strip)
         if (isNow(part))
-            put(part, qtText(part.name), Role::Strong);
+            put(part, qtText(part.name), Role::Strong, 0);
+    std::vector<const StripPart*> narrow;
     for (const auto& part : plot_.strip) {
-        if (isNow(part))
-            continue;
+        const auto fits = [&](const QString& name) {
+            return widthOf(name) <= px(part.xTo) - px(part.xFrom) + unit(textGap) && put(part, name, Role::Label, 0);
+        };
         const auto name = qtText(part.name);
-        for (const auto& candidate : {name, name.section(QLatin1Char(' '), 0, 0)})
-            if (widthOf(candidate) <= px(part.xTo) - px(part.xFrom) + unit(textGap) &&
-                put(part, candidate, Role::Label))
-                break;
+        if (!isNow(part) && !fits(name) && !fits(firstWord(name)))
+            narrow.push_back(&part);
     }
+    for (const auto* part : narrow)
+        for (const auto& name : {qtText(part->name), firstWord(qtText(part->name))})
+            if (put(*part, name, Role::Label, 1))
+                break;
+    return rows;
 }
 
 /// Names of bands that span the height, each above its band in the first row with room.

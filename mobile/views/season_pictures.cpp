@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/report/did_it_work.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -156,6 +157,7 @@ TrendsData trendsPage(const report::SeasonReport& report, CivilDate today)
         }
         data.ladders.push_back(std::move(input));
     }
+    data.didItWork = report::didItWork(report);
     data.sprints.season = spanOf(report, today);
     for (const auto& sprint : report.sprints) {
         auto test = std::ranges::find(data.sprints.tests, sprint.test, &plot::SprintSeries::test);

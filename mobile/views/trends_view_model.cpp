@@ -6,7 +6,7 @@ namespace fleetrung::views
 {
 
 TrendsViewModel::TrendsViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences)
+    : QObject(parent), preferences_(preferences), didItWork_(preferences)
 {
     connect(preferences, &Preferences::unitsChanged, this, &TrendsViewModel::changed);
 }
@@ -16,6 +16,7 @@ void TrendsViewModel::show(TrendsData data)
     const std::string before = hasLifts() ? data_.ladders[current_].lift : std::string();
     const std::string testBefore = hasSprints() ? data_.sprints.tests[currentTest_].test : std::string();
     data_ = std::move(data);
+    didItWork_.show(std::move(data_.didItWork));
     std::erase_if(data_.ladders, [](const plot::TpvTrendInput& ladder) {
         return std::ranges::all_of(ladder.stays, [](const plot::TrendStay& stay) { return stay.points.empty(); });
     });

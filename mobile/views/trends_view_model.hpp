@@ -1,6 +1,7 @@
-// What Trends shows: time to peak velocity by week for one ladder, and sprint times by week.
+// What Trends shows: time to peak velocity by week for one ladder, sprint times by week, and whether it worked.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -10,6 +11,7 @@
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/plot_value.hpp"
+#include "mobile/views/did_it_work.hpp"
 #include "mobile/views/preferences.hpp"
 
 namespace fleetrung::views
@@ -20,6 +22,7 @@ struct TrendsData {
     QString season;
     std::vector<plot::TpvTrendInput> ladders; ///< `lift` is the name shown; those without a point may be among them
     plot::SprintTrendInput sprints;
+    std::optional<Expected<transfer::Transfer>> didItWork; ///< empty: no season
 };
 
 class TrendsViewModel : public QObject
@@ -40,6 +43,7 @@ class TrendsViewModel : public QObject
     Q_PROPERTY(int currentTest READ currentTest NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::plot::PlotValue sprintPlot READ sprintPlot NOTIFY changed FINAL)
     Q_PROPERTY(QString sprintWords READ sprintWords NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::DidItWorkViewModel* didItWork READ didItWork CONSTANT FINAL)
 
 public:
     explicit TrendsViewModel(const Preferences* preferences, QObject* parent = nullptr);
@@ -62,6 +66,7 @@ public:
     int currentTest() const { return static_cast<int>(currentTest_); }
     plot::PlotValue sprintPlot() const;
     QString sprintWords() const;
+    DidItWorkViewModel* didItWork() { return &didItWork_; }
 
 signals:
     void changed();
@@ -71,6 +76,7 @@ private:
     TrendsData data_;
     std::size_t current_ = 0;
     std::size_t currentTest_ = 0;
+    DidItWorkViewModel didItWork_;
 };
 
 } // namespace fleetrung::views

@@ -3,7 +3,8 @@ import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
-// The evidence over the season: time to peak velocity by week against the target band, and sprint times.
+// The evidence over the season: time to peak velocity by week against the target band, sprint times, and whether it
+// worked.
 PageFrame {
     id: root
 
@@ -67,6 +68,11 @@ PageFrame {
             visible: text !== ""
             Layout.fillWidth: true
         }
+    }
+    DidItWorkCard {
+        objectName: "didItWork"
+        visible: viewModel.hasSeason
+        viewModel: root.viewModel.didItWork
     }
     EmptyState {
         objectName: "emptyTrends"

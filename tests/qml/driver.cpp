@@ -354,6 +354,33 @@ TrendsViewModel* Driver::emptyTrends()
     return owned(new TrendsViewModel(&preferences_, this));
 }
 
+void Driver::judge(TrendsViewModel* trends, bool enough)
+{
+    transfer::Transfer found;
+    for (int weeks = 0; weeks <= transfer::longestLag; ++weeks) {
+        auto& lag = found.lags.emplace_back();
+        lag.weeks = weeks;
+        lag.pairs = enough ? 18 - weeks : 9;
+        lag.rungs = enough ? 4 : 2;
+        lag.correlation = weeks == 2 ? 0.72 : 0.1 * weeks - 0.2;
+        lag.low = *lag.correlation - 0.25;
+        lag.high = *lag.correlation + 0.2;
+        if (enough)
+            lag.chanceReaches = 0.55 + 0.01 * weeks;
+    }
+    found.verdict = enough ? transfer::Verdict::MovedTogether : transfer::Verdict::NotEnough;
+    if (enough)
+        found.chance = 0.012;
+    found.sentence =
+        enough ? "In the weeks when the bar was quicker within a rung, sprint times (flying 20 m) were better "
+                 "than the season's trend 2 weeks later: rank correlation 0.72 over 16 weeks and 4 rungs; chance "
+                 "alone gives as much in 1.2 of 100 such seasons. It shows that they moved together, not that "
+                 "one caused the other."
+               : "Not enough: 3 more tests, on 1 more rung (flying 20 m). Each counts in a further week, with the "
+                 "bar measured in that week and the four before.";
+    trends->didItWork()->show(Expected<transfer::Transfer>(std::move(found)));
+}
+
 SquadViewModel* Driver::squad(int athletes)
 {
     std::vector<AthleteShown> shown;

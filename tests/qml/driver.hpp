@@ -39,6 +39,8 @@ public:
     Q_INVOKABLE fleetrung::views::TrackViewModel* track(int runs);
     Q_INVOKABLE fleetrung::views::TrendsViewModel* trends();
     Q_INVOKABLE fleetrung::views::TrendsViewModel* emptyTrends();
+    /// Whether it worked: the sprint two weeks later goes beyond chance, or three tests are missing.
+    Q_INVOKABLE void judge(fleetrung::views::TrendsViewModel* trends, bool enough);
     Q_INVOKABLE fleetrung::views::SquadViewModel* squad(int athletes);
 
     /// So many saved sensors: "Bar sensor" streams, "Left shoe" is looked for.

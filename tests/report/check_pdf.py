@@ -93,6 +93,10 @@ class SeasonPdf(unittest.TestCase):
         self.assertNotIn("sessions on the rung 10", flat)  # of a hold only what was not met
         self.assertIn("stepped to the quarter squat", flat)
 
+    def test_whether_it_worked_is_told_and_called_no_proof(self):
+        flat = " ".join(output("pdftotext", str(self.a4), "-").split())
+        self.assertRegex(flat, r"Did it work\? .* Not enough: \d+ more tests .*This is no proof of cause\.")
+
     def test_holds_in_a_row_stand_in_one_line(self):
         self.assertRegex(self.text, r"11 May – +Squat +Hold at quarter +Soon enough")
         self.assertEqual(self.text.count("(3 times)"), 1)

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "mobile/pdf/report_pictures.hpp"
+#include "mobile/plot/lag_picture.hpp"
 #include "tests/report/gui_application.hpp"
 #include "tests/report/invented_season.hpp"
 
@@ -34,6 +35,14 @@ std::vector<Plot> everyPicture()
     const std::vector<sprint::Split> splits{{10, 1.89}, {20, 2.88}, {30, 3.78}, {40, 4.64}, {50, 5.47},
                                             {60, 6.29}, {70, 7.10}, {80, 7.92}, {90, 8.75}, {100, 9.58}};
     const auto run = sprintCurveInput(*sprint::fitSplits(splits, {.start = {.clock = sprint::Clock::Unknown}}), 0);
+    std::vector<transfer::Lag> lags(5);
+    for (int weeks = 0; weeks <= transfer::longestLag; ++weeks) {
+        auto& lag = lags[static_cast<std::size_t>(weeks)];
+        lag.weeks = weeks;
+        lag.pairs = 30 - weeks;
+        lag.correlation = 0.2 * weeks - 0.3;
+        lag.chanceReaches = 0.5;
+    }
     return {strikeLine(strike),
             sprintCurve(run),
             splitResiduals(run),
@@ -42,7 +51,8 @@ std::vector<Plot> everyPicture()
             pdf::stairOf(report, report.ladders[1]),
             pdf::trendOf(report, report.ladders[0]),
             pdf::trendOf(report, report.ladders[1]),
-            pdf::sprintTrendOf(report, "flying 20 m")};
+            pdf::sprintTrendOf(report, "flying 20 m"),
+            lagPicture(lags)};
 }
 
 } // namespace

@@ -101,6 +101,30 @@ TEST_CASE("A sprint that follows the bar is told with its lag, and never called 
     CHECK_THAT(transfer.premise, Catch::Contains("premise") && Catch::Contains("evidence on both sides"));
 }
 
+TEST_CASE("A relation is claimed exactly where a lag goes beyond what chance reaches", "[transfer]")
+{
+    simulated::Recipe recipe;
+    recipe.weeklyTests = 1;
+    recipe.following = 0.9;
+    recipe.barForm = 0.08;
+    recipe.sprintForm = 0.015;
+    int claimed = 0;
+    for (unsigned seed = 1; seed <= 60; ++seed) {
+        CAPTURE(seed);
+        const auto season = simulated::season(recipe, seed);
+        const auto transfer = judged(season);
+        bool beyond = false;
+        for (const auto& lag : transfer.lags) {
+            CHECK(lag.chanceReaches.has_value() == (transfer.verdict != Verdict::NotEnough));
+            beyond = beyond || (lag.chanceReaches && *lag.correlation > *lag.chanceReaches + 1e-9);
+        }
+        CHECK((transfer.verdict == Verdict::MovedTogether) == (beyond && !transfer.otherWay));
+        claimed += transfer.verdict == Verdict::MovedTogether ? 1 : 0;
+    }
+    CHECK(claimed > 10);
+    CHECK(claimed < 50);
+}
+
 TEST_CASE("A bar that is quicker when the sprint is slower is no success, and is said", "[transfer]")
 {
     const auto transfer = judged(orderly(30, -1));
