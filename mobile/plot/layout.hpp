@@ -59,7 +59,7 @@ private:
     [[nodiscard]] double legendWidth(const LegendEntry& entry) const;
     [[nodiscard]] QStringList noteLines() const;
 
-    int placeStripNames(); ///< gives the rows they take
+    int placeStripNames();             ///< gives the rows they take
     double placeBandNames(double top); ///< gives the bottom of the last row
     void placeXTicks();
     void placeYTicks();
