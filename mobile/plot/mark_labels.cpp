@@ -68,7 +68,8 @@ std::vector<PlacedText> placeMarkLabels(const Plot& plot, const Layout& layout, 
             const double r = radius(mark->role);
             taken.emplace_back(layout.at(mark->at) - QPointF(r, r), QSizeF(2 * r, 2 * r));
         }
-    std::stable_partition(marks.begin(), marks.end(), [](const Mark* mark) { return mark->role == Role::Latest; });
+    const auto isStrong = [](const Mark* mark) { return mark->role == Role::Chosen || mark->role == Role::Latest; };
+    std::stable_partition(marks.begin(), marks.end(), isStrong);
     const auto frame = plot.valueIsX ? area : layout.picture;
     const auto pieces = piecesOf(plot, layout);
     const auto isFree = [&](const QRectF& box) {
@@ -83,7 +84,7 @@ std::vector<PlacedText> placeMarkLabels(const Plot& plot, const Layout& layout, 
     for (const auto* mark : marks) {
         if (mark->label.empty())
             continue;
-        const bool strong = mark->role == Role::Latest;
+        const bool strong = isStrong(mark);
         const auto text = QString::fromStdString(mark->label);
         const QSizeF size((strong ? strongMetrics : metrics).horizontalAdvance(text), metrics.height());
         const auto boxes = candidates(*mark, plot, layout, size, radius(mark->role));

@@ -184,15 +184,17 @@ private:
     [[nodiscard]] double radius(Role role) const
     {
         const double scale = std::clamp(look_.textSize / 12.0, 0.7, 1.6);
-        return unit(role == Role::Latest ? 6.5 : crowded_ ? 3.0 : 4.0) * scale;
+        return unit(role == Role::Chosen ? 9.5 : role == Role::Latest ? 6.5 : crowded_ ? 3.0 : 4.0) * scale;
     }
 
     void drawMark(const QPointF& at, Shape kind, Role role)
     {
         const double r = radius(role);
         const auto ground = groundColour(look_.ground);
-        painter_.setPen(pen(role, 1.6));
-        painter_.setBrush(role == Role::Latest ? shape(role) : ground);
+        painter_.setPen(pen(role, role == Role::Chosen ? 2.6 : 1.6));
+        painter_.setBrush(role == Role::Latest   ? QBrush(shape(role))
+                          : role == Role::Chosen ? QBrush(Qt::NoBrush)
+                                                 : QBrush(ground));
         switch (kind) {
         case Shape::Dot:
             painter_.setPen(QPen(ground, unit(2)));

@@ -47,6 +47,8 @@ Colours coloursOf(Role role)
         return {0xCC79A7, 0xE3A3C7, 0xA8457F, 0x8F3C6D};
     case Role::Today:
         return {0xF3EFE8, 0xF3EFE8, 0x1C1E20, 0x1C1E20};
+    case Role::Chosen:
+        return {0xE69F00, 0xE69F00, 0xD55E00, 0x9C4400};
     }
     return {};
 }

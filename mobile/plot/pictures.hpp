@@ -73,6 +73,8 @@ struct SeasonSpan {
     std::optional<CivilDate> today;
     std::vector<SeasonPart> phases;
     std::vector<RaceDay> races;
+    std::optional<CivilDate> shownFrom = std::nullopt; ///< the weeks before it are not drawn; they count on
+    std::optional<CivilDate> shownTo = std::nullopt;   ///< included
 };
 
 struct StairInput {
@@ -114,7 +116,16 @@ struct TpvTrendInput {
     std::vector<TrendStay> stays;                   ///< in order of days
     SeasonSpan season;
 };
-[[nodiscard]] Plot tpvTrend(const TpvTrendInput& input);
+
+struct TpvHit {
+    std::size_t stay = 0;  ///< index
+    std::size_t point = 0; ///< index within the stay
+};
+/// The point that a finger at that place of the picture means (weeks across, ms up): the nearest within reach.
+[[nodiscard]] std::optional<TpvHit> tpvHit(const TpvTrendInput& input, Point place);
+
+/// `chosen`: the point that stands out, with its value.
+[[nodiscard]] Plot tpvTrend(const TpvTrendInput& input, std::optional<TpvHit> chosen = {});
 
 // --- Times of one sprint test over the season: every run a mark, the best of each day joined. Tests of different
 // distance
@@ -135,8 +146,12 @@ struct SprintTrendInput {
     std::vector<SprintSeries> tests;
     SeasonSpan season;
 };
-/// The picture of one of the tests.
-[[nodiscard]] Plot sprintTrend(const SprintTrendInput& input, std::size_t which = 0);
+/// The point of that test that a finger at that place of the picture means (weeks across, seconds up).
+[[nodiscard]] std::optional<std::size_t> sprintHit(const SprintTrendInput& input, std::size_t which, Point place);
+
+/// The picture of one of the tests. `chosen`: the run that stands out, with its time.
+[[nodiscard]] Plot sprintTrend(const SprintTrendInput& input, std::size_t which = 0,
+                               std::optional<std::size_t> chosen = {});
 
 // --- Vertical velocity of the bar over one set, concentric phases shaded, peaks marked.
 

@@ -27,6 +27,7 @@ enum class Role {
     MainRace,  ///< main competition
     Second,    ///< a second series (the right side, a second test)
     Today,     ///< where we are
+    Chosen,    ///< round the value that was touched
 };
 
 struct Point {

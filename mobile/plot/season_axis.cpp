@@ -33,19 +33,28 @@ Axis weekAxis(const SeasonSpan& season)
     Axis axis;
     axis.kind = Axis::Kind::Week;
     axis.title = "week";
-    axis.to = std::max(weeksAt(season, season.last + std::chrono::days{1}), 1.0);
-    const int weeks = static_cast<int>(std::ceil(axis.to));
-    const int step = weekStep(weeks);
-    for (int week = 1; week <= weeks; week = week == 1 && step > 1 ? step : week + step)
-        axis.ticks.push_back({week - 1.0, (week == 1 ? "week " : "") + integerText(week)});
+    if (season.shownFrom)
+        axis.from = std::max(std::floor(weeksAt(season, *season.shownFrom)), 0.0);
+    const auto last = season.shownTo.value_or(season.last);
+    axis.to = std::max(weeksAt(season, last + std::chrono::days{1}), axis.from + 1);
+    const int first = static_cast<int>(axis.from) + 1, weeks = static_cast<int>(std::ceil(axis.to));
+    const int step = weekStep(weeks - first + 1);
+    // Week 1, then the round ones.
+    for (int week = first; week <= weeks; week = (week / step + 1) * step)
+        axis.ticks.push_back({week - 1.0, (week == first ? "week " : "") + integerText(week)});
     return axis;
 }
 
 std::vector<StripPart> phaseStrip(const SeasonSpan& season)
 {
     std::vector<StripPart> strip;
-    for (const auto& phase : season.phases)
-        strip.push_back({phase.name, weeksAt(season, phase.first), weeksAt(season, phase.last + std::chrono::days{1})});
+    const auto axis = weekAxis(season);
+    for (const auto& phase : season.phases) {
+        const double from = std::max(weeksAt(season, phase.first), axis.from);
+        const double to = std::min(weeksAt(season, phase.last + std::chrono::days{1}), axis.to);
+        if (from < to)
+            strip.push_back({phase.name, from, to});
+    }
     return strip;
 }
 

@@ -47,7 +47,7 @@ std::string placeText(const Axis& axis, double at)
 std::string rangeText(const Axis& axis)
 {
     if (axis.kind == Axis::Kind::Week)
-        return "week 1 to " + integerText(static_cast<std::int64_t>(std::ceil(axis.to)));
+        return placeText(axis, axis.from) + " to " + integerText(static_cast<std::int64_t>(std::ceil(axis.to)));
     return axis.title + " from " + placeText(axis, axis.from) + " to " + withUnit(placeText(axis, axis.to), axis);
 }
 
@@ -163,7 +163,8 @@ std::vector<std::pair<std::string, std::vector<const Mark*>>> seriesOf(const Plo
     std::vector<std::pair<std::string, std::vector<const Mark*>>> all;
     for (const auto& primitive : plot.primitives) {
         const auto* mark = std::get_if<Mark>(&primitive);
-        if (mark == nullptr || (mark->role == Role::Latest && plot.y.kind == Axis::Kind::Category))
+        if (mark == nullptr || mark->role == Role::Chosen ||
+            (mark->role == Role::Latest && plot.y.kind == Axis::Kind::Category))
             continue;
         const auto known =
             std::find_if(all.begin(), all.end(), [&](const auto& entry) { return entry.first == mark->series; });
@@ -186,7 +187,7 @@ std::string spokenSummary(const Plot& plot)
         return text;
     }
     say(axesText(plot));
-    const Mark* latest = nullptr;
+    const Mark *latest = nullptr, *chosen = nullptr;
     for (const auto& primitive : plot.primitives) {
         if (const auto* band = std::get_if<Band>(&primitive); band != nullptr && !band->name.empty())
             say(bandText(*band, plot));
@@ -197,11 +198,16 @@ std::string spokenSummary(const Plot& plot)
             say("In " + placeText(plot.x, rule->x) + ": " + rule->name + ".");
         if (const auto* mark = std::get_if<Mark>(&primitive); mark != nullptr && mark->role == Role::Latest)
             latest = mark;
+        if (const auto* mark = std::get_if<Mark>(&primitive); mark != nullptr && mark->role == Role::Chosen)
+            chosen = mark;
     }
     for (const auto& [series, marks] : seriesOf(plot))
         say(seriesText(series, marks, plot));
     if (latest != nullptr)
         say(latestText(*latest, plot));
+    if (chosen != nullptr)
+        say("Chosen: " + withUnit(valueText(*chosen, plot), valueAxis(plot)) + " in " +
+            placeText(plot.x, chosen->at.x) + ".");
     if (!plot.note.empty())
         say(plot.note);
     return text;

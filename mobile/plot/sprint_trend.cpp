@@ -3,12 +3,23 @@
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/season_axis.hpp"
+#include "mobile/plot/touch.hpp"
 #include "mobile/plot/words.hpp"
 
 namespace fleetrung::plot
 {
 
-Plot sprintTrend(const SprintTrendInput& input, std::size_t which)
+std::optional<std::size_t> sprintHit(const SprintTrendInput& input, std::size_t which, Point place)
+{
+    if (which >= input.tests.size())
+        return std::nullopt;
+    std::vector<Point> points;
+    for (const auto& point : input.tests[which].points)
+        points.push_back({placeOf(input.season, point.day), point.seconds});
+    return nearestPoint(sprintTrend(input, which), points, place);
+}
+
+Plot sprintTrend(const SprintTrendInput& input, std::size_t which, std::optional<std::size_t> chosen)
 {
     Plot plot;
     plot.title = which < input.tests.size() ? input.tests[which].test : "Sprint times";
@@ -45,6 +56,9 @@ Plot sprintTrend(const SprintTrendInput& input, std::size_t which)
             mark.label = signedText(*point.windMps, 1);
         plot.primitives.push_back(mark);
     }
+    if (chosen && *chosen < points.size())
+        addChosen(plot, {placeOf(input.season, points[*chosen].day), points[*chosen].seconds},
+                  numberText(points[*chosen].seconds, plot.y.decimals));
     plot.legend = {{Role::Mark, LegendEntry::Sample::Mark, Shape::Ring, "a run"},
                    {Role::Taken, LegendEntry::Sample::Line, Shape::Ring, "best of the day"}};
     plot.note =

@@ -2,6 +2,7 @@
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/season_axis.hpp"
+#include "mobile/plot/touch.hpp"
 #include "mobile/plot/words.hpp"
 
 namespace fleetrung::plot
@@ -105,7 +106,20 @@ std::vector<LegendEntry> trendLegend(const TpvTrendInput& input)
 
 } // namespace
 
-Plot tpvTrend(const TpvTrendInput& input)
+std::optional<TpvHit> tpvHit(const TpvTrendInput& input, Point place)
+{
+    std::vector<Point> points;
+    std::vector<TpvHit> hits;
+    for (std::size_t stay = 0; stay < input.stays.size(); ++stay)
+        for (std::size_t point = 0; point < input.stays[stay].points.size(); ++point) {
+            points.push_back(trendMark(input.stays[stay].points[point], input, {}).at);
+            hits.push_back({stay, point});
+        }
+    const auto nearest = nearestPoint(tpvTrend(input), points, place);
+    return nearest ? std::optional(hits[*nearest]) : std::nullopt;
+}
+
+Plot tpvTrend(const TpvTrendInput& input, std::optional<TpvHit> chosen)
 {
     Plot plot;
     plot.title = input.lift + ", " + input.quantity;
@@ -137,6 +151,10 @@ Plot tpvTrend(const TpvTrendInput& input)
     for (const auto& stay : input.stays)
         addStay(plot, stay, input);
     markLatest(plot);
+    if (chosen && chosen->stay < input.stays.size() && chosen->point < input.stays[chosen->stay].points.size()) {
+        const auto mark = trendMark(input.stays[chosen->stay].points[chosen->point], input, {});
+        addChosen(plot, mark.at, numberText(mark.at.y, plot.y.decimals));
+    }
     plot.legend = trendLegend(input);
     if (plot.strip.size() > 1)
         plot.note = "Times of different rungs are not to be compared: a shorter range is quicker anyway.";

@@ -14,6 +14,7 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
     connectTrack();
     connectLadder();
     connectSeason();
+    connectTrends();
     connectSquadDay();
     connectBench();
     connectDay();

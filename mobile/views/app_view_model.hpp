@@ -103,6 +103,7 @@ private:
     void connectTrack();
     void connectLadder();
     void connectSeason();
+    void connectTrends();
     void connectSquadDay();
     void connectDay();
     void connectOtherLifts();

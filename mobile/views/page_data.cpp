@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include "mobile/views/season_pictures.hpp"
+#include "mobile/views/season_trends.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -337,7 +338,10 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
     pages.ladder = ladderPage(*view, *report, *decisions, today);
     pages.season = SeasonShown{view->plan, view->states, today};
     pages.seasonId = season->row.id;
-    pages.trends = trendsPage(*report, today);
+    auto trends = trendsPage(logbook, *season, *report, today);
+    if (!trends)
+        return tl::unexpected(trends.error());
+    pages.trends = std::move(*trends);
     pages.trends.athlete = pages.name;
     return pages;
 }

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "engine/report/did_it_work.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -10,52 +9,12 @@ namespace fleetrung::views
 namespace
 {
 
-plot::SeasonSpan spanOf(const report::SeasonReport& report, CivilDate today)
-{
-    plot::SeasonSpan span{.first = report.first, .last = report.last, .today = today, .phases = {}, .races = {}};
-    for (const auto& phase : report.phases)
-        span.phases.push_back({.name = phase.name, .first = phase.first, .last = phase.last});
-    for (const auto& race : report.competitions)
-        span.races.push_back({.day = race.day, .name = race.name, .main = race.main});
-    return span;
-}
-
 std::vector<plot::StairStay> staysOf(const std::vector<report::Stay>& stays)
 {
     std::vector<plot::StairStay> steps;
     for (const auto& stay : stays)
         steps.push_back({.rung = stay.rung, .first = stay.first, .last = stay.last});
     return steps;
-}
-
-/// "Half squat" -> "Half" on the Squat ladder: the axis has no room to say the ladder's name again.
-std::string shortName(const std::string& rung, const std::string& ladder)
-{
-    const auto cut = [&rung](std::size_t from, std::size_t length) {
-        std::string rest = rung;
-        rest.erase(from, length);
-        return rest;
-    };
-    const auto lower = [](std::string text) {
-        std::ranges::transform(text, text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? char(c + 32) : c; });
-        return text;
-    };
-    const std::size_t at = lower(rung).find(lower(ladder));
-    if (at == std::string::npos)
-        return rung;
-    std::string rest = cut(at, ladder.size());
-    const auto isEdge = [](char c) { return c == ' ' || c == ','; };
-    while (!rest.empty() && isEdge(rest.front()))
-        rest.erase(0, 1);
-    while (!rest.empty() && isEdge(rest.back()))
-        rest.pop_back();
-    if (const auto gap = rest.find("  "); gap != std::string::npos)
-        rest.erase(gap, 1);
-    if (rest.empty())
-        return rung;
-    if (rest.front() >= 'a' && rest.front() <= 'z')
-        rest.front() = char(rest.front() - 32);
-    return rest;
 }
 
 plot::StairInput stairOf(const report::Ladder& ladder, const report::SeasonReport& report, CivilDate today)
@@ -104,6 +63,45 @@ void putNext(LadderShown& shown, const season::SeasonPlan& plan, CivilDate today
 
 } // namespace
 
+plot::SeasonSpan spanOf(const report::SeasonReport& report, CivilDate today)
+{
+    plot::SeasonSpan span{.first = report.first, .last = report.last, .today = today, .phases = {}, .races = {}};
+    for (const auto& phase : report.phases)
+        span.phases.push_back({.name = phase.name, .first = phase.first, .last = phase.last});
+    for (const auto& race : report.competitions)
+        span.races.push_back({.day = race.day, .name = race.name, .main = race.main});
+    return span;
+}
+
+std::string shortName(const std::string& rung, const std::string& ladder)
+{
+    const auto cut = [&rung](std::size_t from, std::size_t length) {
+        std::string rest = rung;
+        rest.erase(from, length);
+        return rest;
+    };
+    const auto lower = [](std::string text) {
+        std::ranges::transform(text, text.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? char(c + 32) : c; });
+        return text;
+    };
+    const std::size_t at = lower(rung).find(lower(ladder));
+    if (at == std::string::npos)
+        return rung;
+    std::string rest = cut(at, ladder.size());
+    const auto isEdge = [](char c) { return c == ' ' || c == ','; };
+    while (!rest.empty() && isEdge(rest.front()))
+        rest.erase(0, 1);
+    while (!rest.empty() && isEdge(rest.back()))
+        rest.pop_back();
+    if (const auto gap = rest.find("  "); gap != std::string::npos)
+        rest.erase(gap, 1);
+    if (rest.empty())
+        return rung;
+    if (rest.front() >= 'a' && rest.front() <= 'z')
+        rest.front() = char(rest.front() - 32);
+    return rest;
+}
+
 LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonReport& report,
                           const std::vector<logbook::DecisionRecord>& decisions, CivilDate today)
 {
@@ -127,43 +125,6 @@ LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonRepo
         putNext(shown, view.plan, today);
         shown.steps = stairSteps(ladder, view.plan, decisions, today);
         data.ladders.push_back(std::move(shown));
-    }
-    return data;
-}
-
-TrendsData trendsPage(const report::SeasonReport& report, CivilDate today)
-{
-    TrendsData data;
-    data.season = QString::fromStdString(report.seasonName);
-    for (const auto& ladder : report.ladders) {
-        plot::TpvTrendInput input;
-        input.lift = ladder.name;
-        input.quantity = ladder.evidenceName;
-        input.season = spanOf(report, today);
-        for (const auto& point : ladder.evidence) {
-            if (!point.time.value || point.rung >= ladder.rungs.size())
-                continue;
-            const auto& rung = ladder.rungs[point.rung];
-            const std::string name = shortName(rung.name, ladder.name);
-            if (input.stays.empty() || input.stays.back().rung != name) {
-                input.stays.push_back({.rung = name, .targetBand = {}, .points = {}});
-                if (rung.targetBand)
-                    input.stays.back().targetBand = plot::Span{rung.targetBand->from, rung.targetBand->to};
-            }
-            input.stays.back().points.push_back({.day = point.day,
-                                                 .seconds = *point.time.value,
-                                                 .uncertainty = point.time.uncertainty.value_or(0),
-                                                 .side = static_cast<plot::Side>(point.side)});
-        }
-        data.ladders.push_back(std::move(input));
-    }
-    data.didItWork = report::didItWork(report);
-    data.sprints.season = spanOf(report, today);
-    for (const auto& sprint : report.sprints) {
-        auto test = std::ranges::find(data.sprints.tests, sprint.test, &plot::SprintSeries::test);
-        if (test == data.sprints.tests.end())
-            test = data.sprints.tests.insert(test, {.test = sprint.test, .points = {}});
-        test->points.push_back({.day = sprint.day, .seconds = sprint.timeS, .windMps = sprint.windMps});
     }
     return data;
 }

@@ -1,10 +1,9 @@
-// A season as the logbook tells it, as what Ladder and Trends draw.
+// A season as the logbook tells it, as what Ladder draws.
 #pragma once
 
 #include "engine/report/season_report.hpp"
 #include "mobile/logbook/values.hpp"
 #include "mobile/views/ladder_view_model.hpp"
-#include "mobile/views/trends_view_model.hpp"
 
 namespace fleetrung::views
 {
@@ -12,6 +11,9 @@ namespace fleetrung::views
 [[nodiscard]] LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonReport& report,
                                         const std::vector<logbook::DecisionRecord>& decisions, CivilDate today);
 
-[[nodiscard]] TrendsData trendsPage(const report::SeasonReport& report, CivilDate today);
+[[nodiscard]] plot::SeasonSpan spanOf(const report::SeasonReport& report, CivilDate today);
+
+/// "Half squat" -> "Half" on the Squat ladder: the axis has no room to say the ladder's name again.
+[[nodiscard]] std::string shortName(const std::string& rung, const std::string& ladder);
 
 } // namespace fleetrung::views

@@ -1,112 +1,77 @@
 #include "mobile/views/trends_view_model.hpp"
 
-#include <algorithm>
-
 namespace fleetrung::views
 {
 
 TrendsViewModel::TrendsViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), didItWork_(preferences)
+    : QObject(parent), preferences_(preferences), lift_(preferences), sprint_(preferences), didItWork_(preferences)
 {
     connect(preferences, &Preferences::unitsChanged, this, &TrendsViewModel::changed);
 }
 
 void TrendsViewModel::show(TrendsData data)
 {
-    const std::string before = hasLifts() ? data_.ladders[current_].lift : std::string();
-    const std::string testBefore = hasSprints() ? data_.sprints.tests[currentTest_].test : std::string();
     data_ = std::move(data);
+    earlier_.reset(); // another athlete, or a set more: they are asked for again where they are shown
+    if (period_ == TrendPeriod::AllSeasons && !data_.hasEarlier)
+        period_ = TrendPeriod::Season;
     didItWork_.show(std::move(data_.didItWork));
-    std::erase_if(data_.ladders, [](const plot::TpvTrendInput& ladder) {
-        return std::ranges::all_of(ladder.stays, [](const plot::TrendStay& stay) { return stay.points.empty(); });
-    });
-    std::erase_if(data_.sprints.tests, [](const plot::SprintSeries& test) { return test.points.empty(); });
-    const auto same = std::ranges::find(data_.ladders, before, &plot::TpvTrendInput::lift);
-    current_ = same == data_.ladders.end() ? 0 : static_cast<std::size_t>(same - data_.ladders.begin());
-    const auto sameTest = std::ranges::find(data_.sprints.tests, testBefore, &plot::SprintSeries::test);
-    currentTest_ =
-        sameTest == data_.sprints.tests.end() ? 0 : static_cast<std::size_t>(sameTest - data_.sprints.tests.begin());
-    emit changed();
+    showPeriod();
 }
 
-void TrendsViewModel::choose(int index)
+void TrendsViewModel::showEarlier(std::vector<SeasonTrends> earlier)
 {
-    if (index < 0 || static_cast<std::size_t>(index) >= data_.ladders.size())
+    earlier_ = std::move(earlier);
+    showPeriod();
+}
+
+void TrendsViewModel::choosePeriod(int index)
+{
+    if (index < 0 || index >= periods().size())
         return;
-    current_ = static_cast<std::size_t>(index);
-    emit changed();
+    period_ = static_cast<TrendPeriod>(index);
+    showPeriod();
 }
 
-QStringList TrendsViewModel::names() const
+void TrendsViewModel::clearFilters()
 {
-    QStringList names;
-    for (const auto& ladder : data_.ladders)
-        names += QString::fromStdString(ladder.lift);
+    period_ = TrendPeriod::Season;
+    lift_.showAllSides();
+    sprint_.showAllRuns();
+    showPeriod();
+}
+
+void TrendsViewModel::showPeriod()
+{
+    std::vector<const SeasonTrends*> seasons;
+    if (period_ == TrendPeriod::AllSeasons && earlier_)
+        for (const auto& season : *earlier_)
+            seasons.push_back(&season);
+    seasons.push_back(&data_.season);
+    const auto shown = together(seasons);
+    std::optional<CivilDate> from;
+    if (period_ == TrendPeriod::LastWeeks && shown.span.today)
+        from = *shown.span.today - std::chrono::days{7 * lastWeeks - 1};
+    lift_.show(shown.ladders, shown.span, from);
+    sprint_.show(shown.tests, shown.span, from);
+    emit changed();
+    if (period_ == TrendPeriod::AllSeasons && !earlier_)
+        emit earlierAsked();
+}
+
+QStringList TrendsViewModel::periods() const
+{
+    QStringList names{tr("This season"), tr("Last %1 weeks").arg(lastWeeks)};
+    if (data_.hasEarlier)
+        names += tr("All seasons");
     return names;
 }
 
-QString TrendsViewModel::liftTitle() const
+QString TrendsViewModel::periodNote() const
 {
-    if (!hasLifts())
+    if (period_ != TrendPeriod::AllSeasons || !earlier_ || earlier_->empty())
         return {};
-    const auto& ladder = data_.ladders[current_];
-    return tr("%1: %2").arg(QString::fromStdString(ladder.lift), QString::fromStdString(ladder.quantity));
-}
-
-plot::PlotValue TrendsViewModel::liftPlot() const
-{
-    return hasLifts() ? plot::PlotValue{plot::tpvTrend(data_.ladders[current_])} : plot::PlotValue{};
-}
-
-QString TrendsViewModel::liftWords() const
-{
-    if (!hasLifts())
-        return {};
-    const auto& stays = data_.ladders[current_].stays;
-    const auto last = std::find_if(stays.rbegin(), stays.rend(), [](const auto& stay) { return !stay.points.empty(); });
-    if (last == stays.rend())
-        return {};
-    const Units units = preferences_->units();
-    const QString rung = QString::fromStdString(last->rung);
-    const QString now = units.milliseconds(last->points.back().seconds);
-    const QString day = units.day(last->points.back().day);
-    if (last->points.size() < 2)
-        return tr("%1: %2 on %3, the first on this rung.").arg(rung, now, day);
-    return tr("%1: %2 on %3, from %4 at the start of this rung.")
-        .arg(rung, now, day, units.milliseconds(last->points.front().seconds));
-}
-
-void TrendsViewModel::chooseTest(int index)
-{
-    if (index < 0 || static_cast<std::size_t>(index) >= data_.sprints.tests.size())
-        return;
-    currentTest_ = static_cast<std::size_t>(index);
-    emit changed();
-}
-
-QStringList TrendsViewModel::tests() const
-{
-    QStringList names;
-    for (const auto& test : data_.sprints.tests)
-        names += QString::fromStdString(test.test);
-    return names;
-}
-
-plot::PlotValue TrendsViewModel::sprintPlot() const
-{
-    return hasSprints() ? plot::PlotValue{plot::sprintTrend(data_.sprints, currentTest_)} : plot::PlotValue{};
-}
-
-QString TrendsViewModel::sprintWords() const
-{
-    if (!hasSprints())
-        return {};
-    const Units units = preferences_->units();
-    const auto& points = data_.sprints.tests[currentTest_].points;
-    const auto best = std::ranges::min_element(points, {}, &plot::SprintPoint::seconds);
-    return tr("Best %1 on %2, latest %3 on %4.")
-        .arg(units.sprintTime(best->seconds), units.day(best->day), units.sprintTime(points.back().seconds),
-             units.day(points.back().day));
+    return tr("Weeks are counted from %1.").arg(preferences_->units().day(earlier_->front().span.first));
 }
 
 } // namespace fleetrung::views

@@ -1,27 +1,26 @@
-// What Trends shows: time to peak velocity by week for one ladder, sprint times by week, and whether it worked.
+// What Trends shows: over which weeks; time to peak velocity of a ladder, times of a sprint test, and whether it
+// worked.
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/plot/pictures.hpp"
-#include "mobile/plot/plot_value.hpp"
 #include "mobile/views/did_it_work.hpp"
+#include "mobile/views/lift_trend_view_model.hpp"
 #include "mobile/views/preferences.hpp"
+#include "mobile/views/sprint_trend_view_model.hpp"
 
 namespace fleetrung::views
 {
 
 struct TrendsData {
     QString athlete;
-    QString season;
-    std::vector<plot::TpvTrendInput> ladders; ///< `lift` is the name shown; those without a point may be among them
-    plot::SprintTrendInput sprints;
+    SeasonTrends season;
+    bool hasEarlier = false;                               ///< there are seasons before this one
     std::optional<Expected<transfer::Transfer>> didItWork; ///< empty: no season
 };
 
@@ -32,50 +31,48 @@ class TrendsViewModel : public QObject
     QML_UNCREATABLE("Made by the program")
     Q_PROPERTY(QString athleteName READ athleteName NOTIFY changed FINAL)
     Q_PROPERTY(QString seasonText READ seasonText NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList names READ names NOTIFY changed FINAL)
-    Q_PROPERTY(int current READ current NOTIFY changed FINAL)
-    Q_PROPERTY(bool hasLifts READ hasLifts NOTIFY changed FINAL)
-    Q_PROPERTY(QString liftTitle READ liftTitle NOTIFY changed FINAL)
-    Q_PROPERTY(fleetrung::plot::PlotValue liftPlot READ liftPlot NOTIFY changed FINAL)
-    Q_PROPERTY(QString liftWords READ liftWords NOTIFY changed FINAL)
-    Q_PROPERTY(bool hasSprints READ hasSprints NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList tests READ tests NOTIFY changed FINAL)
-    Q_PROPERTY(int currentTest READ currentTest NOTIFY changed FINAL)
-    Q_PROPERTY(fleetrung::plot::PlotValue sprintPlot READ sprintPlot NOTIFY changed FINAL)
-    Q_PROPERTY(QString sprintWords READ sprintWords NOTIFY changed FINAL)
+    Q_PROPERTY(bool isEmpty READ isEmpty NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList periods READ periods NOTIFY changed FINAL)
+    Q_PROPERTY(int period READ period NOTIFY changed FINAL)
+    Q_PROPERTY(QString periodNote READ periodNote NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::LiftTrendViewModel* lift READ lift CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SprintTrendViewModel* sprint READ sprint CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::DidItWorkViewModel* didItWork READ didItWork CONSTANT FINAL)
 
 public:
     explicit TrendsViewModel(const Preferences* preferences, QObject* parent = nullptr);
 
     void show(TrendsData data);
+    /// Seasons before the shown one, in order of time: the answer to `earlierAsked`.
+    void showEarlier(std::vector<SeasonTrends> earlier);
 
-    Q_INVOKABLE void choose(int index);
-    Q_INVOKABLE void chooseTest(int index);
+    Q_INVOKABLE void choosePeriod(int index);
+    /// All weeks of the season, all sides, all runs.
+    Q_INVOKABLE void clearFilters();
 
     QString athleteName() const { return data_.athlete; }
-    QString seasonText() const { return data_.season; }
-    QStringList names() const;
-    int current() const { return static_cast<int>(current_); }
-    bool hasLifts() const { return !data_.ladders.empty(); }
-    QString liftTitle() const;
-    plot::PlotValue liftPlot() const;
-    QString liftWords() const;
-    bool hasSprints() const { return !data_.sprints.tests.empty(); }
-    QStringList tests() const;
-    int currentTest() const { return static_cast<int>(currentTest_); }
-    plot::PlotValue sprintPlot() const;
-    QString sprintWords() const;
+    QString seasonText() const { return QString::fromStdString(data_.season.name); }
+    bool isEmpty() const { return !lift_.hasLifts() && !sprint_.hasSprints(); }
+    QStringList periods() const;
+    int period() const { return static_cast<int>(period_); }
+    QString periodNote() const;
+    LiftTrendViewModel* lift() { return &lift_; }
+    SprintTrendViewModel* sprint() { return &sprint_; }
     DidItWorkViewModel* didItWork() { return &didItWork_; }
 
 signals:
     void changed();
+    void earlierAsked();
 
 private:
+    void showPeriod();
+
     const Preferences* preferences_;
     TrendsData data_;
-    std::size_t current_ = 0;
-    std::size_t currentTest_ = 0;
+    std::optional<std::vector<SeasonTrends>> earlier_;
+    TrendPeriod period_ = TrendPeriod::Season;
+    LiftTrendViewModel lift_;
+    SprintTrendViewModel sprint_;
     DidItWorkViewModel didItWork_;
 };
 

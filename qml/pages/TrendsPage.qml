@@ -15,59 +15,34 @@ PageFrame {
     leadNote: viewModel.seasonText
 
     Choices {
+        objectName: "periods"
+        visible: !root.viewModel.isEmpty
+        options: root.viewModel.periods
+        current: root.viewModel.period
+        onChosen: index => root.viewModel.choosePeriod(index)
+    }
+    NoteText {
+        objectName: "periodNote"
+        text: root.viewModel.periodNote
+        visible: text !== ""
+        Layout.fillWidth: true
+    }
+    Choices {
         objectName: "ladders"
         visible: options.length > 1
-        options: root.viewModel.names
-        current: root.viewModel.current
-        onChosen: index => root.viewModel.choose(index)
+        options: root.viewModel.lift.names
+        current: root.viewModel.lift.current
+        onChosen: index => root.viewModel.lift.choose(index)
     }
-    Card {
-        visible: root.viewModel.hasLifts
-        padding: 12
-
-        HeadingText {
-            text: root.viewModel.liftTitle
-            font.pixelSize: Theme.valueSize
-            Layout.fillWidth: true
-        }
-        Picture {
-            objectName: "tpvTrend"
-            plot: root.viewModel.liftPlot
-            textSize: Theme.scaled(12)
-        }
-        NoteText {
-            objectName: "liftWords"
-            text: root.viewModel.liftWords
-            visible: text !== ""
-            Layout.fillWidth: true
-        }
+    LiftTrendCard {
+        objectName: "liftTrend"
+        viewModel: root.viewModel.lift
+        onCleared: root.viewModel.clearFilters()
     }
-    Card {
-        visible: root.viewModel.hasSprints
-        padding: 12
-
-        HeadingText {
-            text: qsTr("Sprint times")
-            font.pixelSize: Theme.valueSize
-            Layout.fillWidth: true
-        }
-        Choices {
-            objectName: "tests"
-            visible: options.length > 1
-            options: root.viewModel.tests
-            current: root.viewModel.currentTest
-            onChosen: index => root.viewModel.chooseTest(index)
-        }
-        Picture {
-            objectName: "sprintTrend"
-            plot: root.viewModel.sprintPlot
-            textSize: Theme.scaled(12)
-        }
-        NoteText {
-            text: root.viewModel.sprintWords
-            visible: text !== ""
-            Layout.fillWidth: true
-        }
+    SprintTrendCard {
+        objectName: "sprintTrends"
+        viewModel: root.viewModel.sprint
+        onCleared: root.viewModel.clearFilters()
     }
     DidItWorkCard {
         objectName: "didItWork"
@@ -76,7 +51,7 @@ PageFrame {
     }
     EmptyState {
         objectName: "emptyTrends"
-        visible: !root.viewModel.hasLifts && !root.viewModel.hasSprints
+        visible: root.viewModel.isEmpty
         sign: Glyph.Trends
         title: qsTr("Nothing measured yet")
         text: qsTr("Each session begins with a probe set: three repetitions with full intent at the same load. From the third session on, this page shows whether you reach peak velocity sooner.")

@@ -331,19 +331,55 @@ TrackViewModel* Driver::track(int runs)
 
 TrendsViewModel* Driver::trends()
 {
-    plot::TrendStay stay{.rung = "Half squat", .targetBand = plot::Span{0.24, 0.30}, .points = {}};
-    for (int i = 0; i < 8; ++i)
-        stay.points.push_back(
-            {.day = today - std::chrono::days{56 - 7 * i}, .seconds = 0.34 - 0.006 * i, .uncertainty = 0.006});
+    LadderTrend squat{.name = "Squat", .quantity = "time to peak velocity", .points = {}};
+    for (int i = 0; i < 8; ++i) {
+        LiftPoint point;
+        point.day = today - std::chrono::days{56 - 7 * i};
+        point.rung = "Half squat";
+        point.targetBand = plot::Span{0.24, 0.30};
+        point.seconds = 0.34 - 0.006 * i;
+        point.uncertainty = 0.006;
+        point.loadKg = 120;
+        point.note = i == 3 ? "slept badly" : "";
+        point.sets = {{.kind = "probe",
+                       .loadKg = 120,
+                       .repetitions = 3,
+                       .fastest = 0.62,
+                       .velocityLoss = {},
+                       .effort = {},
+                       .note = {}},
+                      {.kind = "work",
+                       .loadKg = 140,
+                       .repetitions = 5,
+                       .fastest = 0.51,
+                       .velocityLoss = 0.12,
+                       .effort = {},
+                       .note = {}}};
+        squat.points.push_back(point);
+    }
+    LadderTrend stepUp{.name = "Step-up", .quantity = "time to peak velocity", .points = {}};
+    for (int i = 0; i < 6; ++i)
+        for (const auto side : {plot::Side::Left, plot::Side::Right}) {
+            LiftPoint point;
+            point.day = today - std::chrono::days{120 - 7 * i};
+            point.rung = "35 cm";
+            point.seconds = 0.44 - 0.004 * i + (side == plot::Side::Left ? 0.02 : 0);
+            point.side = side;
+            stepUp.points.push_back(point);
+        }
+    TestTrend flying{.name = "flying 20 m", .points = {}};
+    for (int i = 0; i < 5; ++i) {
+        RunPoint run;
+        run.day = today - std::chrono::days{100 - 21 * i};
+        run.seconds = 2.14 - 0.01 * i;
+        run.windMps = i == 4 ? 2.6 : 0.3;
+        run.timing = i == 0 ? "hand" : "gates";
+        run.surface = "track";
+        flying.points.push_back(run);
+    }
     TrendsData data;
     data.athlete = QStringLiteral("Mira Example");
-    data.season = QStringLiteral("Outdoor 2026");
-    data.ladders = {{.lift = "Squat", .stays = {stay}, .season = seasonSpan()}};
-    plot::SprintSeries test{.test = "flying 20 m", .points = {}};
-    for (int i = 0; i < 5; ++i)
-        test.points.push_back(
-            {.day = today - std::chrono::days{100 - 21 * i}, .seconds = 2.14 - 0.01 * i, .windMps = 0.3});
-    data.sprints = {.tests = {test}, .season = seasonSpan()};
+    data.season = {.name = "Outdoor 2026", .span = seasonSpan(), .ladders = {squat, stepUp}, .tests = {flying}};
     auto* view = owned(new TrendsViewModel(&preferences_, this));
     view->show(data);
     return view;

@@ -10,9 +10,9 @@ namespace
 {
 
 constexpr std::array grounds{Ground::Dark, Ground::Light, Ground::Print};
-constexpr std::array roles{Role::Axis,  Role::Grid,    Role::Label,    Role::Strong, Role::Band,
-                           Role::Taken, Role::Planned, Role::Mark,     Role::Latest, Role::ScaleBand,
-                           Role::Phase, Role::Race,    Role::MainRace, Role::Second, Role::Today};
+constexpr std::array roles{Role::Axis,     Role::Grid,   Role::Label,  Role::Strong,    Role::Band,  Role::Taken,
+                           Role::Planned,  Role::Mark,   Role::Latest, Role::ScaleBand, Role::Phase, Role::Race,
+                           Role::MainRace, Role::Second, Role::Today,  Role::Chosen};
 constexpr std::array areas{Role::Band, Role::ScaleBand};
 
 } // namespace
