@@ -80,7 +80,7 @@ QString jumpWords(const JumpThen& jump, const Units& units)
 
 QString pointWords(const LiftPoint& point, const Units& units)
 {
-    QStringList parts{units.dayWithWeekday(point.day), QString::fromStdString(point.rung)};
+    QStringList parts{units.day(point.day), QString::fromStdString(point.rung)};
     if (point.side != plot::Side::Both)
         parts += sideWord(point.side);
     parts += point.uncertainty ? translated("%1 ± %2").arg(units.milliseconds(point.seconds),
@@ -95,7 +95,7 @@ QString pointWords(const LiftPoint& point, const Units& units)
 
 QString pointWords(const RunPoint& run, const Units& units)
 {
-    QStringList parts{units.dayWithWeekday(run.day), units.sprintTime(run.seconds)};
+    QStringList parts{units.day(run.day), units.sprintTime(run.seconds)};
     if (run.windMps)
         parts += translated("wind %1 m/s").arg(units.signedNumber(*run.windMps, 1));
     if (!run.timing.empty())

@@ -102,7 +102,7 @@ QStringList SprintTrendViewModel::filters() const
 {
     QStringList names;
     for (const auto filter : usefulFilters())
-        names += filter == Filter::WithoutHand ? tr("Without hand timing") : tr("Wind within ±2 m/s");
+        names += filter == Filter::WithoutHand ? tr("Without hand timing") : tr("Wind ±2 m/s");
     return names;
 }
 
