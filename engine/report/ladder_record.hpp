@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/report/training_log.hpp"
+#include "engine/strength/load_velocity.hpp"
 
 namespace fleetrung::report
 {
@@ -42,15 +43,25 @@ struct EvidencePoint {
     std::optional<double> loadKg;
 };
 
+/// The fastest measured repetition at each load of one session on a rung, warm-ups too.
+struct SessionLoads {
+    CivilDate day{};
+    std::size_t rung = 0;
+    Side side = Side::Both;
+    std::string lift;                                ///< key, names the velocity at 1RM
+    std::vector<strength::LoadVelocityPoint> points; ///< lightest first
+};
+
 struct Ladder {
     std::string key;                                    ///< "squat"
     std::string name;                                   ///< "Squat"
     std::string evidenceName = "time to peak velocity"; ///< "contact time" for drop jumps
-    double typicalErrorShare = 0.08;     ///< prior typical error as a share of the entry baseline: data of the ladder
-    std::vector<Rung> rungs;             ///< longest range first
-    std::vector<Stay> planned;           ///< in order of days
-    std::vector<Stay> taken;             ///< in order of days
-    std::vector<EvidencePoint> evidence; ///< in order of days; different rungs are never joined or compared
+    double typicalErrorShare = 0.08;      ///< prior typical error as a share of the entry baseline: data of the ladder
+    std::vector<Rung> rungs;              ///< longest range first
+    std::vector<Stay> planned;            ///< in order of days
+    std::vector<Stay> taken;              ///< in order of days
+    std::vector<EvidencePoint> evidence;  ///< in order of days; different rungs are never joined or compared
+    std::vector<SessionLoads> loads = {}; ///< in order of days
 };
 
 /// One number a decision rested on, copied by value when it was taken.

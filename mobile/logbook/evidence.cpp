@@ -64,20 +64,25 @@ const SetView* speakerOf(const Group& group)
     return nullptr;
 }
 
-std::optional<season::Measured> maximumFromLoads(const Group& group)
+std::vector<strength::LoadVelocityPoint> loadVelocityPoints(const Group& group)
 {
-    const auto slowest = strength::velocityAtMaximum(group.sets.front()->row.lift);
     std::map<double, double> fastest; // load -> best mean velocity
     for (const auto* set : group.sets)
         for (const auto& view : set->repetitions)
             if (!view.deleted && set->measured && set->row.loadKg > 0 && view.row.meanVelocity.value)
                 fastest[set->row.loadKg] = std::max(fastest[set->row.loadKg], *view.row.meanVelocity.value);
-    if (!slowest)
-        return std::nullopt;
     std::vector<strength::LoadVelocityPoint> points;
     for (const auto& [load, velocity] : fastest)
         points.push_back({load, velocity});
-    const auto line = strength::fitLoadVelocity(points, slowest->velocity);
+    return points;
+}
+
+std::optional<season::Measured> maximumFromLoads(const Group& group)
+{
+    const auto slowest = strength::velocityAtMaximum(group.sets.front()->row.lift);
+    if (!slowest)
+        return std::nullopt;
+    const auto line = strength::fitLoadVelocity(loadVelocityPoints(group), slowest->velocity);
     if (!line)
         return std::nullopt;
     const double error = line->standardError > 0 ? line->standardError : maximumErrorShare * line->estimatedMaximum;
@@ -350,6 +355,17 @@ std::optional<season::Measured> maximumOf(const SessionView& session, const std:
             if (const auto* speaker = speakerOf(group))
                 found = maximumOf(group, *speaker);
     return found;
+}
+
+std::vector<SessionLoads> loadsOf(const std::vector<SessionView>& training)
+{
+    std::vector<SessionLoads> all;
+    for (const auto& session : training)
+        for (const auto& [place, group] : groupsOf(session)) {
+            const auto& [ladder, rung, side] = place;
+            all.push_back({group.day, ladder, rung, side, group.sets.front()->row.lift, loadVelocityPoints(group)});
+        }
+    return all;
 }
 
 Expected<std::vector<SessionEvidence>> readEvidence(const Logbook& logbook, const LadderWalk& walk, CivilDate before)

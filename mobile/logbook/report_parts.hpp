@@ -18,7 +18,8 @@ namespace fleetrung::logbook
 // report_plan.cpp
 /// `first` is the plan before the first session; the path taken comes from the states of `today`.
 [[nodiscard]] report::Ladder reportLadder(const season::LadderPlan& first, const season::LadderState& state,
-                                          const std::vector<SessionEvidence>& evidence, CivilDate today,
+                                          const std::vector<SessionEvidence>& evidence,
+                                          const std::vector<SessionLoads>& loads, CivilDate today,
                                           const season::SeasonData& seasonData);
 [[nodiscard]] std::vector<report::PlanLine> planLines(const LadderWalk& walk, const season::SeasonPlan& plan,
                                                       const std::vector<SessionView>& training,

@@ -112,8 +112,8 @@ void judge(report::PlanLine& line, const season::PlannedLift& lift, const DoneBy
 } // namespace
 
 report::Ladder reportLadder(const season::LadderPlan& first, const season::LadderState& state,
-                            const std::vector<SessionEvidence>& evidence, CivilDate today,
-                            const season::SeasonData& seasonData)
+                            const std::vector<SessionEvidence>& evidence, const std::vector<SessionLoads>& loads,
+                            CivilDate today, const season::SeasonData& seasonData)
 {
     const auto* data = season::findLadder(seasonData.ladders, first.ladder);
     report::Ladder ladder;
@@ -137,6 +137,10 @@ report::Ladder reportLadder(const season::LadderPlan& first, const season::Ladde
         if (session.value.ladder == ladder.key)
             ladder.evidence.push_back(
                 pointOf(session, place(session.value.rung), data->rungs[place(session.value.rung)].metric));
+    for (const auto& session : loads)
+        if (session.ladder == ladder.key && session.day <= today)
+            ladder.loads.push_back({session.day, place(session.rung), static_cast<report::Side>(session.side),
+                                    session.lift, session.points});
     return ladder;
 }
 

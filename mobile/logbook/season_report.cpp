@@ -122,10 +122,11 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
         mapped(sources->training, [&](const auto& session) { return reportSession(session, *plan, walk->data()); });
     report.lostDays = mapped(sources->lostDays, [](const auto& lost) { return report::LostDay{lost.day, lost.why}; });
     const auto evidence = evidenceOf(*walk, sources->training, sources->jumps, upTo + std::chrono::days{1});
+    const auto loads = loadsOf(sources->training);
     for (const auto& ladder : first->ladders)
         for (const auto& state : states)
             if (state.ladder == ladder.ladder)
-                report.ladders.push_back(reportLadder(ladder, state, evidence, upTo, walk->data()));
+                report.ladders.push_back(reportLadder(ladder, state, evidence, loads, upTo, walk->data()));
     const SeasonHistory history{sources->training, sources->jumps, sources->sprints};
     const auto log = trainingLogOf(*walk, history, evidence, upTo + std::chrono::days{1});
     report.plan = planLines(*walk, *plan, sources->training, sources->lostDays, sources->decisions, log, upTo);

@@ -1,9 +1,12 @@
 #include <algorithm>
+#include <cmath>
 
+#include "engine/report/load_velocity.hpp"
 #include "engine/report/rung_change.hpp"
 #include "engine/report/words.hpp"
 #include "mobile/pdf/report_pages.hpp"
 #include "mobile/pdf/report_pictures.hpp"
+#include "mobile/plot/load_velocity_picture.hpp"
 
 namespace fleetrung::pdf
 {
@@ -11,6 +14,7 @@ namespace
 {
 
 constexpr double trendHeight = 180; // points
+constexpr double loadsHeight = 165;
 
 double stairHeight(const report::Ladder& ladder)
 {
@@ -87,6 +91,23 @@ void setRungTable(PageFlow& flow, const report::SeasonReport& report, const repo
                rows);
 }
 
+QString loadsLead(const report::LoadVelocity& found, Units units)
+{
+    const auto& curve = *found.curve;
+    auto text = QStringLiteral("The fastest repetition at each load of %1 %2 on this rung, %3 points, a robust line.")
+                    .arg(found.sessions)
+                    .arg(found.sessions == 1 ? QStringLiteral("session") : QStringLiteral("sessions"))
+                    .arg(found.points.size());
+    if (!curve.slowest)
+        return text + QStringLiteral(" No velocity at 1RM is published for this lift: it points to no 1RM.");
+    text += QStringLiteral(" Estimated 1RM ") + massText(std::round(curve.line.estimatedMaximum), units);
+    if (curve.line.maximumLow)
+        text += QStringLiteral(" (95 %: ") + massText(std::round(*curve.line.maximumLow), units) +
+                QStringLiteral(" to ") + massText(std::round(*curve.line.maximumHigh), units) + QLatin1Char(')');
+    return text + QStringLiteral(", where the line meets ") + qtText(report::numberText(curve.slowest->velocity, 2)) +
+           QStringLiteral(" m/s (") + qtText(curve.slowest->source) + QStringLiteral("). An estimate is an estimate.");
+}
+
 void setChanges(PageFlow& flow, const report::Ladder& ladder)
 {
     const auto changes = report::rungChanges(ladder);
@@ -120,6 +141,24 @@ void setChanges(PageFlow& flow, const report::Ladder& ladder)
                rows);
 }
 
+void setLoads(PageFlow& flow, const report::Ladder& ladder, Units units)
+{
+    const plot::LoadUnit unit = units == Units::Metric
+                                    ? plot::LoadUnit{}
+                                    : plot::LoadUnit{"lb", "pounds", 0.45359237}; // exact by definition of the pound
+    for (const auto& found : report::loadVelocities(ladder)) {
+        const auto name = qtText(ladder.rungs[found.rung].name) + qtText(report::sideWords(found.side));
+        flow.subsection(name + QStringLiteral(": load and velocity"));
+        if (!found.curve) {
+            flow.quiet(QStringLiteral("No line: ") + qtText(found.curve.error().message) + QLatin1Char('.'));
+            continue;
+        }
+        flow.lead(loadsLead(found, units));
+        flow.picture(plot::loadVelocityPicture(ladder.rungs[found.rung].name, found.points, &*found.curve, unit),
+                     loadsHeight);
+    }
+}
+
 } // namespace
 
 void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units)
@@ -131,6 +170,7 @@ void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units)
         flow.subsection(qtText(report::capitalised(ladder.evidenceName)) + QStringLiteral(" against the target band"));
         flow.picture(trendOf(report, ladder), trendHeight);
         setChanges(flow, ladder);
+        setLoads(flow, ladder, units);
     }
 }
 

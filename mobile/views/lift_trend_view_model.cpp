@@ -24,6 +24,7 @@ void LiftTrendViewModel::show(const std::vector<LadderTrend>& ladders, const plo
     const auto same = std::ranges::find(ladders_, before, &LadderTrend::name);
     current_ = same == ladders_.end() ? 0 : static_cast<std::size_t>(same - ladders_.begin());
     pick();
+    emit ladderChanged();
 }
 
 void LiftTrendViewModel::choose(int index)
@@ -32,6 +33,7 @@ void LiftTrendViewModel::choose(int index)
         return;
     current_ = static_cast<std::size_t>(index);
     pick();
+    emit ladderChanged();
 }
 
 void LiftTrendViewModel::chooseSide(int index)

@@ -47,6 +47,7 @@ public:
 
     bool hasLifts() const { return !ladders_.empty(); }
     QStringList names() const;
+    std::string ladder() const { return hasLifts() ? ladders_[current_].name : std::string(); }
     int current() const { return static_cast<int>(current_); }
     QStringList sides() const; ///< empty where the lift has none
     int side() const { return static_cast<int>(side_); }
@@ -59,6 +60,7 @@ public:
 
 signals:
     void changed();
+    void ladderChanged();
 
 private:
     void pick();

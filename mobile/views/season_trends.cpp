@@ -87,9 +87,15 @@ RunPoint runPoint(const report::Sprint& sprint)
 
 SeasonTrends seasonTrends(const report::SeasonReport& report, CivilDate today)
 {
-    SeasonTrends trends{.name = report.seasonName, .span = spanOf(report, today), .ladders = {}, .tests = {}};
-    for (const auto& ladder : report.ladders)
+    SeasonTrends trends{
+        .name = report.seasonName, .span = spanOf(report, today), .ladders = {}, .tests = {}, .loads = {}};
+    for (const auto& ladder : report.ladders) {
         trends.ladders.push_back(ladderTrend(ladder, report));
+        if (auto sides = report::loadVelocities(ladder); !sides.empty()) {
+            const auto& rung = ladder.rungs[sides.front().rung].name;
+            trends.loads.push_back({ladder.name, rung, std::move(sides)});
+        }
+    }
     for (const auto& sprint : report.sprints) {
         auto test = std::ranges::find(trends.tests, sprint.test, &TestTrend::name);
         if (test == trends.tests.end())

@@ -27,6 +27,7 @@ SeasonTrends together(const std::vector<const SeasonTrends*>& seasons)
     SeasonTrends all;
     for (const auto* season : seasons) {
         all.name = season->name;
+        all.loads = season->loads; // those of the last
         addTo(all.ladders, season->ladders);
         addTo(all.tests, season->tests);
         all.span.first = season == seasons.front() ? season->span.first : all.span.first;

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/report/load_velocity.hpp"
 #include "mobile/plot/pictures.hpp"
 
 namespace fleetrung::views
@@ -46,6 +47,13 @@ struct LadderTrend {
     std::vector<LiftPoint> points;
 };
 
+/// The lines of velocity against load on the rung of today, one a side.
+struct LadderLoads {
+    std::string ladder; ///< name
+    std::string rung;   ///< name
+    std::vector<report::LoadVelocity> sides;
+};
+
 struct RunPoint {
     CivilDate day{};
     double seconds = 0;
@@ -68,6 +76,7 @@ struct SeasonTrends {
     plot::SeasonSpan span;
     std::vector<LadderTrend> ladders; ///< those without a point may be among them
     std::vector<TestTrend> tests;
+    std::vector<LadderLoads> loads = {}; ///< of the ladders that have a load
 };
 
 enum class TrendPeriod { Season, LastWeeks, AllSeasons };

@@ -1,11 +1,15 @@
 #include "mobile/views/trends_view_model.hpp"
 
+#include <algorithm>
+
 namespace fleetrung::views
 {
 
 TrendsViewModel::TrendsViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), lift_(preferences), sprint_(preferences), didItWork_(preferences)
+    : QObject(parent), preferences_(preferences), lift_(preferences), sprint_(preferences), loads_(preferences),
+      didItWork_(preferences)
 {
+    connect(&lift_, &LiftTrendViewModel::ladderChanged, this, &TrendsViewModel::showLoads);
     connect(preferences, &Preferences::unitsChanged, this, &TrendsViewModel::changed);
 }
 
@@ -57,6 +61,14 @@ void TrendsViewModel::showPeriod()
     emit changed();
     if (period_ == TrendPeriod::AllSeasons && !earlier_)
         emit earlierAsked();
+}
+
+/// Of the ladder that is looked at.
+void TrendsViewModel::showLoads()
+{
+    const auto& all = data_.season.loads;
+    const auto here = std::ranges::find(all, lift_.ladder(), &LadderLoads::ladder);
+    loads_.show(here == all.end() ? LadderLoads{} : *here);
 }
 
 QStringList TrendsViewModel::periods() const

@@ -11,6 +11,7 @@
 
 #include "mobile/views/did_it_work.hpp"
 #include "mobile/views/lift_trend_view_model.hpp"
+#include "mobile/views/load_velocity_view_model.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/sprint_trend_view_model.hpp"
 
@@ -37,6 +38,7 @@ class TrendsViewModel : public QObject
     Q_PROPERTY(QString periodNote READ periodNote NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::views::LiftTrendViewModel* lift READ lift CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SprintTrendViewModel* sprint READ sprint CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::LoadVelocityViewModel* loads READ loads CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::DidItWorkViewModel* didItWork READ didItWork CONSTANT FINAL)
 
 public:
@@ -58,6 +60,7 @@ public:
     QString periodNote() const;
     LiftTrendViewModel* lift() { return &lift_; }
     SprintTrendViewModel* sprint() { return &sprint_; }
+    LoadVelocityViewModel* loads() { return &loads_; }
     DidItWorkViewModel* didItWork() { return &didItWork_; }
 
 signals:
@@ -66,6 +69,7 @@ signals:
 
 private:
     void showPeriod();
+    void showLoads();
 
     const Preferences* preferences_;
     TrendsData data_;
@@ -73,6 +77,7 @@ private:
     TrendPeriod period_ = TrendPeriod::Season;
     LiftTrendViewModel lift_;
     SprintTrendViewModel sprint_;
+    LoadVelocityViewModel loads_;
     DidItWorkViewModel didItWork_;
 };
 

@@ -2,8 +2,9 @@ import QtQuick
 import QtQuick.Layouts
 import Fleetrung
 
-// The session behind a point of the picture above: its words, the points beside it, and what more there is on a tap.
-ColumnLayout {
+// The session behind a point of the picture above: its words, the points beside it, and what more there is on a tap. A
+// column with anchors rather than layouts: wrapped words in a layout of unknown width take several rounds to settle.
+Column {
     id: point
 
     required property string text
@@ -15,34 +16,48 @@ ColumnLayout {
     spacing: 4
     Layout.fillWidth: true
 
-    RowLayout {
-        spacing: 0
-        Layout.fillWidth: true
+    Item {
+        width: parent.width
+        height: Math.max(Theme.touchTarget, words.height)
 
         IconButton {
+            id: before
             objectName: "earlier"
+            anchors.left: parent.left
+            anchors.leftMargin: -8
+            anchors.verticalCenter: parent.verticalCenter
+            width: Theme.touchTarget
+            height: Theme.touchTarget
             label: qsTr("The point before")
             sign: Glyph.Back
-            Layout.leftMargin: -8
             onClicked: point.stepped(-1)
         }
         BodyText {
+            id: words
             objectName: "pointText"
+            anchors.left: before.right
+            anchors.right: after.left
+            anchors.verticalCenter: parent.verticalCenter
             text: point.text === "" ? qsTr("Touch a point to see its session.") : point.text
             color: point.text === "" ? Theme.muted : Theme.ink
             font.pixelSize: Theme.scaled(15)
-            Layout.fillWidth: true
         }
         IconButton {
+            id: after
             objectName: "later"
+            anchors.right: parent.right
+            anchors.rightMargin: -8
+            anchors.verticalCenter: parent.verticalCenter
+            width: Theme.touchTarget
+            height: Theme.touchTarget
             label: qsTr("The next point")
             sign: Glyph.Forward
-            Layout.rightMargin: -8
             onClicked: point.stepped(1)
         }
     }
     ActionButton {
         objectName: "details"
+        width: parent.width
         visible: point.details.length > 0
         text: point.open ? qsTr("Close the session") : qsTr("The session's sets")
         onClicked: point.open = !point.open
@@ -54,6 +69,7 @@ ColumnLayout {
             required text
             required property string modelData
             objectName: "detail"
+            width: point.width // qmllint disable unqualified
             text: modelData
         }
     }

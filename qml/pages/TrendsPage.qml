@@ -39,6 +39,10 @@ PageFrame {
         viewModel: root.viewModel.lift
         onCleared: root.viewModel.clearFilters()
     }
+    LoadVelocityCard {
+        objectName: "loads"
+        viewModel: root.viewModel.loads
+    }
     SprintTrendCard {
         objectName: "sprintTrends"
         viewModel: root.viewModel.sprint

@@ -196,6 +196,42 @@ TEST_CASE("A touched run tells wind, timing and surface", "[trends]")
     CHECK(trends.sprint()->chosenText().isEmpty());
 }
 
+TEST_CASE("The line of loads is that of the ladder looked at, in the user's unit", "[trends]")
+{
+    Preferences preferences;
+    auto shown = data();
+    report::LoadVelocity found;
+    for (int day = 0; day < 4; ++day)
+        for (const double load : {60.0, 90.0, 120.0}) {
+            found.points.push_back({load, 1.3 - 0.0065 * load + (day % 2 == 0 ? 0.01 : -0.01) * (load > 80 ? 1 : -1)});
+            found.days.push_back(first + days{day});
+        }
+    found.sessions = 4;
+    found.curve = strength::loadVelocityCurve(found.points, "half-squat");
+    report::LoadVelocity none;
+    none.curve = strength::loadVelocityCurve({}, "step-up");
+    shown.season.loads = {{"Squat", "Half squat", {found}}, {"Step-up", "Step-up 35 cm", {none}}};
+    TrendsViewModel trends(&preferences);
+    trends.show(shown);
+    auto& loads = *trends.loads();
+    CHECK(loads.title() == QStringLiteral("Half squat: load and velocity"));
+    CHECK(loads.maximum().startsWith(QStringLiteral("Estimated 1RM 149 kg (95 %: "))); // (1.3 - 0.33) / 0.0065
+    CHECK(loads.words().startsWith(QStringLiteral("From 4 sessions")));
+    CHECK(loads.words().contains(QStringLiteral("12 points")));
+    CHECK(loads.missing().isEmpty());
+    loads.step(-1);
+    CHECK(loads.chosenText().endsWith(QStringLiteral("120 kg, 0.51 m/s.")));
+    CHECK(loads.plot().summary().contains(QStringLiteral("Chosen: 0.51")));
+    trends.lift()->choose(1);
+    CHECK(loads.title() == QStringLiteral("Step-up 35 cm: load and velocity"));
+    CHECK_FALSE(loads.hasPoints());
+    CHECK(loads.maximum().isEmpty());
+    CHECK(loads.missing().contains(QStringLiteral("two loads at least 10 % apart")));
+    preferences.setPounds(true);
+    trends.lift()->choose(0);
+    CHECK(loads.maximum().contains(QStringLiteral("lb")));
+}
+
 TEST_CASE("Seasons before are asked for once and stand before this one", "[trends]")
 {
     Preferences preferences;

@@ -1,6 +1,7 @@
 #include "driver.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include <QDirIterator>
 #include <QFile>
@@ -379,7 +380,21 @@ TrendsViewModel* Driver::trends()
     }
     TrendsData data;
     data.athlete = QStringLiteral("Mira Example");
-    data.season = {.name = "Outdoor 2026", .span = seasonSpan(), .ladders = {squat, stepUp}, .tests = {flying}};
+    report::LoadVelocity loads;
+    for (int day = 0; day < 6; ++day)
+        for (const double load : {60.0, 90.0, 120.0}) {
+            loads.points.push_back({load, 1.3 - 0.0065 * load + 0.02 * std::sin(2.0 * day + load)});
+            loads.days.push_back(today - std::chrono::days{40 - 7 * day});
+        }
+    loads.sessions = 6;
+    loads.curve = strength::loadVelocityCurve(loads.points, "half-squat");
+    report::LoadVelocity none;
+    none.curve = strength::loadVelocityCurve({}, "step-up");
+    data.season = {.name = "Outdoor 2026",
+                   .span = seasonSpan(),
+                   .ladders = {squat, stepUp},
+                   .tests = {flying},
+                   .loads = {{"Squat", "Half squat", {loads}}, {"Step-up", "Step-up, 35 cm", {none}}}};
     auto* view = owned(new TrendsViewModel(&preferences_, this));
     view->show(data);
     return view;

@@ -85,6 +85,19 @@ PageCase {
         compare(text.text, "Touch a point to see its session.")
     }
 
+    function test_theLineOfLoadsPointsToThe1RMOrSaysWhatIsMissing() {
+        const page = makePage(driver.trends())
+        waitForRendering(page)
+        const card = findChild(page, "loads")
+        verify(findChild(card, "maximum").text.indexOf("Estimated 1RM 1") === 0, findChild(card, "maximum").text)
+        verify(findChild(card, "loadVelocity").visible)
+        tapIn(findChild(page, "scroll"), findChild(findChild(card, "loadPoint"), "earlier"))
+        verify(findChild(findChild(card, "loadPoint"), "pointText").text.indexOf("120 kg, 0.5") > 0)
+        tapIn(findChild(page, "scroll"), findChild(findChild(page, "ladders"), "option1"))
+        verify(!findChild(card, "loadVelocity").visible)
+        verify(findChild(card, "loadMissing").text.indexOf("two loads at least 10 % apart") > 0)
+    }
+
     function test_filtersThatHideEverythingCanBeCleared() {
         const page = makePage(driver.trends())
         waitForRendering(page)
