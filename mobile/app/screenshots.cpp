@@ -236,6 +236,8 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));
     photographer.place(3);
     photographer.take(QStringLiteral("trends"));
+    if (app.trends()->loads()->hasLift())
+        photographer.takePart(QStringLiteral("loads"), QStringLiteral("trends-loads"));
     photographer.takePart(QStringLiteral("didItWork"), QStringLiteral("trends-did-it-work"));
     photographer.takeSheet(QStringLiteral("howJudgedSheet"), QStringLiteral("trends-how-judged"));
     photographer.place(4);

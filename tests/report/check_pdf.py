@@ -97,6 +97,13 @@ class SeasonPdf(unittest.TestCase):
         flat = " ".join(output("pdftotext", str(self.a4), "-").split())
         self.assertRegex(flat, r"Did it work\? .* Not enough: \d+ more tests .*This is no proof of cause\.")
 
+    def test_the_line_of_loads_says_what_it_points_to_or_what_is_missing(self):
+        flat = " ".join(output("pdftotext", str(self.a4), "-").split())
+        # The invented squat stands on a rung without a published velocity at 1RM.
+        self.assertRegex(flat, r"Quarter squat: load and velocity The fastest repetition at each load of \d+ sessions "
+                               r"on this rung, \d+ points, a robust line\. No velocity at 1RM is published")
+        self.assertRegex(flat, r"25 cm: load and velocity No line: lift at two loads at least 10 % apart")
+
     def test_holds_in_a_row_stand_in_one_line(self):
         self.assertRegex(self.text, r"11 May – +Squat +Hold at quarter +Soon enough")
         self.assertEqual(self.text.count("(3 times)"), 1)

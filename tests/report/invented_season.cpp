@@ -75,6 +75,11 @@ Ladder squat(CivilDate start)
             point.velocity = measured(0.55 + 0.01 * session, 0.006);
             point.loadKg = 110 + 15.0 * static_cast<double>(rung);
             ladder.evidence.push_back(point);
+            SessionLoads loads{day, rung, Side::Both, ladder.rungs[rung].key, {}};
+            for (const double share : {0.5, 0.7, 1.0})
+                loads.points.push_back(
+                    {share * *point.loadKg, std::round(1000 * (1.25 - 0.75 * share + 0.02 * wobble(session))) / 1000});
+            ladder.loads.push_back(loads);
         }
     }
     return ladder;
