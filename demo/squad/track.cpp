@@ -60,15 +60,79 @@ store::Sprint standing60(Diary& diary, const Identifier& session, CivilDate day,
     return run;
 }
 
-void jump(Diary& diary, const Identifier& session, CivilDate day, const std::string& kind, double distance)
+/// `inOneGo`: bounds without a stop between them.
+void jump(Diary& diary, const Identifier& session, CivilDate day, const std::string& kind, double distance,
+          int inOneGo = 1)
 {
     store::Jump row;
+    row.test = kind != "long-jump";
+    row.repetitions = inOneGo;
+    row.surface = isIndoorSeason(day) ? "indoor" : "track";
+    row.shoes = kind == "long-jump" ? "spikes" : "flats";
     row.athlete = diary.athlete;
     row.session = session;
     row.done = Diary::at(day, 11 * 60 + 30);
     row.kind = kind;
     row.distance = {toHundredths(distance), 0.01};
     static_cast<void>(must(diary.logbook.addJump(std::move(row))));
+}
+
+store::TrackWork workOf(const Identifier& session, CivilDate day, const std::string& kind, double distance,
+                        int repetitions)
+{
+    store::TrackWork work;
+    work.session = session;
+    work.done = Diary::at(day, 17 * 60);
+    work.kind = kind;
+    work.distance = distance;
+    work.repetitions = repetitions;
+    work.surface = isIndoorSeason(day) ? "indoor" : "track";
+    work.shoes = kind == "easy" ? "flats" : "spikes";
+    return work;
+}
+
+/// What stands beside the timed run: the sled early in the week, easy runs in its middle, at its end a hill until
+/// March and flying runs from then on. Three weeks build up, the fourth is lighter. All invented; no chance in it.
+store::TrackWork workOfDay(const Diary& diary, const Identifier& session, CivilDate day)
+{
+    const int week = daysBetween(diary.who.setup.start, day) / 7 % 4;
+    const int more = week == 3 ? -1 : week;
+    const int weekday = isoWeekday(day);
+    if (weekday <= 2) {
+        auto sled = workOf(session, day, "resisted", 20, 4 + more);
+        sled.loadKg = std::round(0.15 * diary.who.athlete.bodyMassKg.value_or(70));
+        sled.restS = 180;
+        sled.effort = 8;
+        return sled;
+    }
+    if (weekday <= 4) {
+        auto easy = workOf(session, day, "easy", 100, 6 + more);
+        easy.restS = 60;
+        easy.effort = 5;
+        return easy;
+    }
+    const bool hill = isIndoorSeason(day);
+    auto work = hill ? workOf(session, day, "hill", 40, 4 + more) : workOf(session, day, "flying", 30, 3 + more);
+    if (hill) {
+        work.slopePercent = 6;
+        work.surface = "grass";
+        work.shoes = "flats";
+    }
+    work.restS = hill ? 150 : 360;
+    work.effort = 9;
+    return work;
+}
+
+/// Three and five bounds, two trials each; the second goes a little farther.
+void bounds(Diary& diary, const Identifier& session, CivilDate day)
+{
+    for (const int count : {3, 5}) {
+        for (const double share : {0.985, 1.0}) {
+            const double gain = 1 + 0.05 * diary.body.progress();
+            jump(diary, session, day, "bounds", diary.who.standingLongJump * (1.02 * count - 0.1) * gain * share,
+                 count);
+        }
+    }
 }
 
 } // namespace
@@ -78,6 +142,9 @@ void sprintSession(Diary& diary, CivilDate day)
     constexpr int minutes = 16 * 60;
     const auto session = must(diary.logbook.openSession(diary.athlete, "track", Diary::at(day, minutes)));
     static_cast<void>(must(diary.logbook.addSprint(standing60(diary, session, day, minutes + 30))));
+    auto work = workOfDay(diary, session, day);
+    work.athlete = diary.athlete;
+    static_cast<void>(must(diary.logbook.addTrackWork(std::move(work))));
     ++diary.tally.sessions;
 }
 
@@ -93,6 +160,7 @@ void testDay(Diary& diary, CivilDate day)
         run.runIn = 30;
         run.time = toHundredths(20 / diary.body.topSpeed() * windFactor(run) * diary.body.random.normal(1.005, 0.005));
         run.effort = 10;
+        run.test = true;
         best = std::min(best, run.time);
         static_cast<void>(must(diary.logbook.addSprint(std::move(run))));
     }
@@ -102,6 +170,7 @@ void testDay(Diary& diary, CivilDate day)
         jump(diary, session, day, "standing-long",
              diary.who.standingLongJump * gain * diary.body.random.normal(0.99, 0.012));
     }
+    bounds(diary, session, day);
     ++diary.tally.sessions;
 }
 

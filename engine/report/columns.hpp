@@ -52,6 +52,12 @@ inline std::string numberCell(const std::optional<double>& value)
     return value ? shortestText(*value) : std::string();
 }
 
+/// Fast metres, to the tenth; empty where no best speed is known.
+inline std::string fastCell(const track::FastMetres& fast, double metres)
+{
+    return fast.basis == track::Basis::None ? std::string() : shortestText(roundTo(metres, 10));
+}
+
 inline std::string valueCell(const Measurement& value)
 {
     return numberCell(value.value);
@@ -73,6 +79,8 @@ inline std::string yesNo(bool value)
 [[nodiscard]] std::vector<DescribedTable> planTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> logTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> trackTables(std::span<const SeasonReport> reports);
+/// Work on the track, and its weeks.
+[[nodiscard]] std::vector<DescribedTable> trackWorkTables(std::span<const SeasonReport> reports);
 /// One row a season and lag.
 [[nodiscard]] DescribedTable transferTable(std::span<const SeasonReport> reports);
 

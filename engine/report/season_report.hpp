@@ -70,6 +70,8 @@ struct SeasonReport {
     std::vector<Wellness> wellness;
     std::vector<Session> sessions;
     std::vector<Sprint> sprints;
+    std::vector<TrackWork> trackWork;
+    std::vector<TrackWeek> trackWeeks; ///< all of the season up to `upTo`
     std::vector<Jump> jumps;
     std::vector<PlanLine> plan;
     std::vector<LostDay> lostDays;

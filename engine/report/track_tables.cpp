@@ -1,4 +1,6 @@
 // Tables of the track: sprints, their splits, jumps.
+#include <algorithm>
+#include <iterator>
 #include <string>
 #include <vector>
 
@@ -58,6 +60,18 @@ DescribedTable sprints(std::span<const SeasonReport> reports)
           [](const Row& row) { return numberCell(row.sprint.temperatureC); }},
          {"competition", "", "yes if it was run in a competition",
           [](const Row& row) { return yesNo(row.sprint.competition); }},
+         {"test_trial", "", "yes if it was a trial of a test day",
+          [](const Row& row) { return yesNo(row.sprint.trial); }},
+         {"fast_metres_90_m", "m", "metres at 90 % of best speed or above; empty without a best speed",
+          [](const Row& row) { return fastCell(row.sprint.fast, row.sprint.fast.at90); }},
+         {"fast_metres_95_m", "m", "the same at 95 %",
+          [](const Row& row) { return fastCell(row.sprint.fast, row.sprint.fast.at95); }},
+         {"fast_metres_basis", "", "measured, fitted to splits, estimated from distance and time, or none",
+          [](const Row& row) { return std::string(track::nameOf(row.sprint.fast.basis)); }},
+         {"contact_time_s", "s", "contact of a step near top speed, from video",
+          [](const Row& row) { return numberCell(row.sprint.contactTimeS); }},
+         {"step_length_m", "m", "length of a step near top speed, from video",
+          [](const Row& row) { return numberCell(row.sprint.stepLengthM); }},
          {"note", "", "note", [](const Row& row) { return guardedText(row.sprint.note); }}},
         rows);
 }
@@ -115,6 +129,10 @@ DescribedTable jumps(std::span<const SeasonReport> reports)
           [](const Row& row) { return valueCell(row.jump.reactiveStrength); }},
          {"reactive_strength_index_uncertainty_mps", "m/s", "standard uncertainty of reactive_strength_index_mps",
           [](const Row& row) { return uncertaintyCell(row.jump.reactiveStrength); }},
+         {"test_trial", "", "yes if it was a trial of a test day",
+          [](const Row& row) { return yesNo(row.jump.trial); }},
+         {"surface", "", "surface", [](const Row& row) { return guardedText(row.jump.surface); }},
+         {"shoes", "", "shoes", [](const Row& row) { return guardedText(row.jump.shoes); }},
          {"note", "", "note", [](const Row& row) { return guardedText(row.jump.note); }}},
         rows);
 }
@@ -123,7 +141,9 @@ DescribedTable jumps(std::span<const SeasonReport> reports)
 
 std::vector<DescribedTable> trackTables(std::span<const SeasonReport> reports)
 {
-    return {sprints(reports), splits(reports), jumps(reports)};
+    std::vector tables{sprints(reports), splits(reports), jumps(reports)};
+    std::ranges::move(trackWorkTables(reports), std::back_inserter(tables));
+    return tables;
 }
 
 } // namespace fleetrung::report

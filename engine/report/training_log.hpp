@@ -10,6 +10,7 @@
 #include "engine/base/identifier.hpp"
 #include "engine/report/moment.hpp"
 #include "engine/reps/repetition.hpp"
+#include "engine/track/weeks.hpp"
 
 namespace fleetrung::report
 {
@@ -105,8 +106,40 @@ struct Sprint {
     std::optional<double> windMps; ///< along the run, tail wind positive
     std::optional<double> temperatureC;
     bool competition = false;
+    bool trial = false; ///< a trial of a test day
     std::vector<Split> splits;
+    track::FastMetres fast;             ///< against the best speed of the 12 months up to its day
+    std::optional<double> contactTimeS; ///< of a step near top speed, from video
+    std::optional<double> stepLengthM;  ///< likewise
     std::string note;
+};
+
+/// Runs on the track that are counted: a sled, a hill, easy runs.
+struct TrackWork {
+    Identifier id;
+    CivilDate day{};
+    Moment at;
+    std::string kind; ///< sprints, flying, resisted, hill, easy
+    double distanceM = 0;
+    int repetitions = 1;
+    std::optional<double> bestTimeS;
+    std::optional<double> restS;
+    std::optional<double> effort; ///< 1-10
+    std::optional<double> loadKg; ///< on the sled
+    std::optional<double> slopePercent;
+    std::optional<double> windMps;
+    std::string timing; ///< of the best time
+    std::string surface;
+    std::string shoes;
+    track::FastMetres fast;
+    std::string note;
+};
+
+/// A week of the track log against the sprint days that were planned.
+struct TrackWeek {
+    track::Week week;
+    int sprintDaysPlanned = 0; ///< of the season, up to the day the report knows
+    int sprintDaysDone = 0;    ///< days with a run or with work
 };
 
 struct Jump {
@@ -121,6 +154,9 @@ struct Jump {
     Measurement flightTime;       ///< s
     Measurement height;           ///< m
     Measurement reactiveStrength; ///< m/s: height / contact time
+    bool trial = false;           ///< a trial of a test day
+    std::string surface;
+    std::string shoes;
     std::string note;
 };
 

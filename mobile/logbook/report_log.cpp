@@ -8,11 +8,6 @@ namespace fleetrung::logbook
 namespace
 {
 
-report::Moment momentOf(const Moment& moment)
-{
-    return {moment.utcSeconds * 1000, moment.offsetMinutes};
-}
-
 report::Side sideOf(store::Side side)
 {
     return static_cast<report::Side>(side);
@@ -86,23 +81,6 @@ report::Set setOf(const SetView& view, const season::SeasonData& data)
     return set;
 }
 
-/// "flying 20 m", "30 m from blocks": runs of one name may be compared.
-std::string testName(const store::Sprint& sprint)
-{
-    const std::string distance = shortestText(sprint.distance) + " m";
-    if (sprint.start == "flying")
-        return "flying " + distance;
-    if (sprint.start == "block")
-        return distance + " from blocks";
-    return sprint.start.empty() ? distance : distance + " " + sprint.start;
-}
-
-std::string spaced(std::string key)
-{
-    std::ranges::replace(key, '-', ' ');
-    return key;
-}
-
 } // namespace
 
 report::Session reportSession(const SessionView& view, const season::SeasonPlan& plan, const season::SeasonData& data)
@@ -110,7 +88,7 @@ report::Session reportSession(const SessionView& view, const season::SeasonPlan&
     report::Session session;
     session.id = view.row.id;
     session.day = view.row.begun.trainingDay;
-    session.started = momentOf(view.row.begun);
+    session.started = reportMoment(view.row.begun);
     session.kind = view.row.kind;
     if (const auto* phase = season::phaseOn(plan.phases, session.day))
         session.phase = season::phaseName(phase->kind);
@@ -121,54 +99,11 @@ report::Session reportSession(const SessionView& view, const season::SeasonPlan&
     return session;
 }
 
-report::Sprint reportSprint(const store::Sprint& row)
-{
-    report::Sprint sprint;
-    sprint.id = row.id;
-    sprint.day = row.run.trainingDay;
-    sprint.at = momentOf(row.run);
-    sprint.test = testName(row);
-    sprint.distanceM = row.distance;
-    if (row.start == "flying")
-        sprint.runInM = row.runIn;
-    sprint.timeS = row.time;
-    sprint.start = row.start;
-    sprint.timing = row.timing;
-    sprint.surface = row.surface;
-    sprint.shoes = row.shoes;
-    sprint.windMps = row.windMps;
-    sprint.temperatureC = row.temperatureC;
-    sprint.competition = row.competition;
-    for (const auto& split : row.splits)
-        sprint.splits.push_back({split.distance, split.time});
-    sprint.note = row.note;
-    return sprint;
-}
-
-report::Jump reportJump(const store::Jump& row)
-{
-    report::Jump jump;
-    jump.id = row.id;
-    jump.day = row.done.trainingDay;
-    jump.at = momentOf(row.done);
-    jump.kind = spaced(row.kind);
-    jump.side = sideOf(row.side);
-    jump.boxHeightM = row.boxHeightM;
-    jump.distanceM = row.distance.value;
-    jump.contactTime = measured(row.contact);
-    jump.flightTime = measured(row.flight);
-    jump.height = measured(row.height);
-    if (row.height.value && row.contact.value)
-        jump.reactiveStrength.value = *row.height.value / *row.contact.value;
-    jump.note = row.note;
-    return jump;
-}
-
 report::Wellness reportWellness(const store::Wellness& row)
 {
     report::Wellness wellness;
     wellness.day = row.asked.trainingDay;
-    wellness.asked = momentOf(row.asked);
+    wellness.asked = reportMoment(row.asked);
     wellness.sleepHours = row.sleepHours;
     wellness.soreness = row.soreness;
     wellness.pain = row.pain;

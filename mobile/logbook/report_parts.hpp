@@ -3,6 +3,7 @@
 
 #include "engine/report/season_report.hpp"
 #include "mobile/logbook/evidence.hpp"
+#include "mobile/logbook/track_log.hpp"
 
 namespace fleetrung::logbook
 {
@@ -10,10 +11,17 @@ namespace fleetrung::logbook
 // report_log.cpp
 [[nodiscard]] report::Session reportSession(const SessionView& session, const season::SeasonPlan& plan,
                                             const season::SeasonData& data);
-[[nodiscard]] report::Sprint reportSprint(const store::Sprint& sprint);
-[[nodiscard]] report::Jump reportJump(const store::Jump& jump);
 [[nodiscard]] report::Wellness reportWellness(const store::Wellness& wellness);
 [[nodiscard]] report::Decision reportDecision(const DecisionRecord& record, const season::SeasonData& data);
+
+// report_track.cpp
+[[nodiscard]] report::Moment reportMoment(const Moment& moment);
+[[nodiscard]] report::Sprint reportSprint(const store::Sprint& sprint, const TrackLog& log);
+[[nodiscard]] report::TrackWork reportWork(const store::TrackWork& work, const TrackLog& log);
+[[nodiscard]] report::Jump reportJump(const store::Jump& jump);
+/// The weeks between the two days, against the ISO weekdays on which sprints are planned.
+[[nodiscard]] std::vector<report::TrackWeek> reportWeeks(const TrackLog& log, const std::vector<int>& sprintDays,
+                                                         CivilDate from, CivilDate to);
 
 // report_plan.cpp
 /// `first` is the plan before the first session; the path taken comes from the states of `today`.

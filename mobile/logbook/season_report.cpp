@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <map>
+
 #include "engine/base/numbers.hpp"
 #include "mobile/logbook/day_input.hpp"
 #include "mobile/logbook/failure.hpp"
@@ -20,13 +23,20 @@ std::string gradeOf(season::Priority priority)
     return grades.at(static_cast<std::size_t>(priority));
 }
 
-/// Times run at the competition, as its result.
-std::string resultOf(const season::Competition& competition, const std::vector<report::Sprint>& sprints)
+/// Times run and distances jumped at the competition, as its result.
+std::string resultOf(const season::Competition& competition, const report::SeasonReport& report)
 {
     std::string result;
-    for (const auto& sprint : sprints)
+    const auto add = [&result](const std::string& text) { result += (result.empty() ? "" : ", ") + text; };
+    for (const auto& sprint : report.sprints)
         if (sprint.competition && sprint.day == competition.date)
-            result += (result.empty() ? "" : ", ") + sprint.test + " " + fixedText(sprint.timeS, 2) + " s";
+            add(sprint.test + " " + fixedText(sprint.timeS, 2) + " s");
+    std::map<std::string, double> farthest;
+    for (const auto& jump : report.jumps)
+        if ((jump.kind == "long jump" || jump.kind == "triple jump") && jump.day == competition.date && jump.distanceM)
+            farthest[jump.kind] = std::max(farthest[jump.kind], *jump.distanceM);
+    for (const auto& [kind, distance] : farthest)
+        add(kind + " " + fixedText(distance, 2) + " m");
     return result;
 }
 
@@ -43,7 +53,9 @@ struct Sources {
     store::Athlete athlete;
     std::vector<SessionView> training;
     std::vector<store::Sprint> sprints;
+    std::vector<store::TrackWork> work;
     std::vector<store::Jump> jumps;
+    TrackLog track;
     std::vector<store::Wellness> wellness;
     std::vector<store::LostDay> lostDays;
     std::vector<DecisionRecord> decisions;
@@ -61,6 +73,8 @@ Expected<Sources> readSources(const Logbook& logbook, const Identifier& athlete,
                 .map(keep(sources.training));
         })
         .and_then([&] { return logbook.sprints(athlete, season.start, upTo).map(keep(sources.sprints)); })
+        .and_then([&] { return logbook.trackWork(athlete, season.start, upTo).map(keep(sources.work)); })
+        .and_then([&] { return readTrackLog(logbook, athlete, season.start, upTo).map(keep(sources.track)); })
         .and_then([&] { return logbook.jumps(athlete, season.start, upTo).map(keep(sources.jumps)); })
         .and_then([&] { return logbook.wellness(athlete, season.start, upTo).map(keep(sources.wellness)); })
         .and_then([&] { return logbook.lostDays(athlete, season.start, upTo).map(keep(sources.lostDays)); })
@@ -77,7 +91,7 @@ void addPlan(report::SeasonReport& report, const season::SeasonPlan& plan)
         report.phases.push_back({std::string(season::phaseName(phase.kind)), phase.from, phase.to});
     for (const auto& competition : plan.setup.competitions)
         report.competitions.push_back({competition.date, competition.name, gradeOf(competition.priority),
-                                       competition.main, resultOf(competition, report.sprints)});
+                                       competition.main, resultOf(competition, report)});
     report.cautions = plan.notes;
     if (!plan.setup.liftsPerSessionReason.empty())
         report.cautions.push_back("More lifts a session than its minutes allow, because: " +
@@ -114,7 +128,9 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
     report.first = row.start;
     report.last = row.finish;
     report.upTo = upTo;
-    report.sprints = mapped(sources->sprints, reportSprint);
+    report.sprints = mapped(sources->sprints, [&](const auto& run) { return reportSprint(run, sources->track); });
+    report.trackWork = mapped(sources->work, [&](const auto& work) { return reportWork(work, sources->track); });
+    report.trackWeeks = reportWeeks(sources->track, walk->setup().sprintDays, row.start, upTo);
     report.jumps = mapped(sources->jumps, reportJump);
     report.wellness = mapped(sources->wellness, reportWellness);
     report.decisions = mapped(sources->decisions, [&](const auto& one) { return reportDecision(one, walk->data()); });

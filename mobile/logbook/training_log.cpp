@@ -4,6 +4,7 @@
 
 #include "engine/base/numbers.hpp"
 #include "mobile/logbook/day_input.hpp"
+#include "mobile/logbook/track_log.hpp"
 
 namespace fleetrung::logbook
 {
@@ -57,27 +58,6 @@ bool isDropJump(const store::LiftSet& set, const season::SeasonData& data)
     const auto* ladder = season::findLadder(data.ladders, set.ladder);
     const auto* rung = ladder == nullptr ? nullptr : ladder->find(set.rung);
     return rung != nullptr && rung->metric == season::Metric::ContactTime;
-}
-
-/// Jumps that were measured within a session are among the repetitions of its sets: the larger number counts.
-std::vector<season::ContactsDone> contactsOf(const LadderWalk& walk, const SeasonHistory& history)
-{
-    std::map<std::pair<CivilDate, Identifier>, std::pair<int, int>> bySession; // repetitions of sets, single jumps
-    for (const auto& session : history.training)
-        for (const auto& set : session.sets)
-            if (isDropJump(set.row, walk.data()))
-                bySession[{session.row.begun.trainingDay, session.row.id}].first += set.done;
-    for (const auto& jump : history.jumps)
-        if (jump.kind == "drop-jump")
-            ++bySession[{jump.done.trainingDay, jump.session.value_or(Identifier{})}].second;
-    std::map<CivilDate, int> byDay;
-    for (const auto& [place, contacts] : bySession)
-        byDay[place.first] += std::max(contacts.first, contacts.second);
-    std::vector<season::ContactsDone> found;
-    for (const auto& [day, contacts] : byDay)
-        if (contacts > 0)
-            found.push_back({day, contacts});
-    return found;
 }
 
 std::vector<season::KnownMaximum> maximaOf(const std::vector<SessionEvidence>& evidence)
@@ -134,7 +114,8 @@ season::TrainingLog trainingLogOf(const LadderWalk& walk, const SeasonHistory& h
     season::TrainingLog log;
     for (const auto& session : history.training)
         addWork(log.work, session, walk);
-    log.contacts = contactsOf(walk, history);
+    log.contacts = dropJumpContacts(history.training, history.jumps,
+                                    [&](const store::LiftSet& set) { return isDropJump(set, walk.data()); });
     log.maxima = maximaOf(evidence);
     log.tests = testsOf(history);
     const auto later = [before](const auto& entry) { return entry.day >= before; };

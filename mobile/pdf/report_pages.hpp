@@ -19,6 +19,7 @@ void setSummary(PageFlow& flow, const report::SeasonReport& report, Units units)
 void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setTrack(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setDidItWork(PageFlow& flow, const report::SeasonReport& report);
+void setTrackWork(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setJumps(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setPlanAgainstDone(PageFlow& flow, const report::SeasonReport& report);

@@ -89,6 +89,7 @@ void setTrack(PageFlow& flow, const report::SeasonReport& report, Units units)
         for (const auto& test : sprintTests(report))
             setTest(flow, report, test);
     }
+    setTrackWork(flow, report, units);
     setJumps(flow, report, units);
 }
 

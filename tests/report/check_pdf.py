@@ -114,6 +114,13 @@ class SeasonPdf(unittest.TestCase):
         self.assertRegex(self.text, r"26 May 2026 +2\.05 s +−0\.2 m/s +track +spikes +gates +30 m +2\.06 \(\+1\.4\), 2\.06 \(−1\.6\)")
         self.assertRegex(self.text, r"23 May 2026, race +12\.04 s +\+0\.4 m/s")
 
+    def test_the_track_stands_by_week_with_its_fast_metres_and_the_week_that_was_too_much(self):
+        self.assertIn("Track by week", self.text)
+        self.assertRegex(self.text, r"week 10, 9 Mar +2 of 2 +840 .*40 % more metres")
+        self.assertRegex(self.text, r"week 3, 19 Jan +1 of 2 +600 +120 \* +120")
+        self.assertRegex(" ".join(self.text.split()), r"Resisted 4 × 30 m, sled 9 kg")
+        self.assertIn("Part of it is estimated", self.text)
+
     def test_every_page_is_numbered(self):
         pages = self.pages()
         for page in range(1, pages + 1):

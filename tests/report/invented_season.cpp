@@ -281,6 +281,45 @@ std::vector<PlanLine> plan(CivilDate start, CivilDate upTo)
     return lines;
 }
 
+/// One week in five much fuller than the others.
+void addTrack(SeasonReport& report)
+{
+    for (int i = 0; i < weeksKnown; ++i) {
+        TrackWork work;
+        work.id = idOf("track work", i);
+        work.day = report.first + days{7 * i + 1};
+        work.at = evening(work.day, 0);
+        work.kind = i % 3 == 0 ? "resisted" : i % 3 == 1 ? "hill" : "flying";
+        work.distanceM = 30;
+        work.repetitions = i % 5 == 4 ? 9 : 4;
+        work.effort = 9;
+        work.restS = 180;
+        if (i % 3 == 0)
+            work.loadKg = 9;
+        if (i % 3 == 1)
+            work.slopePercent = 6;
+        if (i % 3 == 2)
+            work.fast = {30.0 * work.repetitions, 30.0 * work.repetitions, track::Basis::Estimated, ""};
+        work.surface = "track";
+        work.shoes = "spikes";
+        report.trackWork.push_back(work);
+        TrackWeek week;
+        week.week.monday = report.first + days{7 * i};
+        week.week.runs = work.repetitions;
+        week.week.metres = 30.0 * work.repetitions + 480;
+        week.week.fast90 = week.week.fast95 = work.fast.at90;
+        week.week.estimated = i % 3 == 2;
+        week.week.usualMetres = 600;
+        week.week.muchMore = i == 9;
+        if (i == 9)
+            week.week.metres = 840;
+        week.week.usualFastMetres = 90;
+        week.sprintDaysPlanned = 2;
+        week.sprintDaysDone = 1 + i % 2;
+        report.trackWeeks.push_back(week);
+    }
+}
+
 } // namespace
 
 SeasonReport season()
@@ -319,6 +358,7 @@ SeasonReport season()
         jump.reactiveStrength = measured(1.35 + 0.09 * i, 0.03);
         report.jumps.push_back(jump);
     }
+    addTrack(report);
     for (int week = 0; week < weeksKnown; ++week) {
         Wellness entry;
         entry.day = start + days{7 * week};
