@@ -72,6 +72,10 @@ Popup {
 
             ScrollBar.vertical: ScrollBar { policy: scroll.contentHeight > scroll.height + 1 ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff }
 
+            KeepInSight {
+                scroll: scroll
+                active: sheet.opened
+            }
             ColumnLayout {
                 id: column
                 x: Theme.margin
@@ -86,10 +90,5 @@ Popup {
             Layout.leftMargin: Theme.margin
             Layout.rightMargin: Theme.margin
         }
-    }
-
-    KeepInSight {
-        scroll: scroll
-        active: sheet.opened
     }
 }
