@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "mobile/views/forms.hpp"
+#include "mobile/views/run_form.hpp"
+#include "mobile/views/track_words.hpp"
 
 namespace fleetrung::views
 {
@@ -10,43 +12,11 @@ namespace
 {
 
 constexpr std::size_t pageSize = 30;
-const std::vector<std::string> startKeys{"block", "standing", "flying"};
-const std::vector<std::string> timingKeys{"hand", "gates", "video", "electronic"};
-const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
 const std::vector<std::string> jumpKeys{"drop-jump", "counter-movement", "squat-jump", "standing-long", "bounds"};
 
 std::string chosen(const std::vector<std::string>& keys, int index)
 {
     return keys[static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(keys.size()) - 1))];
-}
-
-/// The words of a key that is kept in the store.
-QString wordOf(const std::string& key)
-{
-    static const std::vector<std::pair<std::string, const char*>> words{
-        {"block", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "blocks")},
-        {"standing", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "standing start")},
-        {"flying", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "flying")},
-        {"rolling", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "rolling start")},
-        {"hand", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "hand timed")},
-        {"gates", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "gates")},
-        {"video", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "video")},
-        {"electronic", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "electronic")},
-        {"track", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "track")},
-        {"indoor", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "indoor")},
-        {"grass", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "grass")},
-        {"drop-jump", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Drop jump")},
-        {"counter-movement", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Counter-movement jump")},
-        {"squat-jump", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Squat jump")},
-        {"standing-long", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Standing long jump")},
-        {"long-jump", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Long jump")},
-        {"bounds", QT_TRANSLATE_NOOP("fleetrung::views::TrackViewModel", "Bounds")},
-    };
-    const auto found = std::ranges::find(words, key, &std::pair<std::string, const char*>::first);
-    if (found != words.end())
-        return TrackViewModel::tr(found->second);
-    QString word = QString::fromStdString(key).replace(QLatin1Char('-'), QLatin1Char(' '));
-    return word.left(1).toUpper() + word.mid(1);
 }
 
 QString twoLines(const QStringList& first, const QStringList& second)
@@ -66,8 +36,8 @@ template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std
 } // namespace
 
 TrackViewModel::TrackViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), page_(pageSize), runRows_({"key", "title", "value", "detail"}, this),
-      jumpRows_({"key", "title", "value", "detail"}, this)
+    : QObject(parent), preferences_(preferences), splits_(preferences), page_(pageSize),
+      runRows_({"key", "title", "value", "detail"}, this), jumpRows_({"key", "title", "value", "detail"}, this)
 {
     connect(preferences, &Preferences::unitsChanged, this, [this] {
         showRows();
@@ -104,11 +74,11 @@ QVariantMap TrackViewModel::runRow(const store::Sprint& run) const
     if (run.start == "flying" && run.runIn > 0)
         second += tr("run-in %1").arg(units.distance(run.runIn));
     else if (!run.start.empty() && run.start != "flying")
-        second += wordOf(run.start);
+        second += trackWord(run.start);
     if (!run.surface.empty())
-        second += wordOf(run.surface);
+        second += trackWord(run.surface);
     if (!run.timing.empty())
-        second += wordOf(run.timing);
+        second += trackWord(run.timing);
     const QString distance = units.distance(run.distance);
     return {{QStringLiteral("key"), QString::fromStdString(identifierText(run.id))},
             {QStringLiteral("title"), run.start == "flying" ? tr("Flying %1").arg(distance) : distance},
@@ -131,7 +101,7 @@ QVariantMap TrackViewModel::jumpRow(const store::Jump& jump) const
                           : jump.height.value ? units.length(*jump.height.value)
                                               : QString();
     return {{QStringLiteral("key"), QString::fromStdString(identifierText(jump.id))},
-            {QStringLiteral("title"), wordOf(jump.kind)},
+            {QStringLiteral("title"), trackWord(jump.kind)},
             {QStringLiteral("value"), value},
             {QStringLiteral("detail"), twoLines(first, second)}};
 }
@@ -183,26 +153,18 @@ CivilDate TrackViewModel::readDay(FormReader& reader) const
     return day.value_or(today_);
 }
 
+QVariantMap TrackViewModel::beginRun()
+{
+    splits_.begin(usualSplits(runs_));
+    return runDefaults(runs_, preferences_->units());
+}
+
 QVariantMap TrackViewModel::addRun(const QVariantMap& form)
 {
-    const Units units = preferences_->units();
-    FormReader reader(form, units);
-    store::Sprint run;
-    // Bounds of sense: what lies beyond is a slip of the finger. Starting values of this project.
-    run.distance = reader.number(QStringLiteral("distance"), 5, 1000, true).value_or(0);
-    run.time = reader.number(QStringLiteral("time"), 0.4, 600, true).value_or(0);
-    run.start = chosen(startKeys, reader.choice(QStringLiteral("start")));
-    run.windMps = reader.number(QStringLiteral("wind"), -20, 20, false);
-    run.surface = chosen(surfaceKeys, reader.choice(QStringLiteral("surface")));
-    run.timing = chosen(timingKeys, reader.choice(QStringLiteral("timing")));
-    if (run.start == "flying")
-        run.runIn = reader.number(QStringLiteral("runIn"), 5, 100, true).value_or(0);
-    run.run.trainingDay = readDay(reader);
-    if (reader.sound() && run.distance / run.time > 13) // m/s; nobody has run faster (from memory: 12.4 m/s)
-        reader.problem(QStringLiteral("time"), tr("That is faster than anyone has run. Check distance and time."));
-    if (!reader.sound())
-        return reader.problems();
-    emit runAdded(run);
+    const auto run = readRun(form, splits_.splits(), today_, preferences_->units());
+    if (!run)
+        return run.error();
+    emit runAdded(*run);
     return {};
 }
 

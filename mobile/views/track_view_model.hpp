@@ -11,6 +11,7 @@
 #include "engine/store/records.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
+#include "mobile/views/split_entry.hpp"
 
 namespace fleetrung::views
 {
@@ -27,6 +28,7 @@ class TrackViewModel : public QObject
     Q_PROPERTY(bool jumpsShown READ jumpsShown WRITE setJumpsShown NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::views::Rows* runs READ runs CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Rows* jumps READ jumps CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SplitEntry* splits READ splits CONSTANT FINAL)
     Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
     Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
@@ -39,6 +41,8 @@ public:
     /// Runs and jumps in order of days, the earliest first.
     void show(const QString& athlete, CivilDate today, std::vector<store::Sprint> runs, std::vector<store::Jump> jumps);
 
+    /// A new run is going to be typed: what its form begins with. Splits are typed into `splits`.
+    Q_INVOKABLE QVariantMap beginRun();
     /// Problems by field; empty where it was taken.
     Q_INVOKABLE QVariantMap addRun(const QVariantMap& form);
     Q_INVOKABLE QVariantMap addJump(const QVariantMap& form);
@@ -51,6 +55,7 @@ public:
     void setJumpsShown(bool shown);
     Rows* runs() { return &runRows_; }
     Rows* jumps() { return &jumpRows_; }
+    SplitEntry* splits() { return &splits_; }
     bool hasMore() const;
     QString today() const { return QString::fromStdString(dateText(today_)); }
     QString lengthUnit() const { return preferences_->lengthUnit(); }
@@ -76,6 +81,7 @@ private:
     CivilDate today_{};
     std::vector<store::Sprint> runs_;
     std::vector<store::Jump> jumps_;
+    SplitEntry splits_;
     bool jumpsShown_ = false;
     std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
     Rows runRows_;

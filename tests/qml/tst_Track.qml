@@ -41,6 +41,57 @@ PageCase {
         compare(run, true)
     }
 
+    function test_splitsAreTypedWithBigKeysAndTheLastOneIsTakenOff() {
+        const page = makePage(driver.track(0))
+        let run = null
+        page.viewModel.runAdded.connect(added => run = added)
+        waitForRendering(page)
+        tap(findChild(page, "add"))
+        const sheet = findChild(page, "runSheet")
+        tryCompare(sheet, "opened", true)
+        type(sheet, "distance", "30")
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(sheet.contentItem, "typeSplits"))
+        const splits = findChild(page, "splitSheet")
+        tryCompare(splits, "opened", true)
+        checkSheet(splits)
+        const scroll = findChild(splits.contentItem, "sheetScroll")
+        for (const keys of ["189", "288", "378"]) {
+            for (const key of keys)
+                tapIn(scroll, findChild(splits.contentItem, "key" + key))
+            tap(findChild(splits.contentItem, "addSplit"))
+        }
+        compare(page.viewModel.splits.rows.count, 3)
+        tapIn(scroll, findChild(splits.contentItem, "takeOffLast"))
+        compare(page.viewModel.splits.rows.count, 2)
+        for (const key of ["3", "7", "9"])
+            tapIn(scroll, findChild(splits.contentItem, "key" + key))
+        tap(findChild(splits.contentItem, "addSplit"))
+        tap(findChild(splits.contentItem, "splitsDone"))
+        tryCompare(splits, "opened", false)
+        tap(findChild(sheet.contentItem, "saveRun"))
+        tryCompare(sheet, "opened", false)
+        verify(run !== null)
+    }
+
+    function test_theFormOpensWhatIsRareWhereItIsWrong() {
+        const page = makePage(driver.track(3))
+        waitForRendering(page)
+        tap(findChild(page, "add"))
+        const sheet = findChild(page, "runSheet")
+        tryCompare(sheet, "opened", true)
+        compare(findChild(findChild(sheet.contentItem, "distance"), "input").text, "60")
+        verify(!findChild(sheet.contentItem, "temperature").visible)
+        checkSheet(sheet)
+        type(sheet, "time", "7.1")
+        type(sheet, "temperature", "hot")
+        tap(findChild(sheet.contentItem, "saveRun"))
+        verify(findChild(sheet.contentItem, "temperature").visible)
+        verify(sheet.opened)
+        checkSheet(sheet)
+        sheet.close()
+        tryCompare(sheet, "opened", false)
+    }
+
     function test_aJumpShowsOnlyWhatBelongsToIt() {
         const page = makePage(driver.track(0))
         page.viewModel.jumpsShown = true
