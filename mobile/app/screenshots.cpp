@@ -155,6 +155,22 @@ void takeSplits(Photographer& photographer, views::TrackViewModel& track)
     photographer.closeSheet(QStringLiteral("runSheet"));
 }
 
+/// The latest run with splits and the latest flying one, opened.
+void takeRuns(Photographer& photographer, views::TrackViewModel& track, views::LogThread& log)
+{
+    for (const auto& [detail, name] : {std::pair{"splits", "track-run"}, std::pair{"run-in", "track-flying-run"}}) {
+        const auto& rows = track.runs()->all();
+        const auto run = std::ranges::find_if(rows, [detail = detail](const QVariantMap& row) {
+            return row.value(QStringLiteral("detail")).toString().contains(QLatin1String(detail));
+        });
+        if (run == rows.end())
+            continue;
+        track.openRun(run->value(QStringLiteral("key")).toString());
+        log.settle();
+        photographer.takeSheet(QStringLiteral("runFitSheet"), QLatin1String(name));
+    }
+}
+
 /// The steps of the stair, and the season as it is changed.
 void takeSeason(Photographer& photographer, views::AppViewModel& app)
 {
@@ -249,6 +265,7 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.take(QStringLiteral("track"));
     photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));
     takeSplits(photographer, *app.track());
+    takeRuns(photographer, *app.track(), log);
     app.track()->setJumpsShown(true);
     photographer.take(QStringLiteral("track-jumps"));
     photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));

@@ -117,4 +117,18 @@ sprint::HistoryComparison compareRun(const store::Sprint& run, const RunFit& fit
     return sprint::compareWithHistory({run.run.trainingDay, fit.fit.model.vmax, fit.fit.vmaxError}, before);
 }
 
+RunStory runStory(const store::Sprint& run, std::span<const store::Sprint> all, const store::Athlete& athlete,
+                  bool useAll)
+{
+    RunStory story{.run = run, .usesAll = useAll, .fit = {}, .flying = {}, .topSpeeds = {}};
+    if (run.start == "flying") {
+        story.flying = flyingRun(run, all);
+        return story;
+    }
+    story.fit = fitRun(run, athlete, useAll);
+    if (*story.fit)
+        story.topSpeeds = compareRun(run, **story.fit, all, athlete);
+    return story;
+}
+
 } // namespace fleetrung::logbook

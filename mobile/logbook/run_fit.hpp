@@ -2,6 +2,7 @@
 // beside it. Nothing is stored: it is worked out from the run whenever it is asked for.
 #pragma once
 
+#include <optional>
 #include <span>
 
 #include "engine/sprint/flying.hpp"
@@ -47,5 +48,16 @@ struct FlyingRun {
 /// Top speed against the earlier runs of the same start that carry a fit. `all` is in order of days.
 [[nodiscard]] sprint::HistoryComparison compareRun(const store::Sprint& run, const RunFit& fit,
                                                    std::span<const store::Sprint> all, const store::Athlete& athlete);
+
+/// All that can be said of one run.
+struct RunStory {
+    store::Sprint run;
+    bool usesAll = false;                               ///< as `useAll` of fitRun
+    std::optional<Expected<RunFit>> fit;                ///< none for a flying start
+    std::optional<Expected<FlyingRun>> flying;          ///< of a flying start
+    std::optional<sprint::HistoryComparison> topSpeeds; ///< where there is a fit
+};
+[[nodiscard]] RunStory runStory(const store::Sprint& run, std::span<const store::Sprint> all,
+                                const store::Athlete& athlete, bool useAll);
 
 } // namespace fleetrung::logbook

@@ -1,4 +1,7 @@
 // The part of the program behind Track: what is typed goes into the logbook, each with its undo.
+#include <algorithm>
+
+#include "mobile/logbook/run_fit.hpp"
 #include "mobile/views/app_view_model.hpp"
 
 namespace fleetrung::views
@@ -19,6 +22,20 @@ auto marking(SetDeleted set, bool deleted)
     };
 }
 
+/// The fits of all earlier runs among it: seconds of a large log, not of the screen's thread.
+Expected<logbook::RunStory> storyOf(const Logbook& logbook, const Identifier& athlete, const Identifier& id,
+                                    bool useAll)
+{
+    const auto who = logbook.athlete(athlete);
+    const auto runs = logbook.sprints(athlete);
+    if (!who || !runs)
+        return tl::unexpected(!who ? who.error() : runs.error());
+    const auto run = std::ranges::find(*runs, id, &store::Sprint::id);
+    if (run == runs->end())
+        return fail(Code::NotFound, "run", "is not in the log; it may have been deleted");
+    return logbook::runStory(*run, *runs, *who, useAll);
+}
+
 } // namespace
 
 void AppViewModel::connectTrack()
@@ -36,6 +53,18 @@ void AppViewModel::connectTrack()
         run.run = stamped(run.run.trainingDay);
         write([run](Logbook& logbook) { return logbook.addSprint(run); }, tr("The run is saved."),
               marking(&Logbook::setSprintDeleted, true));
+    });
+    connect(&track_, &TrackViewModel::runOpened, this, [this](const Identifier& run, bool useAll) {
+        const auto id = athlete();
+        if (!id)
+            return;
+        log_->run(
+            this, [who = *id, run, useAll](const Logbook& logbook) { return storyOf(logbook, who, run, useAll); },
+            [this](Expected<logbook::RunStory> story) {
+                if (!story)
+                    return sayProblem(story.error());
+                track_.showRun(std::move(*story));
+            });
     });
     connect(&track_, &TrackViewModel::jumpAdded, this, [this, stamped](store::Jump jump) {
         const auto id = athlete();

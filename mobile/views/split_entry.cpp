@@ -17,7 +17,7 @@ constexpr QLatin1Char mark('.');
 } // namespace
 
 SplitEntry::SplitEntry(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), rows_({"text"}, this)
+    : QObject(parent), preferences_(preferences), rows_({"words"}, this)
 {
 }
 
@@ -145,7 +145,7 @@ void SplitEntry::show()
     timeProblem_.clear();
     QList<QVariantMap> rows;
     for (auto split = splits_.rbegin(); split != splits_.rend(); ++split)
-        rows.append({{QStringLiteral("text"), text(*split)}});
+        rows.append({{QStringLiteral("words"), text(*split)}});
     rows_.show(rows);
     emit changed();
 }

@@ -36,9 +36,10 @@ template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std
 } // namespace
 
 TrackViewModel::TrackViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), splits_(preferences), page_(pageSize),
+    : QObject(parent), preferences_(preferences), splits_(preferences), fit_(preferences), page_(pageSize),
       runRows_({"key", "title", "value", "detail"}, this), jumpRows_({"key", "title", "value", "detail"}, this)
 {
+    connect(&fit_, &RunFitViewModel::asked, this, &TrackViewModel::runOpened);
     connect(preferences, &Preferences::unitsChanged, this, [this] {
         showRows();
         emit changed();
@@ -68,20 +69,21 @@ QVariantMap TrackViewModel::runRow(const store::Sprint& run) const
     QStringList first{units.day(run.run.trainingDay)};
     if (run.competition)
         first += tr("competition");
+    if (run.test)
+        first += tr("test day");
     if (run.windMps)
         first += tr("wind %1").arg(units.signedNumber(*run.windMps, 1));
     QStringList second;
     if (run.start == "flying" && run.runIn > 0)
         second += tr("run-in %1").arg(units.distance(run.runIn));
-    else if (!run.start.empty() && run.start != "flying")
-        second += trackWord(run.start);
     if (!run.surface.empty())
         second += trackWord(run.surface);
     if (!run.timing.empty())
         second += trackWord(run.timing);
-    const QString distance = units.distance(run.distance);
+    if (!run.splits.empty())
+        second += tr("%1 splits").arg(run.splits.size());
     return {{QStringLiteral("key"), QString::fromStdString(identifierText(run.id))},
-            {QStringLiteral("title"), run.start == "flying" ? tr("Flying %1").arg(distance) : distance},
+            {QStringLiteral("title"), testName(run, units)},
             {QStringLiteral("value"), units.sprintTime(run.time)},
             {QStringLiteral("detail"), twoLines(first, second)}};
 }
@@ -191,6 +193,16 @@ QVariantMap TrackViewModel::addJump(const QVariantMap& form)
         return reader.problems();
     emit jumpAdded(jump);
     return {};
+}
+
+void TrackViewModel::openRun(const QString& key)
+{
+    const auto id = parseIdentifier(key.toStdString());
+    const auto run = std::ranges::find_if(runs_, [&id](const store::Sprint& one) { return id && one.id == *id; });
+    if (run == runs_.end())
+        return;
+    fit_.show({.run = *run, .usesAll = false, .fit = {}, .flying = {}, .topSpeeds = {}});
+    emit runOpened(run->id, false);
 }
 
 void TrackViewModel::remove(const QString& key)

@@ -11,6 +11,7 @@
 #include "engine/store/records.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
+#include "mobile/views/run_fit_view_model.hpp"
 #include "mobile/views/split_entry.hpp"
 
 namespace fleetrung::views
@@ -29,6 +30,7 @@ class TrackViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Rows* runs READ runs CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Rows* jumps READ jumps CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SplitEntry* splits READ splits CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::RunFitViewModel* fit READ fit CONSTANT FINAL)
     Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
     Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
@@ -46,6 +48,9 @@ public:
     /// Problems by field; empty where it was taken.
     Q_INVOKABLE QVariantMap addRun(const QVariantMap& form);
     Q_INVOKABLE QVariantMap addJump(const QVariantMap& form);
+    /// Shows the run in `fit`, and asks for what can be said of it.
+    Q_INVOKABLE void openRun(const QString& key);
+    void showRun(logbook::RunStory story) { fit_.show(std::move(story)); }
     Q_INVOKABLE void remove(const QString& key);
     Q_INVOKABLE void showMore();
 
@@ -56,6 +61,7 @@ public:
     Rows* runs() { return &runRows_; }
     Rows* jumps() { return &jumpRows_; }
     SplitEntry* splits() { return &splits_; }
+    RunFitViewModel* fit() { return &fit_; }
     bool hasMore() const;
     QString today() const { return QString::fromStdString(dateText(today_)); }
     QString lengthUnit() const { return preferences_->lengthUnit(); }
@@ -67,6 +73,7 @@ signals:
     /// As typed: the day, not yet the athlete nor the instant.
     void runAdded(const fleetrung::store::Sprint& run);
     void jumpAdded(const fleetrung::store::Jump& jump);
+    void runOpened(const fleetrung::Identifier& run, bool useAll);
     void runRemoved(const QString& key);
     void jumpRemoved(const QString& key);
 
@@ -82,6 +89,7 @@ private:
     std::vector<store::Sprint> runs_;
     std::vector<store::Jump> jumps_;
     SplitEntry splits_;
+    RunFitViewModel fit_;
     bool jumpsShown_ = false;
     std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
     Rows runRows_;

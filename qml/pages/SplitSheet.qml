@@ -117,16 +117,16 @@ Sheet {
         model: root.entry.rows
 
         NoteText {
-            required property string text
+            required property string words
             objectName: "splitRow"
+            text: words
             Layout.fillWidth: true
         }
     }
 
     actions: GridLayout {
-        columns: Theme.large ? 1 : 2
+        columns: 2
         columnSpacing: Theme.smallGap
-        rowSpacing: Theme.smallGap
         Layout.fillWidth: true
 
         ActionButton {
@@ -137,10 +137,11 @@ Sheet {
         }
         ActionButton {
             objectName: "splitsDone"
+            visible: !Theme.large // the cross ends it too, and the keys need the room
             text: qsTr("Done")
             onClicked: root.close()
-            Layout.fillWidth: Theme.large
-            Layout.preferredWidth: Theme.large ? -1 : 104
+            Layout.fillWidth: false
+            Layout.preferredWidth: 104
             Layout.minimumHeight: Theme.mainButton
         }
     }

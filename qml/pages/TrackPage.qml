@@ -29,7 +29,18 @@ PageFrame {
         onClicked: root.viewModel.jumpsShown ? jumpSheet.open() : runSheet.open()
     }
     Repeater {
-        model: root.viewModel.jumpsShown ? root.viewModel.jumps : root.viewModel.runs
+        model: root.viewModel.jumpsShown ? null : root.viewModel.runs
+
+        RunRow {
+            onOpened: {
+                root.viewModel.openRun(key) // qmllint disable unqualified
+                runFitSheet.open() // qmllint disable unqualified
+            }
+            onRemoved: root.viewModel.remove(key) // qmllint disable unqualified
+        }
+    }
+    Repeater {
+        model: root.viewModel.jumpsShown ? root.viewModel.jumps : null
 
         Card {
             id: entry
@@ -76,6 +87,11 @@ PageFrame {
         id: runSheet
         objectName: "runSheet"
         viewModel: root.viewModel
+    }
+    RunFitSheet {
+        id: runFitSheet
+        objectName: "runFitSheet"
+        run: root.viewModel.fit
     }
     JumpSheet {
         id: jumpSheet

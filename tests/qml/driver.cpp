@@ -8,6 +8,8 @@
 #include <QQmlEngine>
 
 #include "demo/simulator/simulator.hpp"
+#include "engine/base/numbers.hpp"
+#include "engine/sprint/model.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
 
@@ -323,10 +325,19 @@ TrackViewModel* Driver::track(int runs)
         run.timing = "gates";
         run.surface = "indoor";
         run.windMps = 0.4;
+        const sprint::Model model{.vmax = 9.4 + 0.01 * i, .tau = 1.2};
+        for (const double distance : {5.0, 10.0, 20.0, 30.0, 40.0, 60.0})
+            run.splits.push_back({distance, 0.17 + roundTo(model.timeTo(distance), 100)});
         shown.push_back(run);
     }
     auto* view = owned(new TrackViewModel(&preferences_, this));
     view->show(QStringLiteral("Mira Example"), today, shown, {});
+    connect(view, &TrackViewModel::runOpened, view, [view, shown](const Identifier& id, bool useAll) {
+        store::Athlete mira;
+        mira.bodyMassKg = 61;
+        mira.statureM = 1.70;
+        view->showRun(logbook::runStory(*std::ranges::find(shown, id, &store::Sprint::id), shown, mira, useAll));
+    });
     return view;
 }
 

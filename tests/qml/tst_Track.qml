@@ -73,6 +73,25 @@ PageCase {
         verify(run !== null)
     }
 
+    function test_aRunOpensWithItsFitInAnyTextSize() {
+        const page = makePage(driver.track(4))
+        waitForRendering(page)
+        tapIn(findChild(page, "scroll"), findChild(page, "openRun"))
+        const sheet = findChild(page, "runFitSheet")
+        tryCompare(sheet, "opened", true)
+        compare(page.viewModel.fit.refused, "")
+        verify(page.viewModel.fit.numbers.count >= 4)
+        verify(page.viewModel.fit.forces.count > 0)
+        verify(findChild(sheet.contentItem, "fitCurve").visible)
+        for (const scale of [1, 2]) {
+            Theme.textScale = scale
+            checkSheet(sheet)
+        }
+        Theme.textScale = 1
+        sheet.close()
+        tryCompare(sheet, "opened", false)
+    }
+
     function test_theFormOpensWhatIsRareWhereItIsWrong() {
         const page = makePage(driver.track(3))
         waitForRendering(page)
