@@ -59,7 +59,8 @@ SprintCurveInput sprintCurveInput(const sprint::SprintFit& fit, double beam)
     input.residualDeviation = fit.residualDeviation;
     const double last = fit.residuals.back().split.distance;
     for (int i = 0; i <= curvePoints; ++i) {
-        const double way = last * i / curvePoints;
+        const double share = static_cast<double>(i) / curvePoints;
+        const double way = last * share * share; // closer where the speed rises fast
         input.curve.push_back({way, fit.model.speedAt(fit.model.timeTo(beam + way))});
     }
     // The first stretch takes what is left of its split once the wait for the first movement is taken off.

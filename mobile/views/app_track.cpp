@@ -22,7 +22,7 @@ auto marking(SetDeleted set, bool deleted)
     };
 }
 
-/// The fits of all earlier runs among it: seconds of a large log, not of the screen's thread.
+/// With the fits of all runs before it: work for the thread of the logbook.
 Expected<logbook::RunStory> storyOf(const Logbook& logbook, const Identifier& athlete, const Identifier& id,
                                     bool useAll)
 {

@@ -129,20 +129,25 @@ QString RunFitViewModel::refused() const
                                             : tr("No fit. %1").arg(sentence(error));
 }
 
+/// "± 0.05", "± 0.004": one figure at least.
+QString RunFitViewModel::errorText(double error) const
+{
+    constexpr double seen = 0.0095; // written with two decimals it would be 0.01
+    return tr("± %1").arg(units().number(error, error < seen ? 3 : 2));
+}
+
 QList<QVariantMap> RunFitViewModel::fitRows() const
 {
     const sprint::SprintFit& found = fit()->fit;
-    const auto pm = [this](double error, int decimals) {
-        return error > 0 ? tr("± %1").arg(units().number(error, decimals)) : tr("error not known");
-    };
-    QList<QVariantMap> rows{row(tr("Top speed"), units().velocity(found.model.vmax), pm(found.vmaxError, 2)),
+    const auto pm = [this](double error) { return error > 0 ? errorText(error) : tr("error not known"); };
+    QList<QVariantMap> rows{row(tr("Top speed"), units().velocity(found.model.vmax), pm(found.vmaxError)),
                             row(tr("Time constant τ: the shorter, the quicker it is reached"),
-                                units().sprintTime(found.model.tau), pm(found.tauError, 2)),
+                                units().sprintTime(found.model.tau), pm(found.tauError)),
                             row(tr("Acceleration at the start"),
                                 tr("%1 m/s²").arg(units().number(found.model.vmax / found.model.tau, 1)), {})};
     if (found.offsetFree)
         rows += row(tr("First movement after the clock began (fitted)"), units().sprintTime(found.startOffset),
-                    pm(found.offsetError, 2));
+                    pm(found.offsetError));
     rows += row(tr("Splits lie from the fit by"), units().milliseconds(found.residualRms), tr("root mean square"));
     return rows;
 }
@@ -150,7 +155,7 @@ QList<QVariantMap> RunFitViewModel::fitRows() const
 QList<QVariantMap> RunFitViewModel::flyingRows() const
 {
     const auto& [speed, history] = *flying();
-    return {row(tr("Flying speed"), units().velocity(speed.speed), tr("± %1").arg(units().number(speed.error, 2))),
+    return {row(tr("Flying speed"), units().velocity(speed.speed), errorText(speed.error)),
             row(tr("Of the best so far"), units().percent(speed.speed / history.best.speed),
                 history.isBest
                     ? tr("this is the best")

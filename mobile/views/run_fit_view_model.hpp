@@ -65,6 +65,7 @@ private:
     Units units() const { return preferences_->units(); }
     [[nodiscard]] const logbook::RunFit* fit() const;
     [[nodiscard]] const logbook::FlyingRun* flying() const;
+    [[nodiscard]] QString errorText(double error) const;
     QList<QVariantMap> fitRows() const;
     QList<QVariantMap> flyingRows() const;
     QList<QVariantMap> forceRows() const;

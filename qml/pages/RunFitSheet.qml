@@ -59,15 +59,20 @@ Sheet {
             }
         }
     }
-    Repeater {
-        model: root.run.history
+    ColumnLayout {
+        visible: root.run.history.length > 0
+        spacing: 2
 
-        BodyText {
-            required property string modelData
-            objectName: "fitHistory"
-            text: modelData
-            font.pixelSize: Theme.scaled(15)
-            Layout.fillWidth: true
+        Repeater {
+            model: root.run.history
+
+            BodyText {
+                required property string modelData
+                objectName: "fitHistory"
+                text: modelData
+                font.pixelSize: Theme.scaled(15)
+                Layout.fillWidth: true
+            }
         }
     }
     Picture {
