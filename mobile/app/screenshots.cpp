@@ -266,6 +266,10 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));
     takeSplits(photographer, *app.track());
     takeRuns(photographer, *app.track(), log);
+    photographer.takeSheet(QStringLiteral("bestsSheet"), QStringLiteral("track-bests"));
+    app.track()->setTest(1);
+    photographer.take(QStringLiteral("track-one-test"));
+    app.track()->setTest(0);
     app.track()->setJumpsShown(true);
     photographer.take(QStringLiteral("track-jumps"));
     photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));

@@ -4,6 +4,7 @@
 
 #include "mobile/views/forms.hpp"
 #include "mobile/views/run_form.hpp"
+#include "mobile/views/run_rows.hpp"
 #include "mobile/views/track_words.hpp"
 
 namespace fleetrung::views
@@ -37,7 +38,8 @@ template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std
 
 TrackViewModel::TrackViewModel(const Preferences* preferences, QObject* parent)
     : QObject(parent), preferences_(preferences), splits_(preferences), fit_(preferences), page_(pageSize),
-      runRows_({"key", "title", "value", "detail"}, this), jumpRows_({"key", "title", "value", "detail"}, this)
+      runRows_({"key", "title", "value", "detail"}, this), bestRows_({"key", "title", "value", "detail"}, this),
+      jumpRows_({"key", "title", "value", "detail"}, this)
 {
     connect(&fit_, &RunFitViewModel::asked, this, &TrackViewModel::runOpened);
     connect(preferences, &Preferences::unitsChanged, this, [this] {
@@ -51,41 +53,61 @@ void TrackViewModel::show(const QString& athlete, CivilDate today, std::vector<s
 {
     athlete_ = athlete;
     today_ = today;
+    const std::string shown = test_ > 0 ? bests_[test_ - 1].test : std::string();
     runs_ = std::move(runs);
+    bests_ = track::personalBests(testRuns(runs_));
+    const auto same = std::ranges::find(bests_, shown, &track::PersonalBest::test);
+    test_ = same == bests_.end() ? 0 : static_cast<std::size_t>(same - bests_.begin()) + 1;
+    findWanted();
     jumps_ = std::move(jumps);
+    showRows();
+    emit changed();
+}
+
+void TrackViewModel::findWanted()
+{
+    wanted_.clear();
+    const auto tests = testRuns(runs_);
+    for (std::size_t run = 0; run < runs_.size(); ++run)
+        if (test_ == 0 || tests[run].test == bests_[test_ - 1].test)
+            wanted_.push_back(run);
+}
+
+QStringList TrackViewModel::tests() const
+{
+    QStringList names{tr("All")};
+    for (const auto& best : bests_)
+        names += testName(runs_.at(best.best.value_or(best.windAided.value_or(0))), preferences_->units());
+    return names;
+}
+
+void TrackViewModel::setTest(int test)
+{
+    if (test < 0 || static_cast<std::size_t>(test) > bests_.size() || static_cast<std::size_t>(test) == test_)
+        return;
+    test_ = static_cast<std::size_t>(test);
+    page_ = pageSize;
+    findWanted();
     showRows();
     emit changed();
 }
 
 void TrackViewModel::showRows()
 {
-    runRows_.show(latestFirst(runs_, page_, [this](const store::Sprint& run) { return runRow(run); }));
-    jumpRows_.show(latestFirst(jumps_, page_, [this](const store::Jump& jump) { return jumpRow(jump); }));
-}
-
-QVariantMap TrackViewModel::runRow(const store::Sprint& run) const
-{
     const Units units = preferences_->units();
-    QStringList first{units.day(run.run.trainingDay)};
-    if (run.competition)
-        first += tr("competition");
-    if (run.test)
-        first += tr("test day");
-    if (run.windMps)
-        first += tr("wind %1").arg(units.signedNumber(*run.windMps, 1));
-    QStringList second;
-    if (run.start == "flying" && run.runIn > 0)
-        second += tr("run-in %1").arg(units.distance(run.runIn));
-    if (!run.surface.empty())
-        second += trackWord(run.surface);
-    if (!run.timing.empty())
-        second += trackWord(run.timing);
-    if (!run.splits.empty())
-        second += tr("%1 splits").arg(run.splits.size());
-    return {{QStringLiteral("key"), QString::fromStdString(identifierText(run.id))},
-            {QStringLiteral("title"), testName(run, units)},
-            {QStringLiteral("value"), units.sprintTime(run.time)},
-            {QStringLiteral("detail"), twoLines(first, second)}};
+    const auto isBest = [this](std::size_t run) {
+        return std::ranges::find(bests_, run, &track::PersonalBest::best) != bests_.end();
+    };
+    QList<QVariantMap> rows;
+    for (auto run = wanted_.rbegin(); run != wanted_.rend() && static_cast<std::size_t>(rows.size()) < page_; ++run)
+        rows.append(runRow(runs_[*run], units, isBest(*run)));
+    runRows_.show(rows);
+    QList<QVariantMap> bests;
+    for (const auto& best : bests_)
+        if (test_ == 0 || &best == &bests_[test_ - 1])
+            bests.append(bestRow(best, runs_, units));
+    bestRows_.show(bests);
+    jumpRows_.show(latestFirst(jumps_, page_, [this](const store::Jump& jump) { return jumpRow(jump); }));
 }
 
 QVariantMap TrackViewModel::jumpRow(const store::Jump& jump) const
@@ -118,7 +140,7 @@ void TrackViewModel::setJumpsShown(bool shown)
 
 bool TrackViewModel::hasMore() const
 {
-    return (jumpsShown_ ? jumps_.size() : runs_.size()) > page_;
+    return (jumpsShown_ ? jumps_.size() : wanted_.size()) > page_;
 }
 
 void TrackViewModel::showMore()

@@ -9,6 +9,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "engine/store/records.hpp"
+#include "engine/track/personal_bests.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 #include "mobile/views/run_fit_view_model.hpp"
@@ -31,6 +32,9 @@ class TrackViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Rows* jumps READ jumps CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SplitEntry* splits READ splits CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::RunFitViewModel* fit READ fit CONSTANT FINAL)
+    Q_PROPERTY(QStringList tests READ tests NOTIFY changed FINAL)
+    Q_PROPERTY(int test READ test WRITE setTest NOTIFY changed FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* bests READ bests CONSTANT FINAL)
     Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
     Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
@@ -62,6 +66,10 @@ public:
     Rows* jumps() { return &jumpRows_; }
     SplitEntry* splits() { return &splits_; }
     RunFitViewModel* fit() { return &fit_; }
+    QStringList tests() const; ///< "All", then each test, the one that was run last first
+    int test() const { return static_cast<int>(test_); }
+    void setTest(int test);
+    Rows* bests() { return &bestRows_; } ///< of the tests shown
     bool hasMore() const;
     QString today() const { return QString::fromStdString(dateText(today_)); }
     QString lengthUnit() const { return preferences_->lengthUnit(); }
@@ -79,8 +87,8 @@ signals:
 
 private:
     void showRows();
+    void findWanted();
     CivilDate readDay(FormReader& reader) const;
-    QVariantMap runRow(const store::Sprint& run) const;
     QVariantMap jumpRow(const store::Jump& jump) const;
 
     const Preferences* preferences_;
@@ -92,7 +100,11 @@ private:
     RunFitViewModel fit_;
     bool jumpsShown_ = false;
     std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
+    std::vector<track::PersonalBest> bests_;
+    std::size_t test_ = 0;            ///< 0: all, else one of bests_
+    std::vector<std::size_t> wanted_; ///< of runs_, those of the test
     Rows runRows_;
+    Rows bestRows_;
     Rows jumpRows_;
 };
 

@@ -28,6 +28,10 @@ PageFrame {
         text: root.viewModel.jumpsShown ? qsTr("Add a jump") : qsTr("Add a run")
         onClicked: root.viewModel.jumpsShown ? jumpSheet.open() : runSheet.open()
     }
+    RunFilter {
+        visible: !root.viewModel.jumpsShown && root.viewModel.bests.count > 0
+        viewModel: root.viewModel
+    }
     Repeater {
         model: root.viewModel.jumpsShown ? null : root.viewModel.runs
 

@@ -181,3 +181,41 @@ TEST_CASE("A flying run shows its speed with the error of its timing, and no for
     CHECK(fit.refused().isEmpty());
     CHECK(fit.forceNote().contains(QStringLiteral("no acceleration")));
 }
+
+TEST_CASE("The list is filtered by test, and each test's best stands over it", "[track][bests]")
+{
+    Track track;
+    QVariantMap form{{QStringLiteral("distance"), QStringLiteral("60")},
+                     {QStringLiteral("start"), 0},
+                     {QStringLiteral("timing"), 3},
+                     {QStringLiteral("time"), QStringLiteral("7,30")},
+                     {QStringLiteral("competition"), true},
+                     {QStringLiteral("wind"), QStringLiteral("+0,8")}};
+    track.type(form, {});
+    form[QStringLiteral("time")] = QStringLiteral("7,10");
+    form[QStringLiteral("wind")] = QStringLiteral("+2,4");
+    track.type(form, {});
+    form[QStringLiteral("distance")] = QStringLiteral("30");
+    form[QStringLiteral("time")] = QStringLiteral("4,2");
+    form[QStringLiteral("wind")] = QString();
+    track.type(form, {});
+    TrackViewModel& view = track.view;
+    REQUIRE(view.tests().size() == 3);
+    CHECK(view.runs()->count() == 3);
+    CHECK(view.bests()->count() == 2);
+    view.setTest(2);
+    CHECK(view.runs()->count() == 2);
+    REQUIRE(view.bests()->count() == 1);
+    const QVariantMap best = view.bests()->all().constFirst();
+    CHECK(Units::parse(best[QStringLiteral("value")].toString().section(QLatin1Char(' '), 0, 0)) == 7.30);
+    CHECK(best[QStringLiteral("detail")].toString().contains(QStringLiteral("wind-aided")));
+    CHECK(view.runs()->all().at(0)[QStringLiteral("detail")].toString().contains(QStringLiteral("wind-aided")));
+    CHECK(view.runs()->all().at(1)[QStringLiteral("detail")].toString().contains(QStringLiteral("best")));
+    // Another run of another test moves that test to the front; the filter stays where it was.
+    form[QStringLiteral("distance")] = QStringLiteral("100");
+    form[QStringLiteral("time")] = QStringLiteral("11,4");
+    track.type(form, {});
+    CHECK(view.tests().size() == 4);
+    CHECK(view.test() == 3);
+    CHECK(view.runs()->count() == 2);
+}

@@ -92,6 +92,18 @@ PageCase {
         tryCompare(sheet, "opened", false)
     }
 
+    function test_thePersonalBestsOpen() {
+        const page = makePage(driver.track(4))
+        waitForRendering(page)
+        tapIn(findChild(page, "scroll"), findChild(page, "openBests"))
+        const sheet = findChild(page, "bestsSheet")
+        tryCompare(sheet, "opened", true)
+        verify(findChild(sheet.contentItem, "best"))
+        checkSheet(sheet)
+        sheet.close()
+        tryCompare(sheet, "opened", false)
+    }
+
     function test_theFormOpensWhatIsRareWhereItIsWrong() {
         const page = makePage(driver.track(3))
         waitForRendering(page)
