@@ -236,10 +236,9 @@ QStringList RunFitViewModel::history() const
     const QString before = change.runs == 1 ? tr("the run before") : tr("the median of the last %1").arg(change.runs);
     lines += tr("%1 m/s against %2 (%3).")
                  .arg(units().signedNumber(change.change, 2), before, units().velocity(change.usual));
-    lines +=
-        change.beyond
-            ? tr("That is more than the errors of timing explain (twice ± %1).").arg(units().number(change.error, 2))
-            : tr("The errors of timing explain it (± %1): no change is shown.").arg(units().number(change.error, 2));
+    lines += change.beyond ? tr("That is more than timing explains (%1). Days differ too: what lasts counts.")
+                                 .arg(errorText(change.error))
+                           : tr("Timing explains it (%1): no change is shown.").arg(errorText(change.error));
     return lines;
 }
 
