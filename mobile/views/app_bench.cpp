@@ -82,11 +82,16 @@ void AppViewModel::connectBench()
         showIdleSensor();
     });
     connect(&bench_, &BenchViewModel::setTyped, this, &AppViewModel::keepTypedSet);
-    connect(&live_, &LiveSession::repetitionFound, &bench_, &BenchViewModel::addRepetition);
+    connect(&live_, &LiveSession::repetitionFound, this, &AppViewModel::takeRepetition);
+    connect(&live_, &LiveSession::barRested, this, &AppViewModel::barHasRested);
+    connect(&bench_, &BenchViewModel::setChanged, this, &AppViewModel::listenToBar);
+    connect(preferences_, &Preferences::changed, this, &AppViewModel::listenToBar);
     connect(&live_, &LiveSession::failed, this, [this](const QString& message) {
         sayProblem({.code = Code::NotAvailable, .place = {}, .message = message.toStdString()});
     });
     connect(&live_, &LiveSession::stateChanged, this, [this](sensor::LinkState state) {
+        if (!listensTo_.isEmpty()) // no set yet: the page of the sensors tells how it is
+            return;
         switch (state) {
         case sensor::LinkState::Streaming:
             return bench_.showSensor(BenchViewModel::Streaming, sourceName_);
@@ -120,33 +125,106 @@ void AppViewModel::showIdleSensor()
         bench_.showSensor(BenchViewModel::NoSensor);
 }
 
-void AppViewModel::beginSet()
+const reps::Lift* AppViewModel::openedMotion() const
 {
     const BenchLift* opened = bench_.openedLift();
     const bool longer = bench_.kind() == BenchViewModel::Maintenance;
-    const reps::Lift* lift = opened ? reps::findLift(longer ? opened->maintenanceLift : opened->plan.lift) : nullptr;
+    return opened ? reps::findLift(longer ? opened->maintenanceLift : opened->plan.lift) : nullptr;
+}
+
+/// The sensor of the bar, and those beside it.
+void AppViewModel::chooseSource()
+{
+    sourceName_ = sensor_->name;
+    sourceAddress_ = sensor_->address.isEmpty() ? sensor_->name : sensor_->address;
+    beside_.clear();
+    for (const auto& other : desk_.streaming())
+        if (!sensor_->address.isEmpty() && other.address != sensor_->address)
+            beside_.push_back(other);
+}
+
+namespace
+{
+
+std::vector<LiveSession::MakeSource> sourcesOf(const std::vector<StreamingSensor>& sensors)
+{
+    std::vector<LiveSession::MakeSource> sources;
+    for (const auto& one : sensors)
+        sources.push_back(one.make);
+    return sources;
+}
+
+constexpr double restToEnd = 15; // s, the words on Bench and Squad say so; starting value of this project
+
+} // namespace
+
+void AppViewModel::listenToBar()
+{
+    live_.endAfterRest(preferences_->setsByThemselves() ? restToEnd : 0);
+    const reps::Lift* lift = openedMotion();
+    const bool wanted = preferences_->setsByThemselves() && lift && sensor_ && !sensor_->address.isEmpty() &&
+                        bench_.sensor() == BenchViewModel::Ready && bench_.canBegin() && !setUnderWay_ && !saving_ &&
+                        !unsaved_;
+    const QString to = wanted ? sensor_->address + QStringLiteral(" ") +
+                                    QString::fromUtf8(lift->key.data(), qsizetype(lift->key.size()))
+                              : QString();
+    if (to == listensTo_)
+        return;
+    const bool listened = !listensTo_.isEmpty();
+    listensTo_ = to;
+    if (wanted) {
+        replaying_ = false;
+        chooseSource();
+        live_.listen(sensor_->make, *lift, sourcesOf(beside_));
+    } else if (listened && !setUnderWay_) {
+        live_.drop();
+    }
+    bench_.showListening(wanted);
+}
+
+/// The first one of a bar that was listened to begins the set.
+void AppViewModel::takeRepetition(const reps::Repetition& repetition)
+{
+    if (!listensTo_.isEmpty()) {
+        listensTo_.clear();
+        setUnderWay_ = newIdentifier();
+        setOwner_ = athlete();
+        keepFacts();
+        bench_.showListening(false);
+        bench_.showSensor(BenchViewModel::Streaming, sourceName_);
+    }
+    bench_.addRepetition(repetition);
+}
+
+void AppViewModel::barHasRested()
+{
+    if (bench_.repetitionCount() > 0)
+        return bench_.endSet();
+    live_.drop(); // all of it was taken back
+    if (setUnderWay_)
+        dropRecording(*setUnderWay_);
+    setUnderWay_.reset();
+    showIdleSensor();
+}
+
+void AppViewModel::beginSet()
+{
+    const reps::Lift* lift = openedMotion();
     if (!lift)
         return;
     replaying_ = !sensor_;
     unsaved_.reset();
-    beside_.clear();
+    listensTo_.clear();
     if (sensor_) {
-        sourceName_ = sensor_->name;
-        sourceAddress_ = sensor_->address.isEmpty() ? sensor_->name : sensor_->address;
         setUnderWay_ = newIdentifier();
         setOwner_ = athlete();
-        std::vector<LiveSession::MakeSource> others;
-        for (const auto& other : desk_.streaming())
-            if (!sensor_->address.isEmpty() && other.address != sensor_->address) {
-                beside_.push_back(other);
-                others.push_back(other.make);
-            }
+        chooseSource();
         keepFacts();
-        live_.begin(sensor_->make, *lift, std::move(others));
-        return;
+        live_.begin(sensor_->make, *lift, sourcesOf(beside_));
+        return bench_.showListening(false);
     }
     log_->run(
-        this, [set = *opened->replay](Logbook& logbook) { return logbook.recording(set); },
+        this, [set = *bench_.openedLift()->replay](Logbook& logbook) { return logbook.recording(set); },
         [this, lift](Expected<motion::Recording> recording) {
             if (!recording)
                 return sayProblem(recording.error());

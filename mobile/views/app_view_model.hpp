@@ -124,6 +124,12 @@ private:
     void showSharers();
 
     void beginSet();
+    /// The bar is listened to while a lift is open, its load known and nothing else under way.
+    void listenToBar();
+    void takeRepetition(const reps::Repetition& repetition);
+    void barHasRested();
+    void chooseSource();
+    [[nodiscard]] const reps::Lift* openedMotion() const;
     void finishSet(const motion::Recording& recording, const std::vector<motion::Recording>& beside = {});
     void keepTypedSet(const TypedSet& typed);
     void showIdleSensor();
@@ -167,6 +173,7 @@ private:
     std::optional<motion::Recording> unsaved_; ///< ended, and not yet in the logbook
     std::vector<motion::Recording> unsavedBeside_;
     bool saving_ = false;
+    QString listensTo_; ///< address and lift; empty: nothing is listened to
     double replaySpeed_ = 1;
     bool replaying_ = false; ///< a stored set is watched again: nothing is written
     std::string current_;    ///< identifier of the athlete shown

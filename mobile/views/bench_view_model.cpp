@@ -274,6 +274,14 @@ void BenchViewModel::showSensorLine(const QString& line)
     emit setChanged();
 }
 
+void BenchViewModel::showListening(bool listens)
+{
+    if (listens == listens_)
+        return;
+    listens_ = listens;
+    emit setChanged();
+}
+
 void BenchViewModel::showAwaited(const QString& text)
 {
     if (text == awaited_)
@@ -366,6 +374,10 @@ QString BenchViewModel::waitingText() const
                                                          "enough. The plan works without a sensor, too.");
     if (sensor_ == Lost)
         return tr("It is looked for. Repetitions seen so far are kept.");
+    if (listens_)
+        return tr(
+            "Stand still for a moment, then lift with full intent: the set begins by itself, and ends when the bar "
+            "has rested for 15 s. Check the load first.");
     return tr("Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.");
 }
 

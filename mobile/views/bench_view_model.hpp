@@ -202,6 +202,8 @@ public:
     void showSensor(Sensor sensor, const QString& name = {}, double rateHz = 0);
     /// Rate, battery and loss of the sensor, ready to be read; empty: not known.
     void showSensorLine(const QString& line);
+    /// The bar is listened to: the set begins when it moves.
+    void showListening(bool listens);
     /// What is said where there is no sensor to begin with: one is being looked for, say. Empty: there is none.
     void showAwaited(const QString& text);
     /// A set whose recording was cut off, to be kept or dropped; empty: none.
@@ -389,6 +391,7 @@ private:
     QString sensorName_;
     double rateHz_ = 0;
     QString sensorLine_;
+    bool listens_ = false;
     QString awaited_;
     QString cutOff_;
     bool cutOffCanBeKept_ = false;

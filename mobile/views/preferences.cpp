@@ -25,6 +25,7 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
     appearance_ = static_cast<Appearance>(std::clamp(settings_->value(QStringLiteral("appearance"), 0).toInt(), 0, 2));
     sound_ = static_cast<Sound>(std::clamp(settings_->value(QStringLiteral("sound"), 1).toInt(), 0, 2));
     shakes_ = settings_->value(QStringLiteral("shakes"), true).toBool();
+    setsByThemselves_ = settings_->value(QStringLiteral("setsByThemselves"), true).toBool();
     textScale_ = std::clamp(settings_->value(QStringLiteral("textScale"), 1.0).toDouble(), 1.0, 2.0);
     const bool imperial = locale_.measurementSystem() == QLocale::ImperialUSSystem;
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
@@ -84,6 +85,15 @@ void Preferences::setShakes(bool shakes)
         return;
     shakes_ = shakes;
     keep(QStringLiteral("shakes"), shakes);
+    emit changed();
+}
+
+void Preferences::setSetsByThemselves(bool byThemselves)
+{
+    if (byThemselves == setsByThemselves_)
+        return;
+    setsByThemselves_ = byThemselves;
+    keep(QStringLiteral("setsByThemselves"), byThemselves);
     emit changed();
 }
 

@@ -21,6 +21,8 @@ class Preferences : public QObject
     Q_PROPERTY(bool dark READ dark NOTIFY changed FINAL)
     Q_PROPERTY(Sound sound READ sound WRITE setSound NOTIFY changed FINAL)
     Q_PROPERTY(bool shakes READ shakes WRITE setShakes NOTIFY changed FINAL)
+    /// A set begins when the bar moves and ends when it has rested.
+    Q_PROPERTY(bool setsByThemselves READ setsByThemselves WRITE setSetsByThemselves NOTIFY changed FINAL)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
     Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
@@ -47,6 +49,8 @@ public:
     void setSound(Sound sound);
     bool shakes() const { return shakes_; }
     void setShakes(bool shakes);
+    bool setsByThemselves() const { return setsByThemselves_; }
+    void setSetsByThemselves(bool byThemselves);
     double textScale() const { return textScale_; }
     void setTextScale(double scale);
     bool pounds() const { return pounds_; }
@@ -78,6 +82,7 @@ private:
     Appearance appearance_ = AsDevice;
     Sound sound_ = Tones;
     bool shakes_ = true;
+    bool setsByThemselves_ = true;
     double textScale_ = 1;
     bool pounds_ = false;
     bool inches_ = false;

@@ -51,6 +51,13 @@ Card {
         onChosen: index => root.preferences.shakes = index === 0
     }
     Choices {
+        objectName: "setsByThemselves"
+        label: qsTr("Sets begin when the bar moves, and end when it has rested for 15 s")
+        options: [qsTr("On"), qsTr("Off")]
+        current: root.preferences.setsByThemselves ? 0 : 1
+        onChosen: index => root.preferences.setsByThemselves = index === 0
+    }
+    Choices {
         objectName: "appearance"
         label: qsTr("Light or dark")
         options: [qsTr("As the device"), qsTr("Dark"), qsTr("Light")]
