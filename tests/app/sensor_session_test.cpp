@@ -58,12 +58,16 @@ public:
         REQUIRE(waitUntil([&] { return sensorReady(); }));
         beginSquats();
     }
-    void beginSquats()
+    void openSquats()
     {
         REQUIRE(bench().hasAthlete());
         bench().openLift(QStringLiteral("squat"));
         REQUIRE(bench().openedLift() != nullptr);
         bench().setLoad(QStringLiteral("100"));
+    }
+    void beginSquats()
+    {
+        openSquats();
         bench().begin();
         REQUIRE(waitUntil([&] { return bench().sensor() == BenchViewModel::Streaming; }));
     }
@@ -228,4 +232,36 @@ TEST_CASE("a set that was under way when the program died is offered at the next
     CHECK(sets[0].repetitions.size() >= announced);
     CHECK(sets[0].repetitions.size() <= truth.truth.size());
     CHECK(again.bench().cutOffText().isEmpty());
+}
+
+TEST_CASE("a set that nobody starts or ends is stored: the bar moves, and rests for 15 s")
+{
+    const Folder folder;
+    fillFolder(folder);
+    Air air(sensorOptions());
+    const auto truth = truthOf();
+    Phone phone(folder);
+    phone.findAndSave();
+    REQUIRE(waitUntil([&] { return phone.sensorReady(); }));
+    phone.openSquats();
+    waitUntil([] { return false; }, 2500); // the bar rests
+    CHECK(phone.bench().sensor() == BenchViewModel::Ready);
+    air("move go");
+    const int length = static_cast<int>(1000 * truth.recording.samples.back().time);
+    REQUIRE(waitUntil([&] { return phone.bench().running(); }, length + 10000));
+    REQUIRE(waitUntil([&] { return phone.bench().repetitions().size() >= truth.truth.size(); }, length + 10000));
+    CHECK(phone.stored().empty());
+    REQUIRE(waitUntil([&] { return !phone.bench().running() && !phone.stored().empty(); }, 30000));
+    const auto sets = phone.stored();
+    REQUIRE(sets.size() == 1);
+    CHECK(sets[0].row.loadKg == 100);
+    REQUIRE(sets[0].repetitions.size() == truth.truth.size());
+    for (std::size_t i = 0; i < truth.truth.size(); ++i) {
+        CAPTURE(i);
+        CHECK(sets[0].repetitions[i].row.meanVelocity.value.value_or(0) ==
+              Approx(truth.truth[i].sensor.meanVelocity).margin(0.03));
+    }
+    waitUntil([] { return false; }, 2000);
+    CHECK(phone.stored().size() == 1); // listening again, and nothing has moved
+    CHECK(phone.sensorReady());
 }
