@@ -44,6 +44,7 @@ ApplicationWindow {
             visible: window.place === 0
             viewModel: window.app.bench
             squadDay: window.app.squadDay
+            doneSets: window.app.doneSets
             onLadderAsked: window.place = 1
             onSquadAsked: window.place = 4
             onSensorsAsked: sensorSheets.open()

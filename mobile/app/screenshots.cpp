@@ -16,21 +16,40 @@ namespace
 constexpr int width = 390;
 constexpr int height = 844;
 
-/// The stored repetitions of the set that the open lift would replay.
-std::vector<reps::Repetition> storedRepetitions(views::LogThread& log, const Identifier& set, QObject* receiver)
+/// The stored set that the open lift would replay.
+logbook::SetView storedSet(views::LogThread& log, const Identifier& set, QObject* receiver)
 {
-    std::vector<reps::Repetition> repetitions;
+    logbook::SetView stored;
     log.run(
         receiver, [set](logbook::Logbook& logbook) { return logbook.set(set); },
-        [&repetitions](const Expected<logbook::SetView>& view) {
-            if (!view)
-                return;
-            for (const auto& repetition : view->repetitions)
-                if (!repetition.deleted)
-                    repetitions.push_back(logbook::engineRepetition(repetition.row));
+        [&stored](const Expected<logbook::SetView>& view) {
+            if (view)
+                stored = *view;
         });
     log.settle();
+    return stored;
+}
+
+std::vector<reps::Repetition> repetitionsOf(const logbook::SetView& set)
+{
+    std::vector<reps::Repetition> repetitions;
+    for (const auto& repetition : set.repetitions)
+        if (!repetition.deleted)
+            repetitions.push_back(logbook::engineRepetition(repetition.row));
     return repetitions;
+}
+
+/// A stored set as if it had been done today, its second repetition struck out.
+void takeDoneSets(Photographer& photographer, views::AppViewModel& app, logbook::SetView set)
+{
+    auto& done = *app.doneSets();
+    if (set.repetitions.size() > 1)
+        set.repetitions[1].deleted = true;
+    done.show({{.set = set, .name = app.bench()->openedLift()->name}});
+    photographer.takeSheet(QStringLiteral("doneSetsSheet"), QStringLiteral("bench-sets-done"));
+    done.open(done.sets()->all()[0].value(QStringLiteral("key")).toString());
+    photographer.takeSheet(QStringLiteral("doneSetSheet"), QStringLiteral("bench-set-put-right"));
+    done.show({});
 }
 
 /// Moves a repetition's time to peak, to show what the page says of one outside the band.
@@ -101,7 +120,8 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
     photographer.takeSheet(QStringLiteral("loadChartSheet"), QStringLiteral("bench-load-chart"));
     if (!bench.openedLift()->replay)
         return;
-    const auto repetitions = storedRepetitions(log, *bench.openedLift()->replay, &app);
+    const auto stored = storedSet(log, *bench.openedLift()->replay, &app);
+    const auto repetitions = repetitionsOf(stored);
     if (repetitions.empty())
         return;
     const QString sensor = QCoreApplication::translate("Sensor", "Bar sensor");
@@ -135,6 +155,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
                        .meanVelocity = repetitions.front().meanVelocity.value,
                        .loadKg = bench.loadKg().value_or(0)});
     photographer.take(QStringLiteral("bench-between-sets"));
+    takeDoneSets(photographer, app, stored);
     bench.leaveLift();
 }
 

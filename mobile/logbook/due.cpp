@@ -144,11 +144,11 @@ private:
             if (!days.contains(set->day) && days.size() == countedDays)
                 continue;
             days.insert(set->day);
-            if (set->repetitionsDone)
-                continue;
             const auto counted = logbook_.rows().countedRepetitions(set->set);
             if (!counted)
                 return failure(counted);
+            if (set->repetitionsDone && *counted)
+                continue; // typed, and nothing was said of it since
             set->repetitionsDone = *counted;
             if (!*counted) {
                 const auto whole = logbook_.set(set->set);

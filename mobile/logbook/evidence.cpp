@@ -89,12 +89,12 @@ std::optional<season::Measured> maximumFromLoads(const Group& group)
     return season::Measured{roundTo(line->estimatedMaximum, 10), roundTo(error, 10)};
 }
 
-std::optional<season::Measured> maximumFromEffort(const store::LiftSet& set)
+std::optional<season::Measured> maximumFromEffort(const SetView& set)
 {
-    if (!set.effort || !set.repetitionsDone)
+    if (!set.row.effort || !set.row.repetitionsDone)
         return std::nullopt;
-    const auto left = static_cast<int>(std::lround(10 - *set.effort));
-    const auto maximum = strength::estimatedMaximum(set.loadKg, *set.repetitionsDone, left);
+    const auto left = static_cast<int>(std::lround(10 - *set.row.effort));
+    const auto maximum = strength::estimatedMaximum(set.row.loadKg, set.done, left);
     if (!maximum)
         return std::nullopt;
     return season::Measured{roundTo(*maximum, 10), roundTo(maximumErrorShare * *maximum, 10)};
@@ -211,7 +211,7 @@ std::vector<season::LoadPoint> loadPoints(const Group& group, std::optional<doub
 
 std::optional<season::Measured> maximumOf(const Group& group, const SetView& speaker)
 {
-    return speaker.measured ? maximumFromLoads(group) : maximumFromEffort(speaker.row);
+    return speaker.measured ? maximumFromLoads(group) : maximumFromEffort(speaker);
 }
 
 /// Goes through the sessions in their order and remembers each rung's stay and each rung's own range.

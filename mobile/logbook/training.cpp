@@ -37,7 +37,9 @@ void summarise(SetView& set)
     const bool peak = lift != nullptr && lift->metric == reps::EvidenceMetric::PeakVelocity;
     std::vector<double> velocities, times;
     int counted = 0;
+    int analysed = 0; // the others were added by the user
     for (const auto& view : set.repetitions) {
+        analysed += view.row.analysis != Identifier{} ? 1 : 0;
         if (view.deleted)
             continue;
         ++counted;
@@ -46,7 +48,8 @@ void summarise(SetView& set)
         if (const auto time = view.row.timeToPeakVelocity.value)
             times.push_back(*time);
     }
-    set.done = set.measured ? counted : std::max(counted, set.row.repetitionsDone.value_or(0));
+    // A typed set may have a count and no repetitions of its own.
+    set.done = set.measured ? counted : set.row.repetitionsDone.value_or(analysed) + counted - analysed;
     set.meanTimeToPeak = meanOf(times);
     if (set.measured && velocities.size() > 1)
         set.velocityLoss = strength::velocityLoss(velocities);

@@ -6,9 +6,9 @@ namespace fleetrung::views
 using logbook::Logbook;
 
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
-    : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), ladder_(preferences),
-      season_(preferences), track_(preferences), trends_(preferences), squad_(preferences), squadDay_(preferences),
-      desk_(preferences)
+    : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), doneSets_(preferences),
+      ladder_(preferences), season_(preferences), track_(preferences), trends_(preferences), squad_(preferences),
+      squadDay_(preferences), desk_(preferences)
 {
     connectSquad();
     connectTrack();
@@ -17,6 +17,7 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
     connectTrends();
     connectSquadDay();
     connectBench();
+    connectDoneSets();
     connectDay();
     connectOtherLifts();
     connectSensors();
@@ -62,6 +63,7 @@ void AppViewModel::showPages(const Expected<AthletePages>& pages)
         return;
     }
     bench_.showDay(pages->bench);
+    doneSets_.show(pages->done);
     ladder_.show(pages->ladder);
     season_.show(pages->season);
     shownSeason_ = pages->seasonId;

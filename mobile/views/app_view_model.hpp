@@ -43,6 +43,7 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Preferences* preferences READ preferences CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Keyboard* keyboard READ keyboard CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::BenchViewModel* bench READ bench CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::DoneSetsViewModel* doneSets READ doneSets CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SeasonViewModel* season READ season CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrackViewModel* track READ track CONSTANT FINAL)
@@ -77,6 +78,7 @@ public:
     Preferences* preferences() { return preferences_; }
     Keyboard* keyboard() { return &keyboard_; }
     BenchViewModel* bench() { return &bench_; }
+    DoneSetsViewModel* doneSets() { return &doneSets_; }
     LadderViewModel* ladder() { return &ladder_; }
     SeasonViewModel* season() { return &season_; }
     TrackViewModel* track() { return &track_; }
@@ -108,6 +110,7 @@ private:
     void connectDay();
     void connectOtherLifts();
     void connectBench();
+    void connectDoneSets();
     void connectSensors();
 
     void say(const QString& text, Undo undo = {});
@@ -155,6 +158,7 @@ private:
     DayClock clock_;
     Keyboard keyboard_;
     BenchViewModel bench_;
+    DoneSetsViewModel doneSets_;
     LadderViewModel ladder_;
     SeasonViewModel season_;
     TrackViewModel track_;

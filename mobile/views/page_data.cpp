@@ -29,6 +29,7 @@ struct DaySets {
     std::vector<store::LiftSet> probes;
     std::vector<store::LiftSet> warmUps;
     std::vector<store::LiftSet> others; ///< outside the ladders
+    std::vector<logbook::SetView> all;
 
     [[nodiscard]] int count(const std::string& ladder, store::SetKind kind = store::SetKind::Work) const
     {
@@ -47,6 +48,7 @@ Expected<DaySets> setsOn(const Logbook& logbook, const Identifier& athlete, Civi
         const auto sets = logbook.sets(session.id);
         if (!sets)
             return tl::unexpected(sets.error());
+        done.all.insert(done.all.end(), sets->begin(), sets->end());
         for (const auto& set : *sets)
             if (set.row.ladder.empty())
                 done.others.push_back(set.row);
@@ -122,6 +124,26 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
         day.lifts.push_back(std::move(lift));
     }
     return day;
+}
+
+/// The sets of the day with the names of their lifts, and how their rungs are judged.
+std::vector<DoneSet> doneSets(const logbook::DayView& view, const DaySets& done)
+{
+    std::vector<DoneSet> sets;
+    for (const auto& set : done.all) {
+        DoneSet one{.set = set, .name = set.row.note};
+        if (const auto* ladder = season::ladderOf(view.plan.setup, season::standardSeasonData(), set.row.ladder)) {
+            one.name = rungName(view.plan.setup, set.row.ladder, set.row.rung);
+            one.oneSided = ladder->oneSided;
+        }
+        for (const auto& planned : view.session.lifts)
+            if (planned.ladder == set.row.ladder) {
+                one.byPeakVelocity = planned.metric == season::Metric::PeakVelocity;
+                one.byDropTime = planned.metric == season::Metric::DropTime;
+            }
+        sets.push_back(std::move(one));
+    }
+    return sets;
 }
 
 /// What the warm-up check says of each lift: as answered, or as it would be once two warm-up loads were lifted.
@@ -330,6 +352,7 @@ Expected<AthletePages> athletePages(Logbook& logbook, const Identifier& id, cons
     if (!said->empty())
         pages.bench.wellness = said->back();
     pages.bench.others = otherLifts(*view, *done);
+    pages.done = doneSets(*view, *done);
     for (const auto& found :
          {findReplays(logbook, id, today, pages.bench), findChecks(logbook, *view, *done, pages.bench),
           findOtherLoads(logbook, id, today, pages.bench)})

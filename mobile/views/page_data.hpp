@@ -5,6 +5,7 @@
 
 #include "mobile/logbook/logbook.hpp"
 #include "mobile/views/bench_view_model.hpp"
+#include "mobile/views/done_sets_view_model.hpp"
 #include "mobile/views/ladder_view_model.hpp"
 #include "mobile/views/season_view_model.hpp"
 #include "mobile/views/squad_view_model.hpp"
@@ -18,6 +19,7 @@ namespace fleetrung::views
 struct AthletePages {
     QString name;
     BenchDay bench;
+    std::vector<DoneSet> done; ///< today
     LadderPageData ladder;
     std::optional<SeasonShown> season;
     std::optional<Identifier> seasonId;

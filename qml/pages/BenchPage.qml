@@ -9,6 +9,7 @@ Item {
     required property BenchViewModel viewModel
 
     required property SquadDayViewModel squadDay
+    required property DoneSetsViewModel doneSets
 
     signal ladderAsked()
     signal squadAsked()
@@ -22,7 +23,9 @@ Item {
         viewModel: root.viewModel
         onLadderAsked: root.ladderAsked()
         onSquadAsked: root.squadAsked()
+        doneText: root.doneSets.countText
         onSharingAsked: sharingSheet.open()
+        onDoneAsked: doneSheets.open()
         onSensorsAsked: root.sensorsAsked()
     }
     SetView {
@@ -30,8 +33,15 @@ Item {
         anchors.fill: parent
         visible: root.viewModel.liftOpen
         viewModel: root.viewModel
+        doneText: root.doneSets.countText
+        onDoneAsked: doneSheets.open()
         onWhyAsked: session.openWhy(root.viewModel.openKey)
         onSensorsAsked: root.sensorsAsked()
+    }
+    DoneSets {
+        id: doneSheets
+        objectName: "doneSets"
+        viewModel: root.doneSets
     }
     SharingSheet {
         id: sharingSheet

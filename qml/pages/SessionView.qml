@@ -12,6 +12,8 @@ PageFrame {
 
     signal ladderAsked()
     signal squadAsked()
+    property string doneText
+    signal doneAsked()
     signal sharingAsked()
     signal sensorsAsked()
 
@@ -221,6 +223,13 @@ PageFrame {
         text: root.viewModel.emptyText
         action: root.viewModel.emptyAction
         onAsked: root.viewModel.emptyLeadsToSquad ? root.squadAsked() : root.ladderAsked()
+    }
+    ActionButton {
+        objectName: "done"
+        visible: root.doneText !== ""
+        sign: Glyph.Check
+        text: root.doneText
+        onClicked: root.doneAsked()
     }
     ActionButton {
         objectName: "share"

@@ -14,6 +14,8 @@ PageFrame {
     aside: set.setText
     lead: set.loadText
     leadNote: terse ? "" : set.planText
+    property string doneText
+    signal doneAsked()
     signal whyAsked()
     signal sensorsAsked()
 
@@ -171,6 +173,13 @@ PageFrame {
         onClicked: typed.open()
     }
 
+    ActionButton {
+        objectName: "done"
+        visible: root.doneText !== "" && root.set.repetitionCount === 0 && !root.set.running
+        sign: Glyph.Check
+        text: root.doneText
+        onClicked: root.doneAsked()
+    }
     ActionButton {
         objectName: "whySet"
         visible: root.set.repetitionCount === 0 && !root.set.running

@@ -289,6 +289,33 @@ SeasonViewModel* Driver::season()
     return view;
 }
 
+DoneSetsViewModel* Driver::doneSets()
+{
+    auto* view = owned(new DoneSetsViewModel(&preferences_, this));
+    DoneSet done{.set = {}, .name = "Half squat"};
+    done.set.row.id.bytes[15] = 7;
+    done.set.row.ladder = "squat";
+    done.set.row.loadKg = 140;
+    done.set.measured = true;
+    done.set.done = 2;
+    for (const double time : {0.286, 0.301}) {
+        logbook::RepetitionView repetition;
+        repetition.row.id.bytes[15] = static_cast<std::uint8_t>(done.set.repetitions.size() + 1);
+        repetition.row.timeToPeakVelocity.value = time;
+        repetition.row.meanVelocity.value = 0.6;
+        done.set.repetitions.push_back(repetition);
+    }
+    done.set.repetitions.back().row.flags = static_cast<std::int64_t>(reps::Flag::ShortRange);
+    std::vector<DoneSet> sets{done};
+    for (int i = 0; i < 3; ++i) {
+        sets.push_back({.set = {}, .name = "Clean from the floor"});
+        sets.back().set.row.id.bytes[15] = static_cast<std::uint8_t>(20 + i);
+        sets.back().set.row.ladder = "clean";
+    }
+    view->show(sets);
+    return view;
+}
+
 SquadDayViewModel* Driver::squadDay(int athletes)
 {
     preferences_.setRacks(2);

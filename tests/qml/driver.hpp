@@ -29,6 +29,8 @@ public:
     Q_INVOKABLE fleetrung::views::BenchViewModel* benchAfterSlowWarmUp();
     /// Two share the sensor, keys "a" (lifts now) and "b".
     Q_INVOKABLE void share(fleetrung::views::BenchViewModel* bench);
+    /// A half squat set of 140 kg with two repetitions, the second short of its range, and three more sets.
+    Q_INVOKABLE fleetrung::views::DoneSetsViewModel* doneSets();
     Q_INVOKABLE fleetrung::views::BenchViewModel* emptyBench();
     Q_INVOKABLE fleetrung::views::LadderViewModel* ladder();
     Q_INVOKABLE fleetrung::views::LadderViewModel* emptyLadder();

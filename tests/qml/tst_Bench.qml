@@ -1,4 +1,5 @@
 import QtQuick
+import QtTest
 import Fleetrung
 import Fleetrung.Views
 
@@ -9,7 +10,7 @@ PageCase {
     Component { id: pageComponent; BenchPage { anchors.fill: parent } }
 
     function makePage(view: BenchViewModel): BenchPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view, squadDay: driver.squadDay(3) })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, squadDay: driver.squadDay(3), doneSets: driver.doneSets() })
     }
 
     function openSet(): BenchPage {
@@ -237,4 +238,26 @@ PageCase {
         compare(sheet.rows.length, 11)
         compare(sheet.rows[4].value, "121.8 kg")
     }
+
+    function test_aDoneSetIsOpenedAndARepetitionStruckOut() {
+        const page = makePage(driver.bench())
+        waitForRendering(page)
+        const spy = createTemporaryObject(spyComponent, testCase, { target: page.doneSets, signalName: "struckOut" })
+        tapIn(findChild(findChild(page, "session"), "scroll"), findChild(findChild(page, "session"), "done"))
+        const list = findChild(page, "doneSetsSheet")
+        tryCompare(list, "opened", true)
+        checkSheet(list)
+        tap(findChild(list.contentItem, "doneSet0"))
+        const sheet = findChild(page, "doneSetSheet")
+        tryCompare(sheet, "opened", true)
+        compare(sheet.title, "Half squat, 140 kg")
+        checkSheet(sheet)
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(findChild(sheet.contentItem, "repetition0"), "strike"))
+        compare(spy.count, 1)
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(sheet.contentItem, "addRepetition"))
+        verify(findChild(sheet.contentItem, "addedRepetition").visible)
+        checkSheet(sheet)
+    }
+
+    Component { id: spyComponent; SignalSpy {} }
 }
