@@ -164,7 +164,7 @@ bool startsDangerously(std::string_view text)
 } // namespace
 
 Expected<void> readCsv(std::string_view bytes, const std::function<Expected<void>(const CsvHead&)>& onHead,
-                       const std::function<Expected<void>(const CsvRow&)>& onRow)
+                       const std::function<Expected<void>(const CsvRow&)>& onRow, const CsvShape& shape)
 {
     if (bytes.substr(0, 3) == "\xEF\xBB\xBF")
         bytes.remove_prefix(3);
@@ -179,7 +179,7 @@ Expected<void> readCsv(std::string_view bytes, const std::function<Expected<void
     const auto headerLine = skipToHeader(rest, line, head.comments);
     if (headerLine.empty())
         return fail(Code::InvalidInput, lineText(line), "there is no header row that names the columns");
-    head.delimiter = delimiterOf(headerLine);
+    head.delimiter = shape.delimiter.value_or(delimiterOf(headerLine));
 
     std::size_t width = 0; // 0 until the header has been read
     RowReader reader(head.delimiter, [&](const CsvRow& row) -> Expected<void> {
@@ -190,7 +190,7 @@ Expected<void> readCsv(std::string_view bytes, const std::function<Expected<void
         }
         if (row.cells.size() == 1 && isBlank(row.cells.front()))
             return {};
-        if (row.cells.size() != width)
+        if (row.cells.size() != width && !shape.ragged)
             return fail(Code::InvalidInput, lineText(row.line), widthMessage(row.cells.size(), width));
         return onRow(row);
     });

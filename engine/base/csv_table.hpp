@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -42,11 +43,18 @@ struct CsvTable {
 /// quote that never closes, bytes that are no text, and on a row whose number of cells is not the header's.
 [[nodiscard]] Expected<CsvTable> parseCsv(std::string_view bytes);
 
+/// What a caller knows of a file, or lets pass.
+struct CsvShape {
+    std::optional<char> delimiter = {}; ///< none: found from the header
+    bool ragged = false;                ///< rows may have more or fewer cells than the header
+};
+
 /// The same row by row, for large files: `onHead` once, then `onRow` for every row in order. The row lives only during
 /// the call. An error that one of them returns ends the reading and is returned; so do the errors of `parseCsv`.
 [[nodiscard]] Expected<void> readCsv(std::string_view bytes,
                                      const std::function<Expected<void>(const CsvHead&)>& onHead,
-                                     const std::function<Expected<void>(const CsvRow&)>& onRow);
+                                     const std::function<Expected<void>(const CsvRow&)>& onRow,
+                                     const CsvShape& shape = {});
 
 /// One RFC 4180 record with CRLF. Text is quoted only where it must be.
 [[nodiscard]] std::string csvRecord(std::span<const std::string> cells);

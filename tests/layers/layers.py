@@ -23,6 +23,7 @@ MAY_INCLUDE = {
     "report": {"base", "statistics", "motion", "reps", "jumps", "strength", "sprint", "season", "transfer",
                "track"},
     "store": {"base"},
+    "importing": {"base"},
 }
 
 # The top folders that each top folder may include. tests/ may include everything.
