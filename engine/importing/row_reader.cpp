@@ -93,6 +93,7 @@ void RowReader::readDay(ReadRow& into, CivilDate today)
     auto clock = text(Meaning::Clock);
     auto place = Meaning::Date;
     std::optional<DateCell> date;
+    int pastMidnight = 0; // s
     if (const auto cell = text(Meaning::Date); !isBlank(cell)) {
         date = dateCell(cell);
         if (!date)
@@ -104,7 +105,9 @@ void RowReader::readDay(ReadRow& into, CivilDate today)
         if (!date) {
             date = stamp;
             place = Meaning::Clock;
-        }
+        } else if (const auto civil = dayOf(*stamp, mapping_.dateOrder), own = dayOf(*date, mapping_.dateOrder);
+                   civil && own && daysBetween(*own, *civil) == 1)
+            pastMidnight = 24 * 3600; // the training day lasts into the night
         clock = stamp->rest;
     }
     if (!date && !mapping_.day)
@@ -120,7 +123,7 @@ void RowReader::readDay(ReadRow& into, CivilDate today)
     const auto at = clockCell(clock);
     if (!at)
         return blame(Fault::NotAClock, places_.of(Meaning::Clock) >= 0 ? Meaning::Clock : place);
-    into.clock = at->second;
+    into.clock = pastMidnight + at->second;
     into.offsetMinutes = at->offsetMinutes;
 }
 

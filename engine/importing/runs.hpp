@@ -56,7 +56,7 @@ struct ReadRow {
     std::string athlete;                  ///< as the file calls them; empty where it does not
     std::optional<Identifier> athleteKey; ///< of this program's own export
     CivilDate day{};
-    std::optional<int> clock;         ///< s of the day, local
+    std::optional<int> clock; ///< s from the day's midnight, local; past 24 h where the training day lasts so long
     std::optional<int> offsetMinutes; ///< local minus UTC
     std::string attempt;              ///< number of the run or set on its day; empty where the file has none
     std::optional<double> effort;     ///< 1..10
