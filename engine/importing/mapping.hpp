@@ -147,6 +147,9 @@ struct Proposal {
 [[nodiscard]] Proposal withMeaning(const Table& table, Mapping mapping, std::size_t column,
                                    const ColumnMeaning& meaning);
 
+/// After an answer (decimal mark, distances of gates): what then follows from the numbers, units of times and the form.
+[[nodiscard]] Proposal answered(const Table& table, Mapping mapping);
+
 /// The kept mapping for this table: what its own numbers say for certain (decimal mark, order of dates) comes first.
 /// InvalidInput where the mapping has another number of columns.
 [[nodiscard]] Expected<Mapping> remembered(const Table& table, Mapping kept);

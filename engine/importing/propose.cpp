@@ -143,7 +143,9 @@ std::optional<double> medianOf(const Table& table, std::size_t column, char deci
 /// Times that name no unit: nobody runs a split in hundreds of seconds, no bar needs ten seconds to its peak.
 void tellTimeUnits(const Table& table, Proposal& proposal)
 {
-    const char mark = proposal.mapping.decimalMark.value_or('.');
+    if (!proposal.mapping.decimalMark) // their size is not known yet
+        return;
+    const char mark = *proposal.mapping.decimalMark;
     bool milliseconds = false;
     std::string example;
     for (std::size_t i = 0; i < proposal.mapping.columns.size(); ++i) {
@@ -246,6 +248,15 @@ OrderFound dateOrderOf(const Table& table, const Mapping& mapping)
     return dayFirst.sure ? dayFirst : monthFirst.sure ? monthFirst : open;
 }
 
+Proposal answered(const Table& table, Mapping mapping)
+{
+    Proposal proposal{std::move(mapping), {}};
+    tellTimeUnits(table, proposal);
+    if (proposal.mapping.kind == Kind::Runs)
+        tellForms(table, proposal);
+    return proposal;
+}
+
 Proposal withMeaning(const Table& table, Mapping mapping, std::size_t column, const ColumnMeaning& meaning)
 {
     const bool markAnswered = !decimalOf(table, mapping).mark && mapping.decimalMark;
@@ -258,11 +269,7 @@ Proposal withMeaning(const Table& table, Mapping mapping, std::size_t column, co
         mapping.decimalMark = decimalOf(table, mapping).mark;
     if (!orderAnswered)
         mapping.dateOrder = dateOrderOf(table, mapping).order;
-    Proposal proposal{std::move(mapping), {}};
-    tellTimeUnits(table, proposal);
-    if (proposal.mapping.kind == Kind::Runs)
-        tellForms(table, proposal);
-    return proposal;
+    return answered(table, std::move(mapping));
 }
 
 Proposal propose(const Table& table, Kind kind)

@@ -28,6 +28,7 @@ void addSprint(CLI::App& app, Command& chosen);  ///< split times to top speed, 
 void addPlan(CLI::App& app, Command& chosen);    ///< a season's description to its plan
 void addDecide(CLI::App& app, Command& chosen);  ///< a day's decisions and session; the rules
 void addVerify(CLI::App& app, Command& chosen);  ///< is the store whole, and do its decisions come out again?
+void addImport(CLI::App& app, Command& chosen);  ///< runs or sets of another program's CSV into the store
 void addReport(CLI::App& app, Command& chosen);  ///< an athlete's season out of the store to PDF and CSV
 
 } // namespace fleetrung::desk

@@ -40,10 +40,10 @@ int main(int argc, char** argv)
     std::setlocale(LC_ALL,
                    ""); // as Qt does on the phone: no number may follow it, and tests under several locales see so
     try {
-        CLI::App app{
-            "Fleetrung at the desk: repetitions and jumps out of recordings, season plans, decisions, season reports.\n"
-            "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
-            "fleetrung-desk"};
+        CLI::App app{"Fleetrung at the desk: repetitions and jumps out of recordings, plans, decisions, imports, "
+                     "season reports.\n"
+                     "Exit codes: 0 done, 1 failure, 2 bad input (with file, line and column).",
+                     "fleetrung-desk"};
         app.set_version_flag("--version", FLEETRUNG_VERSION);
         app.require_subcommand(1);
         Command chosen;
@@ -53,6 +53,7 @@ int main(int argc, char** argv)
         addPlan(app, chosen);
         addDecide(app, chosen);
         addReport(app, chosen);
+        addImport(app, chosen);
         addVerify(app, chosen);
         try {
             app.parse(argc, argv);

@@ -92,11 +92,16 @@ TEST_CASE("words of four languages are known", "[mapping]")
 TEST_CASE("a decimal mark that may be one of thousands is asked for", "[mapping]")
 {
     const auto open = tableOf("Name;Date;30 m\nAda;2026-03-01;4,215\nBo;2026-03-01;4,301\n");
-    const auto mapping = propose(open, Kind::Runs).mapping;
+    auto mapping = propose(open, Kind::Runs).mapping;
     CHECK_FALSE(mapping.decimalMark);
     CHECK(asked(open, mapping) == std::vector{Ask::DecimalMark});
     CHECK(firstQuestion(open, mapping).find("\"4,301\" may be read in two ways") == 0);
     CHECK(readRuns(open, mapping, {today, {}}).error().code == Code::Refused);
+
+    mapping.decimalMark = ',';
+    CHECK(runsOf(open, answered(open, mapping).mapping).runs[0].time == 4.215);
+    mapping.decimalMark = '.'; // then they are thousands, of milliseconds
+    CHECK(runsOf(open, answered(open, mapping).mapping).runs[0].time == 4.215);
 
     const auto sure = tableOf("Name;Date;30 m\nAda;2026-03-01;4,215\nBo;2026-03-01;4,3\n");
     const auto proposal = propose(sure, Kind::Runs);
