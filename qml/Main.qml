@@ -61,6 +61,7 @@ ApplicationWindow {
             anchors.fill: parent
             visible: window.place === 2
             viewModel: window.app.track
+            onImportAsked: importSheet.begin(false)
             onSquadAsked: window.place = 4
         }
         TrendsPage {
@@ -77,7 +78,18 @@ ApplicationWindow {
             onBenchAsked: window.place = 0
             preferences: window.app.preferences
             sensors: window.app.sensors
+            onImportAsked: importSheet.begin(true)
             onSensorsAsked: sensorSheets.open()
+        }
+    }
+    ImportSheet {
+        id: importSheet
+        objectName: "importSheet"
+        viewModel: window.app.imports
+
+        function begin(sets: bool) {
+            viewModel.begin(sets)
+            open()
         }
     }
     SensorSheets {

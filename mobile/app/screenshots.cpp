@@ -192,6 +192,28 @@ void takeRuns(Photographer& photographer, views::TrackViewModel& track, views::L
     }
 }
 
+/// An invented file of gates: its folder is that of a screenshot's program, so the table is shown as it was read.
+void takeImport(Photographer& photographer, views::AppViewModel& app, views::LogThread& log)
+{
+    const QString sheet = QStringLiteral("importSheet");
+    app.imports()->begin(false);
+    photographer.takeSheet(sheet, QStringLiteral("import-files"));
+    for (const auto& [text, name] :
+         {std::pair{"Name;Date;10 m;30 m;Wind\nMira Example;1.3.2026;1,85;4,02;0,3\nA guest;1.3.2026;1,95;4,20;\n"
+                    "Mira Example;1.3.2026;abc;4,01;\n",
+                    "import-runs"},
+          std::pair{"Name;Date;Split 1;Split 2\nMira Example;3/4/2026;1,850;4,021\n", "import-question"}}) {
+        const auto table = importing::readTable(text);
+        if (!table)
+            continue;
+        app.imports()->showTable(std::make_shared<const importing::Table>(*table));
+        log.settle();
+        photographer.takeSheet(sheet, QLatin1String(name));
+    }
+    app.imports()->openColumn(2);
+    photographer.takeSheetOver(sheet, QStringLiteral("pickSheet"), QStringLiteral("import-column"));
+}
+
 /// The steps of the stair, and the season as it is changed.
 void takeSeason(Photographer& photographer, views::AppViewModel& app)
 {
@@ -287,6 +309,7 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     photographer.takeSheet(QStringLiteral("runSheet"), QStringLiteral("track-add-run"));
     takeSplits(photographer, *app.track());
     takeRuns(photographer, *app.track(), log);
+    takeImport(photographer, app, log);
     photographer.takeSheet(QStringLiteral("bestsSheet"), QStringLiteral("track-bests"));
     app.track()->setTest(1);
     photographer.take(QStringLiteral("track-one-test"));

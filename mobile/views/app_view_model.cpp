@@ -8,7 +8,7 @@ using logbook::Logbook;
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
     : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), doneSets_(preferences),
       ladder_(preferences), season_(preferences), track_(preferences), trends_(preferences), squad_(preferences),
-      squadDay_(preferences), desk_(preferences)
+      squadDay_(preferences), desk_(preferences), import_(preferences)
 {
     connectSquad();
     connectTrack();
@@ -21,6 +21,7 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
     connectDay();
     connectOtherLifts();
     connectSensors();
+    connectImport();
 }
 
 // --- Reading

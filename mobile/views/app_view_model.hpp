@@ -12,6 +12,7 @@
 #include "mobile/views/bench_view_model.hpp"
 #include "mobile/views/day_clock.hpp"
 #include "mobile/views/file_hand.hpp"
+#include "mobile/views/import_view_model.hpp"
 #include "mobile/views/keyboard.hpp"
 #include "mobile/views/ladder_view_model.hpp"
 #include "mobile/views/live_session.hpp"
@@ -54,6 +55,7 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::FindSensorsViewModel* findSensors READ findSensors CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TeachViewModel* teach READ teach CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::CalibrationViewModel* calibration READ calibration CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::ImportViewModel* imports READ imports CONSTANT FINAL)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeIsProblem READ noticeIsProblem NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeCanUndo READ noticeCanUndo NOTIFY noticeChanged FINAL)
@@ -89,6 +91,7 @@ public:
     FindSensorsViewModel* findSensors() { return &desk_.find(); }
     TeachViewModel* teach() { return &desk_.teach(); }
     CalibrationViewModel* calibration() { return &desk_.calibration(); }
+    ImportViewModel* imports() { return &import_; }
     QString notice() const { return notice_; }
     bool noticeIsProblem() const { return problem_; }
     bool noticeCanUndo() const { return static_cast<bool>(undo_); }
@@ -112,6 +115,8 @@ private:
     void connectBench();
     void connectDoneSets();
     void connectSensors();
+    void connectImport();
+    void finishImport(const ImportSeen& seen);
 
     void say(const QString& text, Undo undo = {});
     void sayProblem(const Error& error);
@@ -166,6 +171,7 @@ private:
     SquadViewModel squad_;
     SquadDayViewModel squadDay_;
     SensorDesk desk_;
+    ImportViewModel import_;
     LiveSession live_;
     FileHand files_;
     std::optional<SensorOffer> sensor_;

@@ -61,6 +61,29 @@ void Preferences::keep(const QString& key, const QVariant& value)
         settings_->setValue(key, value);
 }
 
+namespace
+{
+
+QString importKey(const QString& headerHash, bool sets)
+{
+    return QStringLiteral("imports/%1-%2").arg(sets ? QStringLiteral("sets") : QStringLiteral("runs"), headerHash);
+}
+
+} // namespace
+
+QString Preferences::rememberedImport(const QString& headerHash, bool sets) const
+{
+    const QString key = importKey(headerHash, sets);
+    return settings_ ? settings_->value(key).toString() : imports_.value(key);
+}
+
+void Preferences::rememberImport(const QString& headerHash, bool sets, const QString& mapping)
+{
+    const QString key = importKey(headerHash, sets);
+    imports_.insert(key, mapping);
+    keep(key, mapping);
+}
+
 void Preferences::setAppearance(Appearance appearance)
 {
     if (appearance == appearance_)

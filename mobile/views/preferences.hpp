@@ -3,6 +3,7 @@
 
 #include <memory>
 
+#include <QHash>
 #include <QObject>
 #include <QSettings>
 #include <QtQml/qqmlregistration.h>
@@ -67,6 +68,10 @@ public:
     QString massUnit() const { return units().massUnit(); }
     QString lengthUnit() const { return units().lengthUnit(); }
 
+    /// The mapping (JSON text) that files with that header were imported with; empty where there was none.
+    [[nodiscard]] QString rememberedImport(const QString& headerHash, bool sets) const;
+    void rememberImport(const QString& headerHash, bool sets, const QString& mapping);
+
     [[nodiscard]] Units units() const;
     void setLocale(const QLocale& locale);
 
@@ -79,6 +84,7 @@ private:
 
     std::unique_ptr<QSettings> settings_;
     QLocale locale_;
+    QHash<QString, QString> imports_;
     Appearance appearance_ = AsDevice;
     Sound sound_ = Tones;
     bool shakes_ = true;

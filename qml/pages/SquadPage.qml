@@ -15,6 +15,7 @@ Item {
 
     signal benchAsked()
     signal sensorsAsked()
+    signal importAsked()
 
     onPartChanged: if (part === 1) day.ask()
 
@@ -54,6 +55,11 @@ Item {
                     sheet.key = ""
                     sheet.open()
                 }
+            },
+            ActionButton {
+                objectName: "importSets"
+                text: qsTr("Import sets from a file")
+                onClicked: root.importAsked()
             }
         ]
     }

@@ -9,6 +9,7 @@ PageFrame {
     required property TrackViewModel viewModel
 
     signal squadAsked()
+    signal importAsked()
 
     title: qsTr("Track")
     lead: viewModel.athleteName
@@ -76,6 +77,12 @@ PageFrame {
         visible: root.viewModel.hasMore
         text: qsTr("Show earlier ones")
         onClicked: root.viewModel.showMore()
+    }
+    ActionButton {
+        objectName: "importRuns"
+        visible: root.viewModel.hasAthlete && !root.viewModel.jumpsShown
+        text: qsTr("Import runs from a file")
+        onClicked: root.importAsked()
     }
     EmptyState {
         objectName: "emptyTrack"

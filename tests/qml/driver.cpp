@@ -692,4 +692,25 @@ int Driver::storedRepetitions()
     return count;
 }
 
+void Driver::putFile(const QString& name, const QString& text)
+{
+    const auto put = folderHand(folder_.filePath(store_)).hand(name, text.toUtf8());
+    if (!put)
+        qWarning("the file was refused: %s", describe(put.error()).c_str());
+}
+
+int Driver::storedRuns()
+{
+    int count = -1;
+    log_->run(
+        this,
+        [](logbook::Logbook& logbook) {
+            return logbook.rows().list<store::Sprint>().map(
+                [](const auto& rows) { return static_cast<int>(rows.size()); });
+        },
+        [&count](const Expected<int>& counted) { count = counted.value_or(-1); });
+    settle();
+    return count;
+}
+
 } // namespace fleetrung::tests

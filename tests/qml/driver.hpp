@@ -89,6 +89,10 @@ public:
     Q_INVOKABLE void offerSimulatedSet(int repetitions);
     /// Repetitions of the athlete's latest stored set that are not struck out; -1 where there is none.
     Q_INVOKABLE int storedRepetitions();
+    /// A file where the program looks for those of other programs.
+    Q_INVOKABLE void putFile(const QString& name, const QString& text);
+    /// Runs of all athletes in the store.
+    Q_INVOKABLE int storedRuns();
 
 private:
     void plant(const char* name);
