@@ -3,12 +3,14 @@ import QtQuick.Controls.Basic
 import Fleetrung
 import Fleetrung.Views
 
-// The window: one of the five places, the bottom bar, and what has just happened above it.
+// The window: one of the five places, the bar that leads to them (at the side where height is short), and what has just
+// happened above it.
 ApplicationWindow {
     id: window
 
     required property AppViewModel app
     property int place: 0
+    readonly property bool low: width > height && height < 500
 
     visible: true
     width: 390
@@ -34,9 +36,18 @@ ApplicationWindow {
         value: window.app.keyboard.height
     }
 
+    DemoStrip {
+        id: demo
+        objectName: "demoStrip"
+        anchors.left: pages.left
+        anchors.right: parent.right
+        app: window.app
+    }
     Item {
         id: pages
         anchors.fill: parent
+        anchors.topMargin: demo.implicitHeight
+        anchors.leftMargin: window.low ? sideBar.width : 0
         anchors.bottomMargin: Theme.keyboard
 
         BenchPage {
@@ -55,12 +66,15 @@ ApplicationWindow {
             viewModel: window.app.ladder
             season: window.app.season
             onCalendarAsked: window.app.handOutCalendar()
+            onReportAsked: window.app.handOutReport()
+            onTablesAsked: window.app.handOutTables()
             onSquadAsked: window.place = 4
         }
         TrackPage {
             anchors.fill: parent
             visible: window.place === 2
             viewModel: window.app.track
+            work: window.app.trackWork
             onImportAsked: importSheet.begin(false)
             onSquadAsked: window.place = 4
         }
@@ -78,9 +92,21 @@ ApplicationWindow {
             onBenchAsked: window.place = 0
             preferences: window.app.preferences
             sensors: window.app.sensors
+            demoOffered: window.app.demoOffered && !window.app.demoMaking
+            onDemoAsked: window.app.openDemo()
             onImportAsked: importSheet.begin(true)
             onSensorsAsked: sensorSheets.open()
         }
+    }
+    BottomBar {
+        id: sideBar
+        objectName: "sideBar"
+        upright: true
+        visible: window.low
+        width: implicitWidth
+        height: parent.height
+        current: window.place
+        onChosen: index => window.place = index
     }
     ImportSheet {
         id: importSheet
@@ -107,6 +133,7 @@ ApplicationWindow {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         anchors.margins: 12
+        anchors.leftMargin: 12 + pages.anchors.leftMargin
         anchors.bottomMargin: 12 + Theme.keyboard
         text: window.app.notice
         action: window.app.noticeCanUndo ? qsTr("Undo") : ""
@@ -116,7 +143,7 @@ ApplicationWindow {
     }
 
     footer: BottomBar {
-        visible: Theme.keyboard === 0 // the room is needed for what is typed
+        visible: Theme.keyboard === 0 && !window.low // the room is needed for what is typed
         objectName: "bottomBar"
         current: window.place
         onChosen: index => window.place = index

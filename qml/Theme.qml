@@ -38,6 +38,11 @@ QtObject {
 
     readonly property bool large: textScale > 1.3
 
+    // Room for two columns beside each other.
+    function holdsTwo(width: real): bool {
+        return width >= (theme.large ? 1000 : 720)
+    }
+
     readonly property int margin: 20
     readonly property int gap: 14
     readonly property int smallGap: 8

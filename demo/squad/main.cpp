@@ -6,6 +6,7 @@
 #include <exception>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <iostream>
 #include <string>
 
@@ -72,6 +73,17 @@ void write(const std::filesystem::path& path, const std::string& bytes)
     }
 }
 
+/// Says the first day of each month.
+std::function<void(CivilDate)> sayMonths()
+{
+    return [month = std::chrono::month{}](CivilDate day) mutable {
+        if (const auto now = std::chrono::year_month_day(day).month(); now != month) {
+            month = now;
+            std::cout << " " << dateText(day) << std::flush;
+        }
+    };
+}
+
 /// What `fleetrung-desk plan` reads.
 std::string seasonText(const squad::Performer& performer)
 {
@@ -102,8 +114,7 @@ void play(const std::filesystem::path& folder, int mostDays)
         const auto name = fileName(performer);
         write(folder / (name + ".season.json"), seasonText(performer));
         std::cout << performer.athlete.name << ":" << std::flush;
-        const auto played = squad::playSeason(logbook, performer,
-                                              [](const std::string& day) { std::cout << " " << day << std::flush; });
+        const auto played = squad::playSeason(logbook, performer, sayMonths());
         std::cout << "\n";
         summarise(performer, played.tally);
         if (!played.nextLift.empty()) {

@@ -26,7 +26,7 @@ public:
         plan = must(logbook.plan(diary.season, performer.setup.start));
     }
 
-    void play(const std::function<void(const std::string&)>& progress);
+    void play(const std::function<void(CivilDate)>& progress);
     [[nodiscard]] Played played();
 
 private:
@@ -164,19 +164,14 @@ void SeasonPlayer::live(CivilDate day)
     }
 }
 
-void SeasonPlayer::play(const std::function<void(const std::string&)>& progress)
+void SeasonPlayer::play(const std::function<void(CivilDate)>& progress)
 {
-    auto month = std::chrono::month{};
     for (CivilDate day = diary.who.setup.start; day <= diary.who.playedTo; day += std::chrono::days{1}) {
         must(diary.logbook.inTransaction([&]() -> Expected<void> {
             live(day);
             return {};
         }));
-        const auto now = std::chrono::year_month_day(day).month();
-        if (now != month) {
-            month = now;
-            progress(dateText(day));
-        }
+        progress(day);
     }
 }
 
@@ -206,8 +201,7 @@ Played SeasonPlayer::played()
 
 } // namespace
 
-Played playSeason(logbook::Logbook& logbook, const Performer& performer,
-                  const std::function<void(const std::string&)>& progress)
+Played playSeason(logbook::Logbook& logbook, const Performer& performer, const std::function<void(CivilDate)>& progress)
 {
     SeasonPlayer player(logbook, performer);
     player.play(progress);

@@ -15,8 +15,9 @@ struct Played {
     std::string nextRecording; ///< recording CSV of its first work set, so that Bench has a sensor to listen to
 };
 
-/// Throws std::runtime_error with the logbook's own words where anything fails. `progress` is told each month.
+/// Throws std::runtime_error with the logbook's own words where anything fails. `progress` is told each day; what it
+/// throws ends the playing.
 [[nodiscard]] Played playSeason(logbook::Logbook& logbook, const Performer& performer,
-                                const std::function<void(const std::string&)>& progress);
+                                const std::function<void(CivilDate)>& progress);
 
 } // namespace fleetrung::squad

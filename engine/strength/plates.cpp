@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <functional>
 #include <limits>
 #include <optional>
+#include <utility>
 
 #include "engine/base/numbers.hpp"
 
@@ -124,6 +126,24 @@ Expected<Loading> platesFor(double load, const Rack& rack)
             std::abs(*bar + 2 * weight - wanted) < std::abs(*bar + 2 * best - wanted) - 1e-6)
             best = weight;
     return Loading{static_cast<double>(*bar + 2 * best) / hundredths, platesOf(*kinds, fewest, best)};
+}
+
+Expected<Loading> loadOf(std::vector<double> side, double bar)
+{
+    const auto barWeight = inHundredths(bar);
+    if (!barWeight)
+        return fail(Code::InvalidInput, "bar", "its weight needs at most two decimals");
+    int total = *barWeight;
+    for (const double plate : side) {
+        const auto weight = inHundredths(plate);
+        if (!weight || *weight == 0)
+            return fail(Code::InvalidInput, "plates", "need a weight above zero with at most two decimals");
+        total += 2 * *weight;
+    }
+    if (total > heaviest * hundredths)
+        return fail(Code::InvalidInput, "load", "is more than a bar holds");
+    std::ranges::sort(side, std::greater());
+    return Loading{static_cast<double>(total) / hundredths, std::move(side)};
 }
 
 } // namespace fleetrung::strength

@@ -35,4 +35,8 @@ struct Loading {
 /// kinds, a load that is negative or beyond 1000, and with NotAvailable below the bar's own weight.
 [[nodiscard]] Expected<Loading> platesFor(double load, const Rack& rack);
 
+/// What lies on the bar when these plates are on each side of it, heaviest first. Fails with InvalidInput for weights
+/// that are not whole hundredths above zero, and beyond 1000.
+[[nodiscard]] Expected<Loading> loadOf(std::vector<double> side, double bar);
+
 } // namespace fleetrung::strength

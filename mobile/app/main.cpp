@@ -14,6 +14,7 @@
 #include <QTimer>
 
 #include "engine/motion/recording_csv.hpp"
+#include "mobile/app/demo_squad.hpp"
 #include "mobile/app/options.hpp"
 #include "mobile/app/screenshots.hpp"
 #include "mobile/ble/radio.hpp"
@@ -79,9 +80,9 @@ int run(QGuiApplication& application)
         preferences.setCautionsRead(true);
     }
     const QFileInfo file(store);
-    views::LogThread log({.rows = store.toStdString(),
-                          .captures = file.dir().filePath(QStringLiteral("captures.fleetrung")).toStdString()},
-                         deviceOf(settingsFile));
+    const store::StorePaths paths{.rows = store.toStdString(),
+                                  .captures = file.dir().filePath(QStringLiteral("captures.fleetrung")).toStdString()};
+    views::LogThread log(paths, deviceOf(settingsFile));
     views::DayClock clock(options.today);
     if (forShow && !options.today) {
         log.run(
@@ -106,6 +107,7 @@ int run(QGuiApplication& application)
                                           ? scratch.filePath(QStringLiteral("documents"))
                                           : QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
                                                 .filePath(QStringLiteral("Fleetrung"))));
+    app.offerDemo(demoSquad(file.dir().filePath(QStringLiteral("demo-squad"))), paths);
     if (!options.replay.isEmpty()) {
         auto offer = replayOf(options.replay, options.replaySpeed);
         if (!offer) {
@@ -137,7 +139,7 @@ int run(QGuiApplication& application)
 
     log.settle();
     if (!options.screenshots.isEmpty()) {
-        const int saved = saveScreenshots(*window, app, log, options.screenshots);
+        const int saved = saveScreenshots(*window, app, log, options.screenshots, options.pictureSize);
         std::printf("%d pictures in %s\n", saved, qPrintable(options.screenshots));
         return saved > 0 && warnings == 0 ? 0 : 1;
     }

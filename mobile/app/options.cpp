@@ -19,6 +19,16 @@ namespace
     std::exit(2);
 }
 
+std::optional<QSize> sizeOf(const QString& text)
+{
+    const auto parts = text.split(QLatin1Char('x'));
+    if (parts.size() != 2)
+        return std::nullopt;
+    const auto sound = [](int pixels) { return pixels >= 240 && pixels <= 4000; };
+    const QSize size(parts[0].toInt(), parts[1].toInt());
+    return sound(size.width()) && sound(size.height()) ? std::optional(size) : std::nullopt;
+}
+
 QString defaultStore()
 {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
@@ -39,6 +49,8 @@ Options readOptions(const QStringList& arguments)
     const QCommandLineOption screenshots(QStringLiteral("screenshots"),
                                          QStringLiteral("Save pictures of all pages and states, and end."),
                                          QStringLiteral("folder"));
+    const QCommandLineOption size(QStringLiteral("picture-size"), QStringLiteral("Of those pictures, in pixels."),
+                                  QStringLiteral("width x height"), QStringLiteral("390x844"));
     const QCommandLineOption replay(QStringLiteral("replay"), QStringLiteral("Play a recording CSV as the bar sensor."),
                                     QStringLiteral("file"));
     const QCommandLineOption speed(QStringLiteral("replay-speed"), QStringLiteral("1 = real time, 0 = at once."),
@@ -49,7 +61,7 @@ Options readOptions(const QStringList& arguments)
                                       QStringLiteral("Load all pages; any warning ends with 1."));
     const QCommandLineOption noRadio(QStringLiteral("no-radio"),
                                      QStringLiteral("Leave Bluetooth alone: no sensor is looked for."));
-    parser.addOptions({store, screenshots, replay, speed, today, selfTest, noRadio});
+    parser.addOptions({store, screenshots, size, replay, speed, today, selfTest, noRadio});
     parser.process(arguments);
 
     Options options;
@@ -62,6 +74,11 @@ Options readOptions(const QStringList& arguments)
     options.replaySpeed = parser.value(speed).toDouble(&sound);
     if (!sound || options.replaySpeed < 0)
         refuse(QStringLiteral("--replay-speed: a number from 0 on, not \"%1\".").arg(parser.value(speed)));
+    const auto wanted = sizeOf(parser.value(size));
+    if (!wanted)
+        refuse(
+            QStringLiteral("--picture-size: like 390x844, from 240 to 4000 each, not \"%1\".").arg(parser.value(size)));
+    options.pictureSize = *wanted;
     if (parser.isSet(today)) {
         options.today = parseDate(parser.value(today).toStdString());
         if (!options.today)

@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include <QSize>
 #include <QString>
 #include <QStringList>
 
@@ -14,7 +15,8 @@ namespace fleetrung::app
 struct Options {
     QString store;       ///< file of the logbook's rows; captures stand beside it
     QString screenshots; ///< folder; empty: none are made
-    QString replay;      ///< recording CSV that is played as the bar sensor
+    QSize pictureSize{390, 844};
+    QString replay; ///< recording CSV that is played as the bar sensor
     double replaySpeed = 1;
     std::optional<CivilDate> today;
     bool selfTest = false;

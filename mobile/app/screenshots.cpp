@@ -13,9 +13,6 @@ namespace fleetrung::app
 namespace
 {
 
-constexpr int width = 390;
-constexpr int height = 844;
-
 /// The stored set that the open lift would replay.
 logbook::SetView storedSet(views::LogThread& log, const Identifier& set, QObject* receiver)
 {
@@ -117,6 +114,8 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
         bench.openLift(shown);
     photographer.take(QStringLiteral("bench-no-sensor"));
     photographer.takeSheet(QStringLiteral("typedSheet"), QStringLiteral("bench-typed-set"));
+    photographer.takeSheetOver(QStringLiteral("typedSheet"), QStringLiteral("typedPlatesSheet"),
+                               QStringLiteral("bench-plates"));
     photographer.takeSheet(QStringLiteral("loadChartSheet"), QStringLiteral("bench-load-chart"));
     if (!bench.openedLift()->replay)
         return;
@@ -281,11 +280,12 @@ Expected<std::optional<CivilDate>> rehearseDay(logbook::Logbook& logbook)
     return std::optional<CivilDate>();
 }
 
-int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogThread& log, const QString& folder)
+int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogThread& log, const QString& folder,
+                    QSize size)
 {
     if (!QDir().mkpath(folder))
         return 0;
-    window.resize(width, height);
+    window.resize(size);
     settle(200);
     Photographer photographer(window, app, folder);
     photographer.place(0);
@@ -317,6 +317,12 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     app.track()->setJumpsShown(true);
     photographer.take(QStringLiteral("track-jumps"));
     photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));
+    app.track()->setJumpsShown(false);
+    app.trackWork()->setShown(true);
+    log.settle();
+    photographer.take(QStringLiteral("track-work"));
+    photographer.takeSheet(QStringLiteral("workSheet"), QStringLiteral("track-add-work"));
+    app.trackWork()->setShown(false);
     photographer.place(3);
     photographer.take(QStringLiteral("trends"));
     if (app.trends()->loads()->hasLift())

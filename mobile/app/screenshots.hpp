@@ -16,6 +16,7 @@ namespace fleetrung::app
 
 /// Saves NAME-dark.png, NAME-light.png and NAME-large.png (200 % text) into the folder; gives how many,
 /// 0 where the folder cannot be written.
-int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogThread& log, const QString& folder);
+int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogThread& log, const QString& folder,
+                    QSize size);
 
 } // namespace fleetrung::app

@@ -87,7 +87,7 @@ void AppViewModel::handOutCalendar()
 {
     if (!shownSeason_ || !files_.hand)
         return;
-    const QString name = fileName(tr("%1, %2").arg(season_.name(), bench_.athleteName()), QStringLiteral("ics"));
+    const QString name = fileName(seasonWords(), QStringLiteral("ics"));
     const std::chrono::sys_seconds stamp{std::chrono::seconds{clock_.now().utcSeconds}};
     log_->run(
         this,

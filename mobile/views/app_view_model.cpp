@@ -7,11 +7,12 @@ using logbook::Logbook;
 
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
     : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), doneSets_(preferences),
-      ladder_(preferences), season_(preferences), track_(preferences), trends_(preferences), squad_(preferences),
-      squadDay_(preferences), desk_(preferences), import_(preferences)
+      ladder_(preferences), season_(preferences), track_(preferences), trackWork_(preferences), trends_(preferences),
+      squad_(preferences), squadDay_(preferences), desk_(preferences), import_(preferences)
 {
     connectSquad();
     connectTrack();
+    connectTrackWork();
     connectLadder();
     connectSeason();
     connectTrends();
@@ -22,6 +23,7 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
     connectOtherLifts();
     connectSensors();
     connectImport();
+    connectDemo();
 }
 
 // --- Reading
@@ -47,7 +49,7 @@ void AppViewModel::refresh()
                 return;
             }
             current_ = read->first.current;
-            squad_.show(read->first.athletes, current_, clock_.today());
+            squad_.show(read->first.athletes, read->first.archived, current_, clock_.today());
             std::vector<Sharer> squad;
             for (const auto& athlete : read->first.athletes)
                 squad.push_back({athlete.key, athlete.name});
@@ -69,6 +71,7 @@ void AppViewModel::showPages(const Expected<AthletePages>& pages)
     season_.show(pages->season);
     shownSeason_ = pages->seasonId;
     track_.show(pages->name, clock_.today(), pages->runs, pages->jumps);
+    readTrackWork();
     trends_.show(pages->trends);
     showSharers();
 }
@@ -154,9 +157,19 @@ void AppViewModel::connectSquad()
         if (!id)
             return;
         write([id](Logbook& logbook) { return logbook.deleteAthlete(*id).map([id] { return *id; }); },
-              tr("%1 is deleted.").arg(name),
+              tr("%1 is in the archive, with all that was done.").arg(name),
               [](const Identifier& gone) -> Undo {
                   return [gone](Logbook& logbook) { return logbook.restoreAthlete(gone); };
+              });
+    });
+    connect(&squad_, &SquadViewModel::broughtBack, this, [this](const QString& key, const QString& name) {
+        const auto id = parseIdentifier(key.toStdString());
+        if (!id)
+            return;
+        write([id](Logbook& logbook) { return logbook.restoreAthlete(*id).map([id] { return *id; }); },
+              tr("%1 is back.").arg(name),
+              [](const Identifier& back) -> Undo {
+                  return [back](Logbook& logbook) { return logbook.deleteAthlete(back); };
               });
     });
 }

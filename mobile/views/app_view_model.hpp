@@ -11,6 +11,7 @@
 
 #include "mobile/views/bench_view_model.hpp"
 #include "mobile/views/day_clock.hpp"
+#include "mobile/views/demo_maker.hpp"
 #include "mobile/views/file_hand.hpp"
 #include "mobile/views/import_view_model.hpp"
 #include "mobile/views/keyboard.hpp"
@@ -24,6 +25,7 @@
 #include "mobile/views/squad_day_view_model.hpp"
 #include "mobile/views/squad_view_model.hpp"
 #include "mobile/views/track_view_model.hpp"
+#include "mobile/views/track_work_view_model.hpp"
 #include "mobile/views/trends_view_model.hpp"
 
 namespace fleetrung::views
@@ -48,6 +50,7 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SeasonViewModel* season READ season CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrackViewModel* track READ track CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::TrackWorkViewModel* trackWork READ trackWork CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrendsViewModel* trends READ trends CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SquadViewModel* squad READ squad CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SquadDayViewModel* squadDay READ squadDay CONSTANT FINAL)
@@ -59,6 +62,11 @@ class AppViewModel : public QObject
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeIsProblem READ noticeIsProblem NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool noticeCanUndo READ noticeCanUndo NOTIFY noticeChanged FINAL)
+    /// The demo squad can be looked at; it is being made; it is what the pages show.
+    Q_PROPERTY(bool demoOffered READ demoOffered NOTIFY demoChanged FINAL)
+    Q_PROPERTY(bool demoMaking READ demoMaking NOTIFY demoChanged FINAL)
+    Q_PROPERTY(bool demoShown READ demoShown NOTIFY demoChanged FINAL)
+    Q_PROPERTY(QString demoText READ demoText NOTIFY demoChanged FINAL)
 
 public:
     AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent = nullptr);
@@ -69,11 +77,19 @@ public:
     /// 1: stored recordings are watched in real time; 0: at once.
     void setReplaySpeed(double speed) { replaySpeed_ = speed; }
     void handFilesTo(FileHand hand) { files_ = std::move(hand); }
+    /// `own`: the logbook that is shown again when the demo is left.
+    void offerDemo(DemoHand hand, store::StorePaths own);
     /// Reads everything the pages show anew.
     void refresh();
 
     /// The season as a calendar file for other programs; handed out again, its entries are updated, not doubled.
     Q_INVOKABLE void handOutCalendar();
+    /// The season so far as a document, and as tables.
+    Q_INVOKABLE void handOutReport();
+    Q_INVOKABLE void handOutTables();
+    Q_INVOKABLE void openDemo();
+    Q_INVOKABLE void cancelDemo();
+    Q_INVOKABLE void leaveDemo(); ///< and removes it
     Q_INVOKABLE void undo();
     Q_INVOKABLE void closeNotice();
 
@@ -84,6 +100,7 @@ public:
     LadderViewModel* ladder() { return &ladder_; }
     SeasonViewModel* season() { return &season_; }
     TrackViewModel* track() { return &track_; }
+    TrackWorkViewModel* trackWork() { return &trackWork_; }
     TrendsViewModel* trends() { return &trends_; }
     SquadViewModel* squad() { return &squad_; }
     SquadDayViewModel* squadDay() { return &squadDay_; }
@@ -95,9 +112,14 @@ public:
     QString notice() const { return notice_; }
     bool noticeIsProblem() const { return problem_; }
     bool noticeCanUndo() const { return static_cast<bool>(undo_); }
+    bool demoOffered() const { return demo_.make && !demoShown_; }
+    bool demoMaking() const { return demoMaker_.running(); }
+    bool demoShown() const { return demoShown_; }
+    QString demoText() const;
 
 signals:
     void noticeChanged();
+    void demoChanged();
     /// The pages show what the logbook holds.
     void refreshed();
 
@@ -106,6 +128,8 @@ private:
 
     void connectSquad();
     void connectTrack();
+    void connectTrackWork();
+    void readTrackWork();
     void connectLadder();
     void connectSeason();
     void connectTrends();
@@ -116,6 +140,8 @@ private:
     void connectDoneSets();
     void connectSensors();
     void connectImport();
+    void connectDemo();
+    void showLogbook(const store::StorePaths& paths);
     void finishImport(const ImportSeen& seen);
 
     void say(const QString& text, Undo undo = {});
@@ -124,6 +150,7 @@ private:
     void write(std::function<Expected<Identifier>(logbook::Logbook&)> work, const QString& text,
                std::function<Undo(const Identifier&)> undo = {});
 
+    [[nodiscard]] QString seasonWords() const;
     void showPages(const Expected<AthletePages>& pages);
     [[nodiscard]] std::optional<Identifier> athlete() const { return parseIdentifier(current_); }
 
@@ -167,6 +194,7 @@ private:
     LadderViewModel ladder_;
     SeasonViewModel season_;
     TrackViewModel track_;
+    TrackWorkViewModel trackWork_;
     TrendsViewModel trends_;
     SquadViewModel squad_;
     SquadDayViewModel squadDay_;
@@ -174,6 +202,12 @@ private:
     ImportViewModel import_;
     LiveSession live_;
     FileHand files_;
+    DemoHand demo_;
+    DemoMaker demoMaker_;
+    int demoPercent_ = 0;
+    bool demoShown_ = false;
+    store::StorePaths ownPaths_;
+    DayClock ownClock_; ///< while the demo is shown
     std::optional<SensorOffer> sensor_;
     QString sourceName_;                       ///< of the source that runs
     QString sourceAddress_;                    ///< likewise; its name where it has none

@@ -53,6 +53,16 @@ QStringList barNames(const Units& units)
     return names;
 }
 
+double barWeight(int bar, const Units& units)
+{
+    return barOf(bar, units);
+}
+
+QString plateText(double weight, const Units& units)
+{
+    return plain(weight, units);
+}
+
 QString platesText(double loadKg, int bar, const Units& units)
 {
     if (!(loadKg > 0))

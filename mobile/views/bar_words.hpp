@@ -16,6 +16,11 @@ namespace fleetrung::views
 /// Bars to choose from, in the unit of loads: 20, 15, 10 kg or 45, 35, 25 lb (common practice, no source).
 [[nodiscard]] QStringList barNames(const Units& units);
 
+/// Of that bar, in the unit of loads.
+[[nodiscard]] double barWeight(int bar, const Units& units);
+/// A weight of a plate as it is written on it: "2.5".
+[[nodiscard]] QString plateText(double weight, const Units& units);
+
 /// "Each side 25 + 25 + 10. Bar 20 kg."; says so where the plates come only near the load, or the bar is heavier.
 /// Empty for a load of nothing. `bar`: index into the bars.
 [[nodiscard]] QString platesText(double loadKg, int bar, const Units& units);

@@ -17,7 +17,7 @@ constexpr double mostKg = 600; // beyond sense: a slip of the finger
 } // namespace
 
 BenchViewModel::BenchViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences),
+    : QObject(parent), preferences_(preferences), plates_(preferences),
       lifts_({"key", "name", "load", "plan", "rung", "band", "progress", "done", "extra"}, this),
       notes_({"text", "caution"}, this), why_({"about", "text"}, this),
       checkEvidence_({"mark", "name", "value", "allowed"}, this), sharers_({"key", "name", "shortName", "here"}, this),

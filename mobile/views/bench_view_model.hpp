@@ -17,6 +17,7 @@
 #include "engine/season/warm_up_check.hpp"
 #include "engine/store/records.hpp"
 #include "mobile/plot/plot_value.hpp"
+#include "mobile/views/plate_entry.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 
@@ -131,6 +132,7 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString platesText READ platesText NOTIFY setChanged FINAL) ///< plates a side for the load
     Q_PROPERTY(QString leftText READ leftText NOTIFY setChanged FINAL)     ///< repetitions left by the loss, a guess
     Q_PROPERTY(QString knownMaximum READ knownMaximum NOTIFY setChanged FINAL)
+    Q_PROPERTY(fleetrung::views::PlateEntry* plates READ plates CONSTANT FINAL)
     Q_PROPERTY(QString loadLabel READ loadLabel NOTIFY setChanged FINAL)
     Q_PROPERTY(QString plannedRepetitions READ plannedRepetitions NOTIFY setChanged FINAL)
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY setChanged FINAL)
@@ -222,6 +224,7 @@ public:
     [[nodiscard]] const std::vector<reps::Repetition>& undone() const { return undone_; }
     [[nodiscard]] QString load() const { return load_; }
     void setLoad(const QString& load);
+    PlateEntry* plates() { return &plates_; }
     [[nodiscard]] bool asksLoad() const; ///< false for lifts of body mass alone
     [[nodiscard]] QString platesText() const;
     [[nodiscard]] QString leftText() const;
@@ -375,6 +378,7 @@ private:
 
     const Preferences* preferences_;
     BenchDay day_;
+    PlateEntry plates_;
     Rows lifts_;
     Rows notes_;
     Rows why_;

@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QRegularExpression>
 #include <QSaveFile>
 
@@ -22,8 +23,8 @@ FileHand folderHand(const QString& folder)
     hand.hand = [folder](const QString& name, const QByteArray& bytes) -> Expected<QString> {
         const QString path = QDir(folder).filePath(name);
         QSaveFile file(path); // whole or not at all
-        if (!QDir().mkpath(folder) || !file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
-            !file.commit())
+        if (!QDir().mkpath(QFileInfo(path).path()) || !file.open(QIODevice::WriteOnly) ||
+            file.write(bytes) != bytes.size() || !file.commit())
             return fail(Code::StoreFailed, path.toStdString(),
                         "cannot be written: " + file.errorString().toStdString());
         return QDir::toNativeSeparators(path);
@@ -31,12 +32,17 @@ FileHand folderHand(const QString& folder)
     return hand;
 }
 
-QString fileName(const QString& words, const QString& ending)
+QString folderName(const QString& words)
 {
     static const QRegularExpression refused(QStringLiteral("[\\x00-\\x1f/\\\\:*?\"<>|]"));
     QString name = words.simplified();
     name.remove(refused);
-    return name.left(120) + QStringLiteral(".") + ending;
+    return name.left(120);
+}
+
+QString fileName(const QString& words, const QString& ending)
+{
+    return folderName(words) + QStringLiteral(".") + ending;
 }
 
 } // namespace fleetrung::views

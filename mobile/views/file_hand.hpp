@@ -19,13 +19,15 @@ struct FileHand {
     std::function<QStringList(const QString& ending)> names;
     /// Where files are put and looked for, for the user to read.
     QString place;
-    /// Gives where it is now, for the user to read.
+    /// Gives where it is now, for the user to read. The name may begin with a folder: "Outdoor 2026/sets.csv".
     std::function<Expected<QString>(const QString& name, const QByteArray& bytes)> hand;
 };
 
 [[nodiscard]] FileHand folderHand(const QString& folder);
 
 /// "Outdoor 2026, Mira Example.ics": without what a file system refuses.
+/// "Outdoor 2026, Mira Example": likewise.
+[[nodiscard]] QString folderName(const QString& words);
 [[nodiscard]] QString fileName(const QString& words, const QString& ending);
 
 } // namespace fleetrung::views

@@ -6,15 +6,23 @@
 
 namespace fleetrung::views
 {
+
 LogThread::LogThread(const store::StorePaths& paths, const Identifier& device, QObject* parent)
-    : QObject(parent), there_(new QObject)
+    : QObject(parent), device_(device), there_(new QObject)
 {
     there_->moveToThread(&thread_);
     connect(&thread_, &QThread::finished, there_, &QObject::deleteLater);
     thread_.setObjectName(QStringLiteral("logbook"));
     thread_.start();
-    post([this, paths, device] {
-        auto opened = logbook::Logbook::open(paths, device, newIdentifier);
+    reopen(paths);
+}
+
+void LogThread::reopen(const store::StorePaths& paths)
+{
+    post([this, paths] {
+        logbook_.reset(); // closed before the other is opened
+        openError_.reset();
+        auto opened = logbook::Logbook::open(paths, device_, newIdentifier);
         if (opened)
             logbook_.emplace(std::move(*opened));
         else

@@ -39,6 +39,9 @@ public:
         });
     }
 
+    /// Another logbook from now on; what was asked for before is done in the one before.
+    void reopen(const store::StorePaths& paths);
+
     /// Waits until everything asked so far is done and answered: for tests, pictures and the end of the program.
     void settle();
 
@@ -52,6 +55,7 @@ private:
     void post(std::function<void()> work);
     void deliver(std::function<void()> answer);
 
+    Identifier device_;
     QThread thread_;
     QObject* there_; ///< lives on thread_: what is posted to it runs there
     std::optional<logbook::Logbook> logbook_;

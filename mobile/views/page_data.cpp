@@ -263,6 +263,19 @@ LadderPageData ladderWithoutSeason()
     return data;
 }
 
+AthleteShown shownOf(const store::Athlete& athlete)
+{
+    return {.key = identifierText(athlete.id),
+            .name = athlete.name,
+            .born = athlete.born,
+            .bodyMassKg = athlete.bodyMassKg,
+            .statureM = athlete.statureM,
+            .trainingYears = athlete.trainingYears,
+            .event = athlete.event,
+            .group = athlete.group,
+            .guardianConsent = athlete.guardianConsent};
+}
+
 } // namespace
 
 Expected<SquadData> squadData(const Logbook& logbook, const std::string& wanted, CivilDate today)
@@ -270,19 +283,14 @@ Expected<SquadData> squadData(const Logbook& logbook, const std::string& wanted,
     const auto squad = logbook.squad(today);
     if (!squad)
         return tl::unexpected(squad.error());
+    const auto archived = logbook.deletedAthletes();
+    if (!archived)
+        return tl::unexpected(archived.error());
     SquadData data;
-    for (const auto& summary : *squad) {
-        const store::Athlete& athlete = summary.athlete;
-        data.athletes.push_back({.key = identifierText(athlete.id),
-                                 .name = athlete.name,
-                                 .born = athlete.born,
-                                 .bodyMassKg = athlete.bodyMassKg,
-                                 .statureM = athlete.statureM,
-                                 .trainingYears = athlete.trainingYears,
-                                 .event = athlete.event,
-                                 .group = athlete.group,
-                                 .guardianConsent = athlete.guardianConsent});
-    }
+    for (const auto& summary : *squad)
+        data.athletes.push_back(shownOf(summary.athlete));
+    for (const auto& athlete : *archived)
+        data.archived.push_back(shownOf(athlete));
     if (!data.athletes.empty())
         data.current = data.athletes.front().key;
     if (std::ranges::find(data.athletes, wanted, &AthleteShown::key) != data.athletes.end())

@@ -30,6 +30,7 @@ struct AthletePages {
 
 struct SquadData {
     std::vector<AthleteShown> athletes;
+    std::vector<AthleteShown> archived;
     std::string current; ///< the one asked for where it is still there, else the first
 };
 

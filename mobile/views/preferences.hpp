@@ -74,6 +74,7 @@ public:
 
     [[nodiscard]] Units units() const;
     void setLocale(const QLocale& locale);
+    [[nodiscard]] const QLocale& locale() const { return locale_; }
 
 signals:
     void changed();

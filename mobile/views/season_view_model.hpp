@@ -36,6 +36,13 @@ class SeasonViewModel : public QObject
     Q_PROPERTY(QStringList boxes READ boxes NOTIFY changed FINAL) ///< heights as entered, or in the chosen unit
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
 
+    // The week and the weight room; a change is kept at once. Days and equipment as places in their lists.
+    Q_PROPERTY(QStringList weekdays READ weekdays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList liftDays READ liftDays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList sprintDays READ sprintDays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList equipment READ equipment NOTIFY changed FINAL) ///< bar, rack, pins, blocks
+    Q_PROPERTY(QString sessionMinutes READ sessionMinutes NOTIFY changed FINAL)
+
     // The competition that is being changed, or added
     // The same for a block
     Q_PROPERTY(bool isNew READ isNew NOTIFY draftChanged FINAL)
@@ -73,6 +80,17 @@ public:
     Q_INVOKABLE QString addBox(const QString& height);
     Q_INVOKABLE void removeBox(int index);
 
+    Q_INVOKABLE void toggleLiftDay(int day);
+    Q_INVOKABLE void toggleSprintDay(int day);
+    Q_INVOKABLE void toggleEquipment(int index);
+    /// A sentence where that cannot be; empty where it was taken.
+    Q_INVOKABLE QString setSessionMinutes(const QString& minutes);
+
+    QStringList weekdays() const;
+    QVariantList liftDays() const;
+    QVariantList sprintDays() const;
+    QVariantList equipment() const;
+    QString sessionMinutes() const;
     bool hasSeason() const { return season_.has_value(); }
     QString name() const { return season_ ? QString::fromStdString(season_->plan.setup.name) : QString(); }
     Rows* competitions() { return &competitions_; }

@@ -23,14 +23,17 @@ QString initialsOf(const QString& name)
 } // namespace
 
 SquadViewModel::SquadViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), rows_({"key", "name", "initials", "detail", "here"}, this)
+    : QObject(parent), preferences_(preferences), rows_({"key", "name", "initials", "detail", "here"}, this),
+      archivedRows_({"key", "name", "detail"}, this)
 {
     connect(preferences, &Preferences::unitsChanged, this, [this] { showRows(); });
 }
 
-void SquadViewModel::show(std::vector<AthleteShown> athletes, const std::string& current, CivilDate today)
+void SquadViewModel::show(std::vector<AthleteShown> athletes, std::vector<AthleteShown> archived,
+                          const std::string& current, CivilDate today)
 {
     athletes_ = std::move(athletes);
+    archived_ = std::move(archived);
     current_ = current;
     today_ = today;
     showRows();
@@ -44,28 +47,38 @@ std::optional<int> SquadViewModel::ageOf(const AthleteShown& athlete) const
     return season::ageOn(facts, today_);
 }
 
+QString SquadViewModel::detailOf(const AthleteShown& athlete) const
+{
+    QStringList detail;
+    if (const auto age = ageOf(athlete))
+        detail += tr("%1 years").arg(*age);
+    if (!athlete.event.empty())
+        detail += QString::fromStdString(athlete.event);
+    if (!athlete.group.empty())
+        detail += tr("group %1").arg(QString::fromStdString(athlete.group));
+    if (athlete.bodyMassKg)
+        detail += preferences_->units().mass(*athlete.bodyMassKg);
+    return detail.join(QStringLiteral(" · "));
+}
+
 void SquadViewModel::showRows()
 {
-    const Units units = preferences_->units();
     QList<QVariantMap> rows;
     for (const auto& athlete : athletes_) {
-        QStringList detail;
-        if (const auto age = ageOf(athlete))
-            detail += tr("%1 years").arg(*age);
-        if (!athlete.event.empty())
-            detail += QString::fromStdString(athlete.event);
-        if (!athlete.group.empty())
-            detail += tr("group %1").arg(QString::fromStdString(athlete.group));
-        if (athlete.bodyMassKg)
-            detail += units.mass(*athlete.bodyMassKg);
         const QString name = QString::fromStdString(athlete.name);
         rows.append({{QStringLiteral("key"), QString::fromStdString(athlete.key)},
                      {QStringLiteral("name"), name},
                      {QStringLiteral("initials"), initialsOf(name)},
-                     {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
+                     {QStringLiteral("detail"), detailOf(athlete)},
                      {QStringLiteral("here"), athlete.key == current_}});
     }
     rows_.show(rows);
+    QList<QVariantMap> archived;
+    for (const auto& athlete : archived_)
+        archived.append({{QStringLiteral("key"), QString::fromStdString(athlete.key)},
+                         {QStringLiteral("name"), QString::fromStdString(athlete.name)},
+                         {QStringLiteral("detail"), detailOf(athlete)}});
+    archivedRows_.show(archived);
 }
 
 const AthleteShown* SquadViewModel::find(const QString& key) const
@@ -130,6 +143,13 @@ void SquadViewModel::remove(const QString& key)
 {
     if (const AthleteShown* athlete = find(key))
         emit removed(key, QString::fromStdString(athlete->name));
+}
+
+void SquadViewModel::bringBack(const QString& key)
+{
+    const auto found = std::ranges::find(archived_, key.toStdString(), &AthleteShown::key);
+    if (found != archived_.end())
+        emit broughtBack(key, QString::fromStdString(found->name));
 }
 
 } // namespace fleetrung::views

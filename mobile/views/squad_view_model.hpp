@@ -34,21 +34,26 @@ class SquadViewModel : public QObject
     QML_ELEMENT
     QML_UNCREATABLE("Made by the program")
     Q_PROPERTY(fleetrung::views::Rows* athletes READ athletes CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* archived READ archived CONSTANT FINAL)
     Q_PROPERTY(QString countText READ countText NOTIFY changed FINAL)
 
 public:
     explicit SquadViewModel(const Preferences* preferences, QObject* parent = nullptr);
 
-    void show(std::vector<AthleteShown> athletes, const std::string& current, CivilDate today);
+    void show(std::vector<AthleteShown> athletes, std::vector<AthleteShown> archived, const std::string& current,
+              CivilDate today);
 
     Q_INVOKABLE void choose(const QString& key);
     /// The values of the form: of an athlete, or empty ones for a new athlete.
     Q_INVOKABLE QVariantMap form(const QString& key) const;
     /// Problems by field; empty where it was taken. An empty key makes a new athlete.
     Q_INVOKABLE QVariantMap save(const QString& key, const QVariantMap& form);
+    /// Into the archive: with all that was done, out of every list.
     Q_INVOKABLE void remove(const QString& key);
+    Q_INVOKABLE void bringBack(const QString& key);
 
     Rows* athletes() { return &rows_; }
+    Rows* archived() { return &archivedRows_; }
     QString countText() const;
 
 signals:
@@ -56,17 +61,21 @@ signals:
     void chosen(const QString& key);
     void saved(const fleetrung::views::AthleteShown& athlete); ///< an empty key: a new one
     void removed(const QString& key, const QString& name);
+    void broughtBack(const QString& key, const QString& name);
 
 private:
     void showRows();
+    QString detailOf(const AthleteShown& athlete) const;
     std::optional<int> ageOf(const AthleteShown& athlete) const;
     const AthleteShown* find(const QString& key) const;
 
     const Preferences* preferences_;
     std::vector<AthleteShown> athletes_;
+    std::vector<AthleteShown> archived_;
     std::string current_;
     CivilDate today_{};
     Rows rows_;
+    Rows archivedRows_;
 };
 
 } // namespace fleetrung::views

@@ -3,11 +3,12 @@ import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Fleetrung
 
-// The five places.
+// The five places: along the lower edge, or upright at the side where height is short.
 Rectangle {
     id: bar
 
     property int current: 0
+    property bool upright: false
 
     signal chosen(int index)
 
@@ -23,15 +24,18 @@ Rectangle {
     readonly property real growth: Math.min(Theme.textScale, 1.3)
 
     implicitHeight: 68 + 16 * (growth - 1)
+    implicitWidth: 84 * growth
     color: Theme.card
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
 
-    RowLayout {
+    GridLayout {
         anchors.fill: parent
         anchors.leftMargin: 4
         anchors.rightMargin: 4
-        spacing: 0
+        columns: bar.upright ? 1 : bar.places.length
+        columnSpacing: 0
+        rowSpacing: 0
 
         Repeater {
             model: bar.places
@@ -48,6 +52,7 @@ Rectangle {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
+                Layout.preferredHeight: 1
                 Accessible.role: Accessible.PageTab
                 Accessible.name: place.name
                 Accessible.selected: place.here

@@ -3,7 +3,8 @@ import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Fleetrung
 
-// A page: title and lead on top, then a column that scrolls, then, if there are any, actions that stay in reach.
+// A page: title and lead on top, then a column that scrolls, then, if there are any, actions that stay in reach. What
+// stands in `side` follows below, and beside it where the window is wide.
 Item {
     id: page
 
@@ -13,9 +14,12 @@ Item {
     property string leadNote
     property bool canGoBack: false
     default property alias content: column.data
+    property alias side: sideColumn.data
     property alias actions: actionColumn.data
+    property bool hasSide: false
 
     readonly property alias scroller: scroll
+    readonly property bool beside: hasSide && Theme.holdsTwo(width)
 
     signal back()
 
@@ -33,19 +37,20 @@ Item {
         anchors.bottom: actionArea.top
         clip: true
         contentWidth: width
-        contentHeight: column.implicitHeight + column.y + Theme.margin
+        contentHeight: Math.max(column.y + column.implicitHeight, page.hasSide ? sideColumn.y + sideColumn.implicitHeight : 0) + Theme.margin
         boundsBehavior: Flickable.StopAtBounds
 
         ScrollBar.vertical: ScrollBar { policy: scroll.contentHeight > scroll.height + 1 ? ScrollBar.AsNeeded : ScrollBar.AlwaysOff }
 
         ColumnLayout {
             id: column
-            x: Math.max(Theme.margin, (scroll.width - width) / 2)
+            x: Math.max(Theme.margin, (scroll.width - (page.beside ? 2 * width + Theme.margin : width)) / 2)
             y: Theme.margin
-            width: Math.min(scroll.width - 2 * Theme.margin, 680)
+            width: Math.min((scroll.width - (page.beside ? 3 : 2) * Theme.margin) / (page.beside ? 2 : 1), page.beside ? 600 : 680)
             spacing: Theme.gap
 
             ColumnLayout {
+                id: head
                 spacing: 2
 
                 RowLayout {
@@ -98,6 +103,14 @@ Item {
                     }
                 }
             }
+        }
+        ColumnLayout {
+            id: sideColumn
+            visible: page.hasSide
+            x: page.beside ? column.x + column.width + Theme.margin : column.x
+            y: column.y + (page.beside ? head.height : column.implicitHeight) + Theme.gap
+            width: column.width
+            spacing: Theme.gap
         }
     }
 

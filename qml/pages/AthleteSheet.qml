@@ -91,7 +91,7 @@ Sheet {
         objectName: "deleteAthlete"
         visible: root.key !== ""
         sign: Glyph.Bin
-        text: qsTr("Delete this athlete")
+        text: qsTr("Move to the archive")
         onClicked: {
             root.close()
             root.viewModel.remove(root.key)

@@ -2,7 +2,7 @@ import QtQuick
 import Fleetrung
 import Fleetrung.Views
 
-// Today's lifts; one of them opened is the live set.
+// Today's lifts; one of them opened is the live set, beside them where the window is wide.
 Item {
     id: root
 
@@ -10,6 +10,7 @@ Item {
 
     required property SquadDayViewModel squadDay
     required property DoneSetsViewModel doneSets
+    readonly property bool twoPanes: viewModel.liftOpen && Theme.holdsTwo(width)
 
     signal ladderAsked()
     signal squadAsked()
@@ -18,8 +19,11 @@ Item {
     SessionView {
         id: session
         objectName: "session"
-        anchors.fill: parent
-        visible: !root.viewModel.liftOpen
+        anchors.left: parent.left
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
+        width: root.twoPanes ? Math.round(0.44 * parent.width) : parent.width
+        visible: root.twoPanes || !root.viewModel.liftOpen
         viewModel: root.viewModel
         onLadderAsked: root.ladderAsked()
         onSquadAsked: root.squadAsked()
@@ -30,7 +34,10 @@ Item {
     }
     SetView {
         objectName: "set"
-        anchors.fill: parent
+        anchors.left: root.twoPanes ? session.right : parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
         visible: root.viewModel.liftOpen
         viewModel: root.viewModel
         doneText: root.doneSets.countText

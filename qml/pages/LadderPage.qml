@@ -14,6 +14,8 @@ PageFrame {
 
     signal squadAsked()
     signal calendarAsked()
+    signal reportAsked()
+    signal tablesAsked()
 
     function openStep(index: int) {
         if (root.ladder.openStep(index))
@@ -52,88 +54,6 @@ PageFrame {
             onClicked: stepsSheet.open()
         }
     }
-    Card {
-        objectName: "decision"
-        visible: root.ladder.decisionTitle !== ""
-        spacing: 10
-
-        HeadingText {
-            objectName: "decisionTitle"
-            text: root.ladder.decisionTitle
-            Layout.fillWidth: true
-        }
-        NoteText {
-            objectName: "reason"
-            text: root.ladder.reason
-            font.pixelSize: Theme.scaled(15)
-            lineHeight: 1.15
-            Layout.fillWidth: true
-        }
-        Repeater {
-            model: root.ladder.evidence
-
-            EvidenceRow {}
-        }
-        RowLayout {
-            visible: root.ladder.answerText !== ""
-            spacing: Theme.smallGap
-
-            Glyph {
-                sign: Glyph.Check
-                color: Theme.good
-                thickness: 3
-                Layout.preferredWidth: Theme.scaled(16)
-                Layout.preferredHeight: Theme.scaled(16)
-                Layout.alignment: Qt.AlignTop
-            }
-            BodyText {
-                objectName: "answer"
-                text: root.ladder.answerText
-                font.pixelSize: Theme.scaled(15)
-                Layout.fillWidth: true
-            }
-        }
-    }
-    Card {
-        visible: root.ladder.nextText !== ""
-
-        BodyText {
-            objectName: "next"
-            text: root.ladder.nextText
-            font.pixelSize: Theme.scaled(15)
-            Layout.fillWidth: true
-        }
-    }
-    MarkedLine {
-        objectName: "caution"
-        visible: root.ladder.caution !== ""
-        caution: true
-        text: root.ladder.caution
-    }
-    Card {
-        visible: root.season.hasSeason
-
-        HeadingText {
-            text: root.season.name
-            Layout.fillWidth: true
-        }
-        ActionButton {
-            objectName: "editSeason"
-            sign: Glyph.Pencil
-            text: qsTr("Change the season")
-            onClicked: editSheet.open()
-        }
-        ActionButton {
-            objectName: "calendar"
-            text: qsTr("Hand out as a calendar")
-            onClicked: root.calendarAsked()
-        }
-        ActionButton {
-            objectName: "premise"
-            text: qsTr("Why shorter ranges? Both sides")
-            onClicked: premiseSheet.open()
-        }
-    }
     EmptyState {
         objectName: "emptyLadder"
         visible: !root.ladder.hasSeason
@@ -143,6 +63,102 @@ PageFrame {
         action: root.ladder.canPlan ? qsTr("Plan a season") : qsTr("Go to Squad")
         onAsked: root.ladder.canPlan ? planSheet.open() : root.squadAsked()
     }
+
+    hasSide: ladder.hasSeason
+    side: [
+        Card {
+            objectName: "decision"
+            visible: root.ladder.decisionTitle !== ""
+            spacing: 10
+
+            HeadingText {
+                objectName: "decisionTitle"
+                text: root.ladder.decisionTitle
+                Layout.fillWidth: true
+            }
+            NoteText {
+                objectName: "reason"
+                text: root.ladder.reason
+                font.pixelSize: Theme.scaled(15)
+                lineHeight: 1.15
+                Layout.fillWidth: true
+            }
+            Repeater {
+                model: root.ladder.evidence
+
+                EvidenceRow {}
+            }
+            RowLayout {
+                visible: root.ladder.answerText !== ""
+                spacing: Theme.smallGap
+
+                Glyph {
+                    sign: Glyph.Check
+                    color: Theme.good
+                    thickness: 3
+                    Layout.preferredWidth: Theme.scaled(16)
+                    Layout.preferredHeight: Theme.scaled(16)
+                    Layout.alignment: Qt.AlignTop
+                }
+                BodyText {
+                    objectName: "answer"
+                    text: root.ladder.answerText
+                    font.pixelSize: Theme.scaled(15)
+                    Layout.fillWidth: true
+                }
+            }
+        },
+        Card {
+            visible: root.ladder.nextText !== ""
+
+            BodyText {
+                objectName: "next"
+                text: root.ladder.nextText
+                font.pixelSize: Theme.scaled(15)
+                Layout.fillWidth: true
+            }
+        },
+        MarkedLine {
+            objectName: "caution"
+            visible: root.ladder.caution !== ""
+            caution: true
+            text: root.ladder.caution
+        },
+        Card {
+            visible: root.season.hasSeason
+
+            HeadingText {
+                text: root.season.name
+                Layout.fillWidth: true
+            }
+            ActionButton {
+                objectName: "editSeason"
+                sign: Glyph.Pencil
+                text: qsTr("Change the season")
+                onClicked: editSheet.open()
+            }
+            ActionButton {
+                objectName: "report"
+                text: qsTr("Season report as PDF")
+                onClicked: root.reportAsked()
+            }
+            ActionButton {
+                objectName: "tables"
+                text: qsTr("All numbers as CSV tables")
+                onClicked: root.tablesAsked()
+            }
+            ActionButton {
+                objectName: "calendar"
+                text: qsTr("Hand out as a calendar")
+                onClicked: root.calendarAsked()
+            }
+            ActionButton {
+                objectName: "premise"
+                text: qsTr("Why shorter ranges? Both sides")
+                onClicked: premiseSheet.open()
+            }
+        }
+    ]
 
     actions: GridLayout {
         visible: root.ladder.canAnswer

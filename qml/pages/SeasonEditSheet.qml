@@ -3,13 +3,17 @@ import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
-// The season that stands: competitions, days away, boxes. Each is changed by touch.
+// The season that stands: competitions, days away, the week, the weight room. Each is changed by touch.
 Sheet {
     id: root
 
     required property SeasonViewModel season
 
     title: qsTr("Change the season")
+    onAboutToShow: {
+        minutes.text = season.sessionMinutes
+        minutes.problem = ""
+    }
 
     HeadingText {
         text: qsTr("Competitions")
@@ -71,6 +75,61 @@ Sheet {
             root.season.editBlock(-1)
             blockSheet.open()
         }
+    }
+    HeadingText {
+        text: qsTr("The week")
+        font.pixelSize: Theme.valueSize
+        Layout.fillWidth: true
+    }
+    ManyChoices {
+        objectName: "liftDays"
+        bound: true
+        label: qsTr("Days with lifts")
+        options: root.season.weekdays
+        chosen: root.season.liftDays
+        onToggled: index => root.season.toggleLiftDay(index)
+    }
+    ManyChoices {
+        objectName: "sprintDays"
+        bound: true
+        label: qsTr("Days with sprints")
+        options: root.season.weekdays
+        chosen: root.season.sprintDays
+        onToggled: index => root.season.toggleSprintDay(index)
+    }
+    Field {
+        id: minutes
+        objectName: "minutes"
+        label: qsTr("Length of a session with lifts, minutes")
+        number: true
+        onAccepted: problem = root.season.setSessionMinutes(text)
+    }
+    ActionButton {
+        objectName: "keepMinutes"
+        visible: minutes.text !== root.season.sessionMinutes
+        text: qsTr("Keep this length")
+        onClicked: minutes.problem = root.season.setSessionMinutes(minutes.text)
+    }
+    HeadingText {
+        text: qsTr("The weight room")
+        font.pixelSize: Theme.valueSize
+        Layout.fillWidth: true
+    }
+    ManyChoices {
+        objectName: "equipment"
+        bound: true
+        label: qsTr("What it has")
+        options: [qsTr("Bar"), qsTr("Rack"), qsTr("Pins"), qsTr("Blocks")]
+        chosen: root.season.equipment
+        onToggled: index => root.season.toggleEquipment(index)
+    }
+    NoteText {
+        objectName: "refusal"
+        text: root.season.problem
+        visible: text !== ""
+        color: Theme.stop
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     HeadingText {
         text: qsTr("Boxes")

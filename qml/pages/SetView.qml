@@ -22,13 +22,14 @@ PageFrame {
     canGoBack: true
     onBack: set.leaveLift()
 
-    // In large text the number comes before what is as it should be.
-    readonly property bool terse: Theme.large && set.repetitionCount > 0
+    // In large text, and where height is short, the number comes before what is as it should be.
+    readonly property bool terse: (Theme.large || low) && set.repetitionCount > 0
+    readonly property bool low: height < 480
 
     BodyText {
         objectName: "athleteName"
         text: root.set.athleteName
-        visible: text !== ""
+        visible: text !== "" && !(root.low && root.terse)
         color: Theme.accent
         font.weight: Font.DemiBold
         Layout.fillWidth: true

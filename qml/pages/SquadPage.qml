@@ -11,8 +11,10 @@ Item {
     required property SquadDayViewModel day
     required property Preferences preferences
     required property SensorsViewModel sensors
+    required property bool demoOffered
     property int part: 0
 
+    signal demoAsked()
     signal benchAsked()
     signal sensorsAsked()
     signal importAsked()
@@ -55,6 +57,18 @@ Item {
                     sheet.key = ""
                     sheet.open()
                 }
+            },
+            ActionButton {
+                objectName: "openDemo"
+                visible: root.demoOffered
+                text: root.viewModel.athletes.count === 0 ? qsTr("Look around with a demo squad") : qsTr("Look at the demo squad")
+                onClicked: root.demoAsked()
+            },
+            ActionButton {
+                objectName: "openArchive"
+                visible: root.viewModel.archived.count > 0
+                text: qsTr("Archive")
+                onClicked: archive.open()
             },
             ActionButton {
                 objectName: "importSets"
@@ -113,6 +127,11 @@ Item {
         viewModel: root.viewModel
         massUnit: root.preferences.massUnit
         lengthUnit: root.preferences.lengthUnit
+    }
+    ArchiveSheet {
+        id: archive
+        objectName: "archiveSheet"
+        viewModel: root.viewModel
     }
     CautionsSheet {
         id: cautions

@@ -16,8 +16,15 @@ ListFrame {
 
     title: qsTr("Squad")
     aside: viewModel.countText
-    model: byRack ? viewModel.turns : viewModel.due
-    delegate: byRack ? turn : athlete
+    // Together: rows of one kind are no use to the other's delegate.
+    function showKind() {
+        model = null
+        delegate = byRack ? turn : athlete
+        model = byRack ? viewModel.turns : viewModel.due
+    }
+
+    onByRackChanged: showKind()
+    Component.onCompleted: showKind()
     section.property: byRack ? "round" : ""
     section.delegate: HeadingText {
         required property string section

@@ -2,11 +2,13 @@ import QtQuick
 import Fleetrung
 import Fleetrung.Views
 
-// Sprints and jumps: what was run, and the forms to type it.
+// Sprints, jumps and work: what was run, and the forms to type it.
 PageFrame {
     id: root
 
     required property TrackViewModel viewModel
+    required property TrackWorkViewModel work
+    readonly property int part: work.shown ? 2 : viewModel.jumpsShown ? 1 : 0
 
     signal squadAsked()
     signal importAsked()
@@ -17,24 +19,27 @@ PageFrame {
     Choices {
         objectName: "kind"
         visible: root.viewModel.hasAthlete
-        options: [qsTr("Sprints"), qsTr("Jumps")]
-        current: root.viewModel.jumpsShown ? 1 : 0
-        onChosen: index => root.viewModel.jumpsShown = index === 1
+        options: [qsTr("Sprints"), qsTr("Jumps"), qsTr("Work")]
+        current: root.part
+        onChosen: index => {
+            root.viewModel.jumpsShown = index === 1
+            root.work.shown = index === 2
+        }
     }
     ActionButton {
         objectName: "add"
         visible: root.viewModel.hasAthlete
         main: true
         sign: Glyph.Plus
-        text: root.viewModel.jumpsShown ? qsTr("Add a jump") : qsTr("Add a run")
-        onClicked: root.viewModel.jumpsShown ? jumpSheet.open() : runSheet.open()
+        text: [qsTr("Add a run"), qsTr("Add a jump"), qsTr("Add work")][root.part]
+        onClicked: [runSheet, jumpSheet, workSheet][root.part].open()
     }
     RunFilter {
-        visible: !root.viewModel.jumpsShown && root.viewModel.bests.count > 0
+        visible: root.part === 0 && root.viewModel.bests.count > 0
         viewModel: root.viewModel
     }
     Repeater {
-        model: root.viewModel.jumpsShown ? null : root.viewModel.runs
+        model: root.part === 0 ? root.viewModel.runs : null
 
         RunRow {
             onOpened: {
@@ -45,7 +50,7 @@ PageFrame {
         }
     }
     Repeater {
-        model: root.viewModel.jumpsShown ? root.viewModel.jumps : null
+        model: root.part === 1 ? root.viewModel.jumps : null
 
         Card {
             id: entry
@@ -74,19 +79,23 @@ PageFrame {
     }
     ActionButton {
         objectName: "more"
-        visible: root.viewModel.hasMore
+        visible: root.part < 2 && root.viewModel.hasMore
         text: qsTr("Show earlier ones")
         onClicked: root.viewModel.showMore()
     }
+    WorkPart {
+        visible: root.viewModel.hasAthlete && root.part === 2
+        viewModel: root.work
+    }
     ActionButton {
         objectName: "importRuns"
-        visible: root.viewModel.hasAthlete && !root.viewModel.jumpsShown
+        visible: root.viewModel.hasAthlete && root.part === 0
         text: qsTr("Import runs from a file")
         onClicked: root.importAsked()
     }
     EmptyState {
         objectName: "emptyTrack"
-        visible: (root.viewModel.jumpsShown ? root.viewModel.jumps.count : root.viewModel.runs.count) === 0
+        visible: !root.viewModel.hasAthlete || (root.part < 2 && [root.viewModel.runs, root.viewModel.jumps][root.part].count === 0)
         sign: Glyph.Track
         title: root.viewModel.emptyTitle
         text: root.viewModel.emptyText
@@ -108,5 +117,10 @@ PageFrame {
         id: jumpSheet
         objectName: "jumpSheet"
         viewModel: root.viewModel
+    }
+    WorkSheet {
+        id: workSheet
+        objectName: "workSheet"
+        viewModel: root.work
     }
 }

@@ -39,20 +39,6 @@ PageFrame {
         viewModel: root.viewModel.lift
         onCleared: root.viewModel.clearFilters()
     }
-    LoadVelocityCard {
-        objectName: "loads"
-        viewModel: root.viewModel.loads
-    }
-    SprintTrendCard {
-        objectName: "sprintTrends"
-        viewModel: root.viewModel.sprint
-        onCleared: root.viewModel.clearFilters()
-    }
-    DidItWorkCard {
-        objectName: "didItWork"
-        visible: viewModel.hasSeason
-        viewModel: root.viewModel.didItWork
-    }
     EmptyState {
         objectName: "emptyTrends"
         visible: root.viewModel.isEmpty
@@ -60,4 +46,22 @@ PageFrame {
         title: qsTr("Nothing measured yet")
         text: qsTr("Each session begins with a probe set: three repetitions with full intent at the same load. From the third session on, this page shows whether you reach peak velocity sooner.")
     }
+
+    hasSide: !viewModel.isEmpty
+    side: [
+        LoadVelocityCard {
+            objectName: "loads"
+            viewModel: root.viewModel.loads
+        },
+        SprintTrendCard {
+            objectName: "sprintTrends"
+            viewModel: root.viewModel.sprint
+            onCleared: root.viewModel.clearFilters()
+        },
+        DidItWorkCard {
+            objectName: "didItWork"
+            visible: viewModel.hasSeason
+            viewModel: root.viewModel.didItWork
+        }
+    ]
 }

@@ -40,6 +40,11 @@ Sheet {
         number: true
         problem: root.problems.load ?? ""
     }
+    RowButton {
+        objectName: "typedByPlates"
+        title: qsTr("By plates")
+        onClicked: plates.open()
+    }
     Field {
         id: repetitions
         objectName: "repetitions"
@@ -73,6 +78,14 @@ Sheet {
         visible: text !== ""
         text: root.viewModel.maximumText({ load: load.text, repetitions: repetitions.text, effort: effort.text })
         Layout.fillWidth: true
+    }
+
+    PlatesSheet {
+        id: plates
+        objectName: "typedPlatesSheet"
+        entry: root.viewModel.plates
+        load: load.text
+        onTaken: text => load.text = text
     }
 
     actions: ActionButton {

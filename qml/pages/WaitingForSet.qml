@@ -52,6 +52,12 @@ ColumnLayout {
         text: root.viewModel.load
         onTextChanged: root.viewModel.load = load.text
     }
+    RowButton {
+        objectName: "byPlates"
+        visible: load.visible
+        title: qsTr("By plates")
+        onClicked: plates.open()
+    }
     NoteText {
         objectName: "plates"
         visible: text !== "" && !root.viewModel.running
@@ -63,5 +69,13 @@ ColumnLayout {
         title: root.viewModel.waitingTitle
         text: root.viewModel.waitingText
         Layout.topMargin: 8
+    }
+
+    PlatesSheet {
+        id: plates
+        objectName: "platesSheet"
+        entry: root.viewModel.plates
+        load: root.viewModel.load
+        onTaken: text => load.text = text
     }
 }

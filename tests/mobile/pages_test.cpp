@@ -146,7 +146,7 @@ TEST_CASE("Under eighteen an athlete is taken only with a guardian's consent", "
 {
     Preferences preferences;
     SquadViewModel view(&preferences);
-    view.show({}, "", day("2026-03-30"));
+    view.show({}, {}, "", day("2026-03-30"));
     int saved = 0;
     QObject::connect(&view, &SquadViewModel::saved, [&saved] { ++saved; });
     QVariantMap form{{QStringLiteral("name"), QStringLiteral("Ada  Example")},

@@ -139,3 +139,80 @@ TEST_CASE("Pain needs a place, and what was not said stays unsaid", "[views][wel
     CHECK(elsewhere->painWhere.empty()); // everywhere: it counts for all lifts
     CHECK(wellnessWords(*said, units).startsWith(QStringLiteral("slept 7.5 h · pain 4, ")));
 }
+
+namespace
+{
+
+/// The season that stands, as the page would keep and show it after each change.
+struct EditedSeason {
+    Preferences preferences;
+    SeasonViewModel view{&preferences};
+    season::SeasonSetup setup = outdoor();
+    QString said;
+
+    EditedSeason()
+    {
+        show();
+        QObject::connect(&view, &SeasonViewModel::seasonChanged,
+                         [this](const season::SeasonSetup& now, const season::SeasonSetup&, const QString& text) {
+                             setup = now;
+                             said = text;
+                             show();
+                         });
+    }
+
+    void show()
+    {
+        const auto plan = season::planSeason(setup);
+        REQUIRE(plan);
+        view.show(SeasonShown{*plan, season::startStates(*plan), on("2026-12-01")});
+    }
+};
+
+} // namespace
+
+TEST_CASE("Days of the week are put into the plan and taken out by a tap", "[views][season]")
+{
+    EditedSeason season;
+    CHECK(season.view.liftDays() == QVariantList({0, 2, 4}));
+    season.view.toggleLiftDay(5); // Saturday
+    CHECK(season.setup.trainingDays == std::vector<int>{1, 3, 5, 6});
+    season.view.toggleLiftDay(2);
+    CHECK(season.setup.trainingDays == std::vector<int>{1, 5, 6});
+    CHECK(season.view.liftDays() == QVariantList({0, 4, 5}));
+    season.view.toggleSprintDay(1);
+    CHECK(season.setup.sprintDays == std::vector<int>{2});
+}
+
+TEST_CASE("The last day with lifts stays, and the page says why", "[views][season]")
+{
+    EditedSeason season;
+    for (const int day : {0, 2})
+        season.view.toggleLiftDay(day);
+    season.said.clear();
+    season.view.toggleLiftDay(4);
+    CHECK(season.setup.trainingDays == std::vector<int>{5});
+    CHECK(season.said.isEmpty());
+    CHECK_FALSE(season.view.problem().isEmpty());
+}
+
+TEST_CASE("What the weight room has decides which rungs are planned", "[views][season]")
+{
+    EditedSeason season;
+    CHECK(season.view.equipment() == QVariantList({0, 1, 2}));
+    season.view.toggleEquipment(2); // no pins
+    CHECK(season.setup.equipment == std::vector<std::string>{"bar", "rack"});
+    season.view.toggleEquipment(3);
+    CHECK(season.setup.equipment == std::vector<std::string>{"bar", "rack", "blocks"});
+}
+
+TEST_CASE("A session's length is a whole number of minutes a person can spend", "[views][season]")
+{
+    EditedSeason season;
+    CHECK_FALSE(season.view.setSessionMinutes(QStringLiteral("long")).isEmpty());
+    CHECK_FALSE(season.view.setSessionMinutes(QStringLiteral("5")).isEmpty());
+    CHECK(season.setup.sessionMinutes == 90);
+    CHECK(season.view.setSessionMinutes(QStringLiteral("75")).isEmpty());
+    CHECK(season.setup.sessionMinutes == 75);
+    CHECK(season.view.sessionMinutes() == QStringLiteral("75"));
+}

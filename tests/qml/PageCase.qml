@@ -12,6 +12,12 @@ TestCase {
     visible: true
     when: windowShown
 
+    // A test that failed half way leaves nothing behind.
+    function cleanup() {
+        Theme.textScale = 1
+        width = 360
+    }
+
     function visit(item: Item, look: var) {
         if (!item.visible)
             return

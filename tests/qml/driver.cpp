@@ -5,11 +5,14 @@
 
 #include <QDirIterator>
 #include <QFile>
+#include <QFileInfo>
 #include <QQmlEngine>
+#include <QThread>
 
 #include "demo/simulator/simulator.hpp"
 #include "engine/base/numbers.hpp"
 #include "engine/sprint/model.hpp"
+#include "mobile/logbook/track_log.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
 
@@ -368,6 +371,32 @@ TrackViewModel* Driver::track(int runs)
     return view;
 }
 
+TrackWorkViewModel* Driver::trackWork(int weeks)
+{
+    TrackWorkData data;
+    std::vector<track::Work> done;
+    for (int week = weeks - 1; week >= 0; --week) {
+        store::TrackWork row;
+        row.id.bytes[15] = static_cast<std::uint8_t>(week + 1);
+        row.done.trainingDay = today - std::chrono::days{7 * week};
+        row.kind = "resisted";
+        row.distance = 30;
+        row.repetitions = week == 0 ? 30 : 20;
+        row.effort = 8;
+        row.loadKg = 10;
+        row.restS = 180;
+        row.surface = "track";
+        row.shoes = "spikes";
+        done.push_back(logbook::workOf(row));
+        data.work.push_back({row, track::fastMetres(done.back(), std::nullopt)});
+    }
+    if (weeks > 0)
+        data.weeks = track::weeks({}, done, {}, today - std::chrono::days{7 * (weeks - 1)}, today);
+    auto* view = owned(new TrackWorkViewModel(&preferences_, this));
+    view->show(today, std::move(data));
+    return view;
+}
+
 TrendsViewModel* Driver::trends()
 {
     LadderTrend squat{.name = "Squat", .quantity = "time to peak velocity", .points = {}};
@@ -482,8 +511,14 @@ SquadViewModel* Driver::squad(int athletes)
         shown.push_back(athlete);
     }
     auto* view = owned(new SquadViewModel(&preferences_, this));
-    view->show(shown, athletes > 0 ? "0" : "", today);
+    view->show(shown, {}, athletes > 0 ? "0" : "", today);
     return view;
+}
+
+store::StorePaths Driver::ownPaths() const
+{
+    return {.rows = folder_.filePath(store_ + QStringLiteral(".fleetrung")).toStdString(),
+            .captures = folder_.filePath(store_ + QStringLiteral(".captures")).toStdString()};
 }
 
 AppViewModel* Driver::app()
@@ -492,10 +527,8 @@ AppViewModel* Driver::app()
     log_.reset();
     static int stores = 0;
     store_ = QStringLiteral("store%1").arg(++stores);
-    log_ = std::make_unique<LogThread>(
-        store::StorePaths{.rows = folder_.filePath(store_ + QStringLiteral(".fleetrung")).toStdString(),
-                          .captures = folder_.filePath(store_ + QStringLiteral(".captures")).toStdString()},
-        newIdentifier());
+    slowDemo_ = false;
+    log_ = std::make_unique<LogThread>(ownPaths(), newIdentifier());
     makeApp();
     return owned(app_.get());
 }
@@ -507,10 +540,41 @@ AppViewModel* Driver::restart()
     return owned(app_.get());
 }
 
+namespace
+{
+
+/// A demo of one athlete without a season; or one that is never done.
+decltype(DemoHand::make) demoOf(bool slow)
+{
+    return [slow](const store::StorePaths& paths, const std::function<bool(double)>& progress) -> Expected<CivilDate> {
+        while (slow) {
+            if (!progress(0.25))
+                return fail(Code::Cancelled, "demo", "was cancelled");
+            QThread::msleep(5);
+        }
+        auto logbook = logbook::Logbook::open(paths, newIdentifier(), newIdentifier);
+        if (!logbook)
+            return tl::unexpected(logbook.error());
+        store::Athlete athlete;
+        athlete.name = "Demo Example";
+        athlete.born = day("2000-02-01");
+        return logbook->addAthlete(athlete).map([](const Identifier&) { return day("2026-06-03"); });
+    };
+}
+
+} // namespace
+
+bool Driver::demoKept()
+{
+    return QFile::exists(folder_.filePath(store_ + QStringLiteral("-demo/athletes.fleetrung")));
+}
+
 void Driver::makeApp()
 {
     app_ = std::make_unique<AppViewModel>(&preferences_, log_.get(), DayClock(today));
     app_->handFilesTo(folderHand(folder_.filePath(store_)));
+    app_->offerDemo({.folder = folder_.filePath(store_ + QStringLiteral("-demo")), .make = demoOf(slowDemo_)},
+                    ownPaths());
     app_->refresh();
     settle();
 }
@@ -587,6 +651,16 @@ QString Driver::handedCalendar()
             text = QString::fromUtf8(found.readAll());
     }
     return text;
+}
+
+int Driver::handedFiles(const QString& ending)
+{
+    int files = 0;
+    for (QDirIterator file(folder_.filePath(store_), {QStringLiteral("*.") + ending}, QDir::Files,
+                           QDirIterator::Subdirectories);
+         file.hasNext();)
+        files += QFileInfo(file.next()).size() > 0;
+    return files;
 }
 
 void Driver::settle()

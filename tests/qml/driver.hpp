@@ -39,6 +39,8 @@ public:
     /// Due athletes "0", "1", ... on half squat, the even ones in group A, the others in B; two racks.
     Q_INVOKABLE fleetrung::views::SquadDayViewModel* squadDay(int athletes);
     Q_INVOKABLE fleetrung::views::TrackViewModel* track(int runs);
+    /// Sprints behind a sled in each of the last weeks, the latest week far above those before it; nothing for 0.
+    Q_INVOKABLE fleetrung::views::TrackWorkViewModel* trackWork(int weeks);
     Q_INVOKABLE fleetrung::views::TrendsViewModel* trends();
     Q_INVOKABLE fleetrung::views::TrendsViewModel* emptyTrends();
     /// Whether it worked: the sprint two weeks later goes beyond chance, or three tests are missing.
@@ -72,6 +74,8 @@ public:
     Q_INVOKABLE void plantSecondAthlete();
     /// The text of the calendar file that was handed out.
     Q_INVOKABLE QString handedCalendar();
+    /// How many files of that ending were handed out and are not empty.
+    Q_INVOKABLE int handedFiles(const QString& ending);
     Q_INVOKABLE QString keyOf(const QString& athlete);
     /// Names of the athletes who have a session in the store.
     Q_INVOKABLE QString ownersOfSets();
@@ -89,6 +93,10 @@ public:
     Q_INVOKABLE void offerSimulatedSet(int repetitions);
     /// Repetitions of the athlete's latest stored set that are not struck out; -1 where there is none.
     Q_INVOKABLE int storedRepetitions();
+    /// Whether the demo's logbook stands on the disk.
+    Q_INVOKABLE bool demoKept();
+    /// Of the program made by `restart`: a demo takes until it is cancelled.
+    Q_INVOKABLE void slowDemo() { slowDemo_ = true; }
     /// A file where the program looks for those of other programs.
     Q_INVOKABLE void putFile(const QString& name, const QString& text);
     /// Runs of all athletes in the store.
@@ -97,12 +105,14 @@ public:
 private:
     void plant(const char* name);
     void makeApp();
+    [[nodiscard]] store::StorePaths ownPaths() const;
 
     views::Preferences preferences_;
     std::int64_t now_ = 0; ///< ns, of teaching
     sensor::Taught answer_;
     double time_ = 0; ///< s, of samples
     QTemporaryDir folder_;
+    bool slowDemo_ = false;
     QString store_; ///< name of the one in use
     std::unique_ptr<views::LogThread> log_;
     std::unique_ptr<views::AppViewModel> app_;

@@ -260,4 +260,29 @@ PageCase {
     }
 
     Component { id: spyComponent; SignalSpy {} }
+
+    function test_theLoadIsPutTogetherFromPlates() {
+        const page = openSet()
+        driver.sensor(page.viewModel, BenchViewModel.Ready)
+        tapIn(findChild(findChild(page, "set"), "scroll"), findChild(page, "byPlates"))
+        const sheet = findChild(page, "platesSheet")
+        tryCompare(sheet, "opened", true)
+        compare(findChild(sheet.contentItem, "platesTotal").text, "140 kg")
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        tapIn(scroll, findChild(sheet.contentItem, "barAlone"))
+        compare(findChild(sheet.contentItem, "platesTotal").text, "20 kg")
+        for (const plate of [0, 6, 3])
+            tapIn(scroll, findChild(sheet.contentItem, "plate" + plate))
+        compare(findChild(sheet.contentItem, "platesTotal").text, "92.5 kg")
+        compare(findChild(sheet.contentItem, "platesSide").text, "Each side 25 + 10 + 1.25. Bar 20 kg.")
+        tapIn(scroll, findChild(sheet.contentItem, "takeOff")) // the 10, put on last
+        compare(findChild(sheet.contentItem, "platesTotal").text, "72.5 kg")
+        for (const scale of [1, 2]) {
+            Theme.textScale = scale
+            checkSheet(sheet)
+        }
+        tap(findChild(sheet.contentItem, "takeLoad"))
+        tryCompare(sheet, "opened", false)
+        compare(page.viewModel.load, "72.5")
+    }
 }

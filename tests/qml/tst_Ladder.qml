@@ -12,6 +12,20 @@ PageCase {
         return createTemporaryObject(pageComponent, testCase, { viewModel: view, season: driver.season() })
     }
 
+    function test_aWideWindowHoldsTwoColumns() {
+        testCase.width = 980
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const left = findChild(page, "stair")
+        const right = findChild(page, "decision")
+        verify(right.mapToItem(page, 0, 0).x >= left.mapToItem(page, left.width, 0).x)
+        verify(Math.abs(right.mapToItem(page, 0, 0).y - left.mapToItem(page, 0, 0).y) < 200)
+        checkPage(page)
+        Theme.textScale = 2 // too large for two
+        waitForRendering(page)
+        verify(right.mapToItem(page, 0, 0).y >= left.mapToItem(page, 0, left.height).y)
+    }
+
     function test_thePageFitsTheSmallestScreen() {
         checkPage(makePage(driver.ladder()))
     }
@@ -135,6 +149,26 @@ PageCase {
         tapIn(findChild(form.contentItem, "sheetScroll"), findChild(form.contentItem, "deleteCompetition"))
         verify(form.opened)
         verify(findChild(form.contentItem, "seasonProblem").text !== "")
+    }
+
+    function test_theWeekAndTheWeightRoomAreChangedByTouch() {
+        const page = makePage(driver.ladder())
+        let said = []
+        page.season.seasonChanged.connect((setup, before, text) => said.push(text))
+        waitForRendering(page)
+        const sheet = openSheet(page, "editSeason", "seasonEditSheet")
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "liftDays"), "option5"))
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "equipment"), "option2"))
+        compare(said.length, 2)
+        verify(!findChild(sheet.contentItem, "keepMinutes").visible)
+        findChild(findChild(sheet.contentItem, "minutes"), "input").text = "70"
+        tapIn(scroll, findChild(sheet.contentItem, "keepMinutes"))
+        compare(said.length, 3)
+        for (const scale of [1, 2]) {
+            Theme.textScale = scale
+            checkSheet(sheet)
+        }
     }
 
     function test_daysAwayAreAddedByTouch() {

@@ -28,6 +28,43 @@ TestCase {
         }
     }
 
+    function test_aLowWindowHasItsBarAtTheSide() {
+        const window = makeMain()
+        window.width = 844
+        window.height = 390
+        tryVerify(() => findChild(window, "sideBar").visible)
+        verify(!window.footer.visible)
+        mouseClick(findChild(findChild(window, "sideBar"), "place3"))
+        compare(window.place, 3)
+        for (let i = 0; i < 5; ++i)
+            verify(findChild(findChild(window, "sideBar"), "place" + i).height >= 48)
+        window.width = 360
+        window.height = 640
+        tryVerify(() => window.footer.visible)
+        verify(!findChild(window, "sideBar").visible)
+    }
+
+    function test_wideWindowsShowTheLiftBesideTheDaysList() {
+        const window = makeMain()
+        driver.plantSeason()
+        window.width = 1280
+        window.height = 800
+        const bench = window.app.bench
+        const session = findChild(window, "session")
+        const set = findChild(window, "set")
+        verify(session.visible)
+        verify(!set.visible)
+        bench.openLift("squat")
+        tryVerify(() => set.visible && session.visible)
+        tryVerify(() => set.mapToItem(null, set.width, 0).x === 1280)
+        const edge = session.mapToItem(null, session.width, 0).x
+        verify(set.mapToItem(null, 0, 0).x >= edge - 1)
+        window.width = 360
+        window.height = 640
+        tryVerify(() => !session.visible)
+        verify(set.visible)
+    }
+
     function test_theCautionsStandBeforeTheFirstStart() {
         driver.preferences().cautionsRead = false
         const window = makeMain()
@@ -40,6 +77,77 @@ TestCase {
         mouseClick(findChild(sheet.contentItem, "understood"))
         tryCompare(sheet, "opened", false)
         compare(driver.preferences().cautionsRead, true)
+    }
+
+    function test_anArchivedAthleteComesBack() {
+        const window = makeMain()
+        driver.plantSeason()
+        const key = driver.keyOf("Mira Example")
+        window.place = 4
+        const page = findChild(window, "squadPage")
+        verify(!findChild(page, "openArchive").visible)
+        window.app.squad.remove(key)
+        driver.settle()
+        compare(driver.keyOf("Mira Example"), "")
+        compare(window.app.squad.archived.count, 1)
+        tryVerify(() => findChild(page, "openArchive").visible)
+        wait(40)
+        mouseClick(findChild(page, "openArchive"))
+        const sheet = findChild(window, "archiveSheet")
+        tryCompare(sheet, "opened", true)
+        wait(40)
+        mouseClick(findChild(sheet.contentItem, "bringBack"))
+        driver.settle()
+        compare(driver.keyOf("Mira Example"), key)
+        verify(window.app.ladder.hasSeason)
+        tryCompare(sheet, "opened", false)
+        window.app.undo()
+        driver.settle()
+        compare(driver.keyOf("Mira Example"), "")
+    }
+
+    function test_theDemoSquadIsMarkedAndLeavesNothingBehind() {
+        const window = makeMain()
+        window.app.squad.save("", { name: "Ada Example", born: "1999-05-17", mass: "", stature: "", years: "", event: "", consent: false })
+        driver.settle()
+        const strip = findChild(window, "demoStrip")
+        verify(!strip.visible)
+        window.place = 4
+        verify(findChild(findChild(window, "squadPage"), "openDemo").visible)
+        window.app.openDemo()
+        tryCompare(window.app, "demoShown", true)
+        driver.settle()
+        verify(strip.visible)
+        verify(findChild(strip, "demoText").text.indexOf("invented") > 0)
+        compare(driver.keyOf("Ada Example"), "")
+        verify(driver.keyOf("Demo Example") !== "")
+        verify(driver.demoKept())
+        window.app.squad.save("", { name: "Stray Example", born: "1999-05-17", mass: "", stature: "", years: "", event: "", consent: false })
+        driver.settle()
+        mouseClick(findChild(strip, "endDemo"))
+        driver.settle()
+        verify(!window.app.demoShown)
+        verify(!strip.visible)
+        verify(!driver.demoKept())
+        verify(driver.keyOf("Ada Example") !== "")
+        compare(driver.keyOf("Demo Example"), "")
+        compare(driver.keyOf("Stray Example"), "") // written into the demo, gone with it
+    }
+
+    function test_makingTheDemoSquadIsWatchedAndCancelled() {
+        driver.app()
+        driver.slowDemo()
+        const window = createTemporaryObject(mainComponent, null, { app: driver.restart() })
+        window.app.openDemo()
+        const strip = findChild(window, "demoStrip")
+        tryVerify(() => findChild(strip, "demoText").text.indexOf("25") > 0)
+        tryCompare(strip, "visible", true)
+        wait(40)
+        mouseClick(findChild(strip, "endDemo"))
+        tryCompare(window.app, "demoMaking", false)
+        verify(!window.app.demoShown)
+        verify(!driver.demoKept())
+        verify(!strip.visible)
     }
 
     function test_anAthleteIsAddedDeletedAndBroughtBack() {
@@ -297,6 +405,22 @@ TestCase {
         verify(bench.liftOpen)
         compare(bench.sensor, BenchViewModel.Ready)
         bench.leaveLift()
+    }
+
+    function test_theSeasonIsHandedOutAsReportAndTables() {
+        const window = makeMain()
+        driver.plantSeason()
+        compare(driver.handedFiles("pdf"), 0)
+        window.app.handOutReport()
+        driver.settle()
+        verify(window.app.notice.indexOf("The report is in ") === 0, window.app.notice)
+        verify(window.app.notice.endsWith("Outdoor 2026, Mira Example.pdf"), window.app.notice)
+        compare(driver.handedFiles("pdf"), 1)
+        window.app.handOutTables()
+        driver.settle()
+        const files = driver.handedFiles("csv")
+        verify(files > 15, files + " tables")
+        verify(window.app.notice.indexOf(files + " tables in ") === 0, window.app.notice)
     }
 
     function test_theSeasonIsHandedOutAsACalendar() {

@@ -9,7 +9,7 @@ PageCase {
     Component { id: pageComponent; SquadPage { anchors.fill: parent } }
 
     function makePage(view: SquadViewModel): SquadPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view, day: driver.squadDay(5), preferences: driver.preferences(), sensors: driver.sensors(0) })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, day: driver.squadDay(5), preferences: driver.preferences(), sensors: driver.sensors(0), demoOffered: true })
     }
 
     function test_thePageFitsTheSmallestScreen() {

@@ -9,7 +9,15 @@ PageCase {
     Component { id: pageComponent; TrackPage { anchors.fill: parent } }
 
     function makePage(view: TrackViewModel): TrackPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, work: driver.trackWork(0) })
+    }
+
+    function makeWorkPage(weeks: int): TrackPage {
+        const page = createTemporaryObject(pageComponent, testCase,
+                                           { viewModel: driver.track(4), work: driver.trackWork(weeks) })
+        waitForRendering(page)
+        tap(findChild(findChild(page, "kind"), "option2"))
+        return page
     }
 
     function test_thePageFitsTheSmallestScreen() {
@@ -137,5 +145,56 @@ PageCase {
         verify(findChild(sheet.contentItem, "jumpDistance").visible)
         sheet.close()
         tryCompare(sheet, "opened", false)
+    }
+
+    function test_workShowsItsWeeksAndTheOneThatGrewTooFast() {
+        const page = makeWorkPage(6)
+        verify(page.work.shown)
+        verify(!findChild(page, "openRun"))
+        compare(page.work.rows.count, 6)
+        const flag = findChild(findChild(page, "workWeeks"), "flag")
+        verify(flag.visible)
+        verify(flag.text.indexOf("four weeks before") > 0, flag.text)
+        checkPage(page)
+    }
+
+    function test_workIsTypedAndKeepsWhatStayedTheSame() {
+        const page = makeWorkPage(2)
+        let added = null
+        page.work.workAdded.connect(work => added = work)
+        tap(findChild(page, "add"))
+        const sheet = findChild(page, "workSheet")
+        tryCompare(sheet, "opened", true)
+        verify(findChild(sheet.contentItem, "load").visible)
+        verify(!findChild(sheet.contentItem, "slope").visible)
+        verify(!findChild(sheet.contentItem, "timing").visible)
+        compare(findChild(findChild(sheet.contentItem, "workDistance"), "input").text, "30")
+        checkSheet(sheet)
+        type(sheet, "repetitions", "0")
+        tap(findChild(sheet.contentItem, "saveWork"))
+        verify(sheet.opened)
+        verify(findChild(findChild(sheet.contentItem, "repetitions"), "problem").visible)
+        type(sheet, "repetitions", "6")
+        type(sheet, "bestTime", "4,9")
+        verify(findChild(sheet.contentItem, "timing").visible)
+        tap(findChild(sheet.contentItem, "saveWork"))
+        tryCompare(sheet, "opened", false)
+        verify(added !== null)
+    }
+
+    function test_withoutWorkThePageSaysWhatBelongsThere() {
+        const page = makeWorkPage(0)
+        verify(findChild(page, "emptyWork").visible)
+        verify(!findChild(page, "workWeeks").visible)
+        verify(!findChild(page, "emptyTrack").visible)
+        checkPage(page)
+    }
+
+    function test_workIsDeletedByItsBin() {
+        const page = makeWorkPage(2)
+        let gone = ""
+        page.work.workRemoved.connect(key => gone = key)
+        tapIn(findChild(page, "scroll"), findChild(page, "removeWork"))
+        verify(gone !== "")
     }
 }

@@ -12,6 +12,19 @@ PageCase {
         return createTemporaryObject(pageComponent, testCase, { viewModel: view })
     }
 
+    function test_aWideWindowHoldsTwoColumns() {
+        testCase.width = 980
+        const page = makePage(driver.trends())
+        waitForRendering(page)
+        const left = findChild(page, "liftTrend")
+        const right = findChild(page, "sprintTrends")
+        verify(right.mapToItem(page, 0, 0).x >= left.mapToItem(page, left.width, 0).x)
+        checkPage(page)
+        Theme.textScale = 2 // too large for two
+        waitForRendering(page)
+        verify(right.mapToItem(page, 0, 0).y >= left.mapToItem(page, 0, left.height).y)
+    }
+
     function test_thePageFitsTheSmallestScreen() {
         const page = makePage(driver.trends())
         verify(!findChild(page, "didItWork").visible) // there is no season to judge

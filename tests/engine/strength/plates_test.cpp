@@ -56,3 +56,16 @@ TEST_CASE("The empty bar carries nothing, and less than the bar is refused", "[s
     CHECK(platesFor(60, Rack{20, {{1.234, 2}}}).error().code == Code::InvalidInput);
     CHECK(platesFor(60, Rack{20, {{20, 1000}}}).error().code == Code::InvalidInput);
 }
+
+TEST_CASE("Plates put on one by one add up exactly, both sides and the bar")
+{
+    const auto loading = loadOf({1.25, 25, 10}, 20);
+    REQUIRE(loading);
+    CHECK(loading->total == 92.5);
+    CHECK(loading->side == std::vector<double>{25, 10, 1.25});
+    CHECK(loadOf({}, 15)->total == 15);
+    CHECK(loadOf({2.5, 2.5, 45}, 45)->total == 145);
+    CHECK_FALSE(loadOf({0}, 20));
+    CHECK_FALSE(loadOf({0.333}, 20));
+    CHECK_FALSE(loadOf(std::vector<double>(20, 25.0), 20)); // 1020
+}
