@@ -79,6 +79,8 @@ inline std::string yesNo(bool value)
 [[nodiscard]] std::vector<DescribedTable> planTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> logTables(std::span<const SeasonReport> reports);
 [[nodiscard]] std::vector<DescribedTable> trackTables(std::span<const SeasonReport> reports);
+/// One row a run with splits from a start.
+[[nodiscard]] DescribedTable sprintFitTable(std::span<const SeasonReport> reports);
 /// Work on the track, and its weeks.
 [[nodiscard]] std::vector<DescribedTable> trackWorkTables(std::span<const SeasonReport> reports);
 /// One row a season and lag.

@@ -20,8 +20,8 @@ struct Table {
 };
 
 /// athletes, seasons, phases, competitions, plan, lost_days, decisions, evidence, wellness, sessions, sets,
-/// repetitions, probes, sprints, splits, jumps, did_it_work, and last data_dictionary (file, column, unit, meaning).
-/// Every table is there, also without rows.
+/// repetitions, probes, sprints, splits, sprint_fits, jumps, did_it_work, and last data_dictionary (file, column, unit,
+/// meaning). Every table is there, also without rows.
 [[nodiscard]] std::vector<Table> csvTables(std::span<const SeasonReport> reports);
 
 /// The bytes of the file: UTF-8, CRLF.

@@ -141,7 +141,7 @@ DescribedTable jumps(std::span<const SeasonReport> reports)
 
 std::vector<DescribedTable> trackTables(std::span<const SeasonReport> reports)
 {
-    std::vector tables{sprints(reports), splits(reports), jumps(reports)};
+    std::vector tables{sprints(reports), splits(reports), sprintFitTable(reports), jumps(reports)};
     std::ranges::move(trackWorkTables(reports), std::back_inserter(tables));
     return tables;
 }

@@ -10,6 +10,8 @@
 #include "engine/base/identifier.hpp"
 #include "engine/report/moment.hpp"
 #include "engine/reps/repetition.hpp"
+#include "engine/sprint/force_velocity.hpp"
+#include "engine/sprint/splits.hpp"
 #include "engine/track/weeks.hpp"
 
 namespace fleetrung::report
@@ -91,6 +93,17 @@ struct Split {
 };
 
 /// One timed run. Only runs of the same `test` are ever compared.
+/// What the splits of a run say: the speed curve fitted to them (engine/sprint/splits.hpp), and force and power from
+/// it.
+struct SpeedCurve {
+    std::optional<sprint::SprintFit> fit;
+    std::string noFit; ///< why there is none
+    double beamM = 0;  ///< from the start line to the beam that starts the clock
+    std::optional<sprint::ForceVelocity> force;
+    std::string noForce; ///< why there is none
+    double massKg = 0;   ///< for which force was worked out
+};
+
 struct Sprint {
     Identifier id;
     CivilDate day{};
@@ -108,6 +121,7 @@ struct Sprint {
     bool competition = false;
     bool trial = false; ///< a trial of a test day
     std::vector<Split> splits;
+    std::optional<SpeedCurve> curve;    ///< none for a flying start, and without splits
     track::FastMetres fast;             ///< against the best speed of the 12 months up to its day
     std::optional<double> contactTimeS; ///< of a step near top speed, from video
     std::optional<double> stepLengthM;  ///< likewise

@@ -175,6 +175,19 @@ void takeSplits(Photographer& photographer, views::TrackViewModel& track)
     photographer.closeSheet(QStringLiteral("runSheet"));
 }
 
+/// Two trials typed, the third under way.
+void takeJumps(Photographer& photographer, views::TrackViewModel& track)
+{
+    photographer.openSheet(QStringLiteral("jumpSheet"));
+    for (const auto& [contact, flight] : {std::pair{"182", "505"}, std::pair{"178", "512"}})
+        track.jumpEntry()->addTrial({{QStringLiteral("kind"), 0},
+                                     {QStringLiteral("box"), QStringLiteral("30")},
+                                     {QStringLiteral("contact"), QString::fromLatin1(contact)},
+                                     {QStringLiteral("flight"), QString::fromLatin1(flight)}});
+    photographer.take(QStringLiteral("track-add-jumps"));
+    photographer.closeSheet(QStringLiteral("jumpSheet"));
+}
+
 /// The latest run with splits and the latest flying one, opened.
 void takeRuns(Photographer& photographer, views::TrackViewModel& track, views::LogThread& log)
 {
@@ -198,10 +211,10 @@ void takeImport(Photographer& photographer, views::AppViewModel& app, views::Log
     app.imports()->begin(false);
     photographer.takeSheet(sheet, QStringLiteral("import-files"));
     for (const auto& [text, name] :
-         {std::pair{"Name;Date;10 m;30 m;Wind\nMira Example;1.3.2026;1,85;4,02;0,3\nA guest;1.3.2026;1,95;4,20;\n"
-                    "Mira Example;1.3.2026;abc;4,01;\n",
+         {std::pair{"Name;Date;10 m;30 m;Wind\nMira Example;1.11.2025;1,85;4,02;0,3\nA guest;1.11.2025;1,95;4,20;\n"
+                    "Mira Example;1.11.2025;abc;4,01;\n",
                     "import-runs"},
-          std::pair{"Name;Date;Split 1;Split 2\nMira Example;3/4/2026;1,850;4,021\n", "import-question"}}) {
+          std::pair{"Name;Date;Split 1;Split 2\nMira Example;3/4/2025;1,850;4,021\n", "import-question"}}) {
         const auto table = importing::readTable(text);
         if (!table)
             continue;
@@ -316,7 +329,7 @@ int saveScreenshots(QQuickWindow& window, views::AppViewModel& app, views::LogTh
     app.track()->setTest(0);
     app.track()->setJumpsShown(true);
     photographer.take(QStringLiteral("track-jumps"));
-    photographer.takeSheet(QStringLiteral("jumpSheet"), QStringLiteral("track-add-jump"));
+    takeJumps(photographer, *app.track());
     app.track()->setJumpsShown(false);
     app.trackWork()->setShown(true);
     log.settle();

@@ -16,7 +16,8 @@ namespace fleetrung::logbook
 
 // report_track.cpp
 [[nodiscard]] report::Moment reportMoment(const Moment& moment);
-[[nodiscard]] report::Sprint reportSprint(const store::Sprint& sprint, const TrackLog& log);
+[[nodiscard]] report::Sprint reportSprint(const store::Sprint& sprint, const TrackLog& log,
+                                          const store::Athlete& athlete);
 [[nodiscard]] report::TrackWork reportWork(const store::TrackWork& work, const TrackLog& log);
 [[nodiscard]] report::Jump reportJump(const store::Jump& jump);
 /// The weeks between the two days, against the ISO weekdays on which sprints are planned.

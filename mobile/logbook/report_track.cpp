@@ -4,6 +4,7 @@
 
 #include "engine/base/numbers.hpp"
 #include "mobile/logbook/report_parts.hpp"
+#include "mobile/logbook/run_fit.hpp"
 
 namespace fleetrung::logbook
 {
@@ -31,6 +32,27 @@ std::string jumpName(const store::Jump& jump)
     return name;
 }
 
+std::optional<report::SpeedCurve> curveOf(const store::Sprint& row, const store::Athlete& athlete)
+{
+    if (row.start == "flying" || row.splits.empty())
+        return std::nullopt;
+    report::SpeedCurve curve;
+    auto fitted = fitRun(row, athlete);
+    if (!fitted) {
+        curve.noFit = fitted.error().message;
+        return curve;
+    }
+    curve.fit = std::move(fitted->fit);
+    curve.beamM = fitted->options.start.beamDistance;
+    if (fitted->force) {
+        curve.force = fitted->force->forceVelocity;
+        curve.massKg = fitted->force->massKg;
+    } else {
+        curve.noForce = fitted->force.error().message;
+    }
+    return curve;
+}
+
 /// A value without a known uncertainty has none, not zero.
 report::Measurement measured(const std::optional<jumps::Measured>& value)
 {
@@ -46,7 +68,7 @@ report::Moment reportMoment(const Moment& moment)
     return {moment.utcSeconds * 1000, moment.offsetMinutes};
 }
 
-report::Sprint reportSprint(const store::Sprint& row, const TrackLog& log)
+report::Sprint reportSprint(const store::Sprint& row, const TrackLog& log, const store::Athlete& athlete)
 {
     report::Sprint sprint;
     sprint.id = row.id;
@@ -70,6 +92,7 @@ report::Sprint reportSprint(const store::Sprint& row, const TrackLog& log)
     sprint.stepLengthM = row.stepLengthM;
     for (const auto& split : row.splits)
         sprint.splits.push_back({split.distance, split.time});
+    sprint.curve = curveOf(row, athlete);
     sprint.note = row.note;
     return sprint;
 }

@@ -128,7 +128,8 @@ Expected<report::SeasonReport> Logbook::seasonReport(const Identifier& athlete, 
     report.first = row.start;
     report.last = row.finish;
     report.upTo = upTo;
-    report.sprints = mapped(sources->sprints, [&](const auto& run) { return reportSprint(run, sources->track); });
+    report.sprints =
+        mapped(sources->sprints, [&](const auto& run) { return reportSprint(run, sources->track, sources->athlete); });
     report.trackWork = mapped(sources->work, [&](const auto& work) { return reportWork(work, sources->track); });
     report.trackWeeks = reportWeeks(sources->track, walk->setup().sprintDays, row.start, upTo);
     report.jumps = mapped(sources->jumps, reportJump);

@@ -4,6 +4,7 @@
 #include "engine/report/season_report.hpp"
 #include "mobile/pdf/page_flow.hpp"
 #include "mobile/pdf/season_pdf.hpp"
+#include <string>
 #include <string_view>
 
 namespace fleetrung::pdf
@@ -19,6 +20,8 @@ void setSummary(PageFlow& flow, const report::SeasonReport& report, Units units)
 void setLadders(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setTrack(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setDidItWork(PageFlow& flow, const report::SeasonReport& report);
+/// Of the runs of one test; nothing where none has a fit.
+void setSprintFits(PageFlow& flow, const report::SeasonReport& report, const std::string& test);
 void setTrackWork(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setJumps(PageFlow& flow, const report::SeasonReport& report, Units units);
 void setDecisions(PageFlow& flow, const report::SeasonReport& report, Units units);

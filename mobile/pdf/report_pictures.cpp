@@ -98,6 +98,16 @@ plot::Plot sprintTrendOf(const report::SeasonReport& report, const std::string& 
     return plot::sprintTrend(input);
 }
 
+plot::Plot speedCurveOf(const report::SpeedCurve& curve)
+{
+    return plot::sprintCurve(plot::sprintCurveInput(*curve.fit, curve.beamM));
+}
+
+plot::Plot splitResidualsOf(const report::SpeedCurve& curve)
+{
+    return plot::splitResiduals(plot::sprintCurveInput(*curve.fit, curve.beamM));
+}
+
 std::vector<std::string> sprintTests(const report::SeasonReport& report)
 {
     std::vector<std::string> tests;

@@ -76,6 +76,7 @@ void setTest(PageFlow& flow, const report::SeasonReport& report, const std::stri
                 {QStringLiteral("Run-in"), 0.8, true},
                 {QStringLiteral("Other times (wind, m/s)"), 2.6}},
                rows);
+    setSprintFits(flow, report, test);
 }
 
 } // namespace

@@ -51,11 +51,11 @@ void setWeeks(PageFlow& flow, const report::SeasonReport& report)
                 {QStringLiteral("Sprint days"), 1.1},
                 {QStringLiteral("Metres"), 0.8, true},
                 {QStringLiteral("At 90 %"), 0.9, true},
-                {QStringLiteral("At 95 %"), 0.8, true},
+                {QStringLiteral("At 95 %"), 0.95, true},
                 {QStringLiteral("Resisted"), 0.9, true},
                 {QStringLiteral("Hill"), 0.6, true},
-                {QStringLiteral("Contacts"), 0.9, true},
-                {QStringLiteral("More than usual"), 2.6}},
+                {QStringLiteral("Contacts"), 1.1, true},
+                {QStringLiteral("More than usual"), 2.3}},
                rows);
     if (std::ranges::any_of(report.trackWeeks, [](const auto& entry) { return entry.week.estimated; }))
         flow.quiet(QStringLiteral("* Part of it is estimated: runs without splits, or work counted by its effort."));

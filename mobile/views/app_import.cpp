@@ -21,6 +21,8 @@ void AppViewModel::connectImport()
         log_->run(
             this, [files = files_, name](Logbook&) { return openImport(files, name); },
             [this](Opened opened) {
+                if (!import_.working()) // stopped meanwhile
+                    return;
                 if (!opened)
                     return import_.showFailure(opened.error());
                 import_.showTable(std::move(*opened));
@@ -47,8 +49,9 @@ void AppViewModel::finishImport(const ImportSeen& seen)
 {
     const int count = seen.count.added;
     import_.showAdded(seen);
-    QString text = seen.mapping.kind == importing::Kind::Runs ? tr("Runs added: %1.").arg(count)
-                                                              : tr("Sets added: %1.").arg(count);
+    const bool runs = seen.mapping.kind == importing::Kind::Runs;
+    const QString text = count == 1 ? (runs ? tr("1 run is added.") : tr("1 set is added."))
+                                    : (runs ? tr("%1 runs are added.") : tr("%1 sets are added.")).arg(count);
     say(text, [receipt = seen.count.receipt](Logbook& logbook) { return logbook::undoImport(logbook, receipt); });
     refresh();
 }

@@ -1,5 +1,6 @@
 // The part of the program behind Track: what is typed goes into the logbook, each with its undo.
 #include <algorithm>
+#include <memory>
 
 #include "mobile/logbook/run_fit.hpp"
 #include "mobile/views/app_view_model.hpp"
@@ -66,14 +67,15 @@ void AppViewModel::connectTrack()
                 track_.showRun(std::move(*story));
             });
     });
-    connect(&track_, &TrackViewModel::jumpAdded, this, [this, stamped](store::Jump jump) {
+    connect(&track_, &TrackViewModel::jumpsAdded, this, [this, stamped](std::vector<store::Jump> jumps) {
         const auto id = athlete();
-        if (!id)
+        if (!id || jumps.empty())
             return;
-        jump.athlete = *id;
-        jump.done = stamped(jump.done.trainingDay);
-        write([jump](Logbook& logbook) { return logbook.addJump(jump); }, tr("The jump is saved."),
-              marking(&Logbook::setJumpDeleted, true));
+        for (auto& jump : jumps) {
+            jump.athlete = *id;
+            jump.done = stamped(jump.done.trainingDay);
+        }
+        writeJumps(std::move(jumps));
     });
     const auto remove = [this](const QString& key, SetDeleted set, const QString& said) {
         const auto id = parseIdentifier(key.toStdString());
@@ -86,6 +88,35 @@ void AppViewModel::connectTrack()
             [remove](const QString& key) { remove(key, &Logbook::setSprintDeleted, tr("The run is deleted.")); });
     connect(&track_, &TrackViewModel::jumpRemoved, this,
             [remove](const QString& key) { remove(key, &Logbook::setJumpDeleted, tr("The jump is deleted.")); });
+}
+
+/// All of them or none, and one undo for all.
+void AppViewModel::writeJumps(std::vector<store::Jump> jumps)
+{
+    const auto ids = std::make_shared<std::vector<Identifier>>();
+    const auto add = [jumps, ids](Logbook& logbook) -> Expected<void> {
+        for (const auto& jump : jumps) {
+            const auto id = logbook.addJump(jump);
+            if (!id)
+                return tl::unexpected(id.error());
+            ids->push_back(*id);
+        }
+        return {};
+    };
+    const auto takeBack = [ids](Logbook& logbook) {
+        return logbook.inTransaction([&]() -> Expected<void> {
+            for (const auto& id : *ids)
+                if (auto gone = logbook.setJumpDeleted(id, true); !gone)
+                    return gone;
+            return {};
+        });
+    };
+    write(
+        [add, ids](Logbook& logbook) {
+            return logbook.inTransaction([&] { return add(logbook); }).map([ids] { return ids->front(); });
+        },
+        jumps.size() == 1 ? tr("The jump is saved.") : tr("%1 jumps are saved.").arg(jumps.size()),
+        [takeBack](const Identifier&) -> Undo { return takeBack; });
 }
 
 } // namespace fleetrung::views

@@ -128,6 +128,7 @@ private:
 
     void connectSquad();
     void connectTrack();
+    void writeJumps(std::vector<store::Jump> jumps);
     void connectTrackWork();
     void readTrackWork();
     void connectLadder();

@@ -65,6 +65,9 @@ void ImportViewModel::showFiles(const QStringList& names, const QString& folder)
 void ImportViewModel::openFile(const QString& name)
 {
     fileName_ = name;
+    table_.reset();
+    progress_.reset();
+    step_ = Working; // a large file takes a moment
     problem_.clear();
     dayProblem_.clear();
     chosenNames_.clear();
@@ -214,6 +217,10 @@ void ImportViewModel::cancel()
 {
     if (progress_)
         progress_->stopped = true;
+    if (table_ || step_ != Working)
+        return;
+    step_ = ChooseFile; // the file was being opened: what comes of it is not shown
+    emit changed();
 }
 
 QStringList ImportViewModel::remarks() const

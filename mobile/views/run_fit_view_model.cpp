@@ -1,6 +1,7 @@
 #include "mobile/views/run_fit_view_model.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/views/track_words.hpp"
@@ -36,6 +37,7 @@ RunFitViewModel::RunFitViewModel(const Preferences* preferences, QObject* parent
 void RunFitViewModel::show(logbook::RunStory story)
 {
     story_ = std::move(story);
+    chooseSplit(std::nullopt);
     showRows();
     emit changed();
 }
@@ -247,16 +249,77 @@ bool RunFitViewModel::canUseAll() const
     return usesAll() || (fit() && !std::ranges::all_of(fit()->fit.residuals, &sprint::SplitResidual::used));
 }
 
+plot::SprintCurveInput RunFitViewModel::input() const
+{
+    return fit() ? plot::sprintCurveInput(fit()->fit, fit()->options.start.beamDistance) : plot::SprintCurveInput{};
+}
+
 plot::PlotValue RunFitViewModel::curve() const
 {
-    return {fit() ? plot::sprintCurve(plot::sprintCurveInput(fit()->fit, fit()->options.start.beamDistance))
-                  : plot::Plot{}};
+    return {fit() ? plot::sprintCurve(input()) : plot::Plot{}};
 }
 
 plot::PlotValue RunFitViewModel::residuals() const
 {
-    return {fit() ? plot::splitResiduals(plot::sprintCurveInput(fit()->fit, fit()->options.start.beamDistance))
-                  : plot::Plot{}};
+    return {fit() ? plot::splitResiduals(input()) : plot::Plot{}};
+}
+
+void RunFitViewModel::chooseSplit(std::optional<std::size_t> split)
+{
+    if (split == split_)
+        return;
+    split_ = split;
+    emit splitChanged();
+}
+
+void RunFitViewModel::touchCurve(const QPointF& place)
+{
+    const auto stretches = input().stretches;
+    const auto found = std::ranges::find_if(
+        stretches, [&place](const plot::SprintStretch& one) { return place.x() <= one.metres.to; });
+    if (found != stretches.end())
+        chooseSplit(static_cast<std::size_t>(found - stretches.begin()));
+}
+
+void RunFitViewModel::touchResiduals(const QPointF& place)
+{
+    const auto stretches = input().stretches;
+    if (stretches.empty())
+        return;
+    const auto nearest = std::ranges::min_element(
+        stretches, {}, [&place](const plot::SprintStretch& one) { return std::abs(one.metres.to - place.x()); });
+    chooseSplit(static_cast<std::size_t>(nearest - stretches.begin()));
+}
+
+void RunFitViewModel::stepSplit(int by)
+{
+    const auto count = static_cast<int>(input().stretches.size());
+    if (count == 0)
+        return;
+    const int next = split_ ? static_cast<int>(*split_) + by : by > 0 ? 0 : count - 1;
+    chooseSplit(static_cast<std::size_t>(std::clamp(next, 0, count - 1)));
+}
+
+void RunFitViewModel::releaseSplit()
+{
+    chooseSplit(std::nullopt);
+}
+
+QString RunFitViewModel::splitText() const
+{
+    const auto stretches = input().stretches;
+    if (!split_ || *split_ >= stretches.size() || *split_ >= fit()->fit.residuals.size())
+        return {};
+    const plot::SprintStretch& stretch = stretches[*split_];
+    const sprint::SplitResidual& found = fit()->fit.residuals[*split_];
+    const QString late = units().milliseconds(std::abs(found.residual));
+    QString text = tr("%1 to %2: %3 on average. At %4 s the split is %5 the curve.")
+                       .arg(units().distance(stretch.metres.from), units().distance(stretch.metres.to),
+                            units().velocity(stretch.speed), units().number(found.split.time, 2),
+                            found.residual > 0 ? tr("%1 later than").arg(late) : tr("%1 sooner than").arg(late));
+    if (!found.used)
+        text += QLatin1Char(' ') + tr("It is left out: %1.").arg(QString::fromStdString(found.why));
+    return text;
 }
 
 } // namespace fleetrung::views

@@ -4,10 +4,12 @@
 #include <optional>
 
 #include <QObject>
+#include <QPointF>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/logbook/run_fit.hpp"
+#include "mobile/plot/pictures.hpp"
 #include "mobile/plot/plot_value.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
@@ -33,6 +35,7 @@ class RunFitViewModel : public QObject
     Q_PROPERTY(bool canUseAll READ canUseAll NOTIFY changed FINAL)
     Q_PROPERTY(bool usesAll READ usesAll NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::plot::PlotValue curve READ curve NOTIFY changed FINAL)
+    Q_PROPERTY(QString splitText READ splitText NOTIFY splitChanged FINAL) ///< of the touched split; empty: none is
     Q_PROPERTY(fleetrung::plot::PlotValue residuals READ residuals NOTIFY changed FINAL)
 
 public:
@@ -41,6 +44,11 @@ public:
     void show(logbook::RunStory story);
     /// The splits that were left out are used, or left out again.
     Q_INVOKABLE void useAll(bool all);
+    /// A place in one of the two pictures: the stretch that lies there, or the nearest split.
+    Q_INVOKABLE void touchCurve(const QPointF& place);
+    Q_INVOKABLE void touchResiduals(const QPointF& place);
+    Q_INVOKABLE void stepSplit(int by);
+    Q_INVOKABLE void releaseSplit();
 
     QString title() const;
     QString when() const;
@@ -56,9 +64,11 @@ public:
     bool usesAll() const { return story_ && story_->usesAll; }
     plot::PlotValue curve() const;
     plot::PlotValue residuals() const;
+    QString splitText() const;
 
 signals:
     void changed();
+    void splitChanged();
     void asked(const fleetrung::Identifier& run, bool useAll);
 
 private:
@@ -70,9 +80,12 @@ private:
     QList<QVariantMap> flyingRows() const;
     QList<QVariantMap> forceRows() const;
     void showRows();
+    [[nodiscard]] plot::SprintCurveInput input() const;
+    void chooseSplit(std::optional<std::size_t> split);
 
     const Preferences* preferences_;
     std::optional<logbook::RunStory> story_;
+    std::optional<std::size_t> split_; ///< the touched one, of the fit's residuals
     Rows numbers_;
     Rows forces_;
 };

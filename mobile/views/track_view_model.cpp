@@ -2,7 +2,8 @@
 
 #include <algorithm>
 
-#include "mobile/views/forms.hpp"
+#include "engine/season/rules.hpp"
+#include "mobile/logbook/track_log.hpp"
 #include "mobile/views/run_form.hpp"
 #include "mobile/views/run_rows.hpp"
 #include "mobile/views/track_words.hpp"
@@ -13,17 +14,15 @@ namespace
 {
 
 constexpr std::size_t pageSize = 30;
-const std::vector<std::string> jumpKeys{"drop-jump", "counter-movement", "squat-jump", "standing-long", "bounds"};
 
-std::string chosen(const std::vector<std::string>& keys, int index)
+/// Each group of words on a line of its own; empty groups take none.
+QString lines(const QList<QStringList>& groups)
 {
-    return keys[static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(keys.size()) - 1))];
-}
-
-QString twoLines(const QStringList& first, const QStringList& second)
-{
-    const QString dot = QStringLiteral(" · ");
-    return second.isEmpty() ? first.join(dot) : first.join(dot) + QLatin1Char('\n') + second.join(dot);
+    QStringList filled;
+    for (const auto& group : groups)
+        if (!group.isEmpty())
+            filled += group.join(QStringLiteral(" · "));
+    return filled.join(QLatin1Char('\n'));
 }
 
 template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std::size_t most, auto rowOf)
@@ -37,10 +36,12 @@ template <class T> QList<QVariantMap> latestFirst(const std::vector<T>& all, std
 } // namespace
 
 TrackViewModel::TrackViewModel(const Preferences* preferences, QObject* parent)
-    : QObject(parent), preferences_(preferences), splits_(preferences), fit_(preferences), page_(pageSize),
-      runRows_({"key", "title", "value", "detail"}, this), bestRows_({"key", "title", "value", "detail"}, this),
-      jumpRows_({"key", "title", "value", "detail"}, this)
+    : QObject(parent), preferences_(preferences), splits_(preferences), jumpEntry_(preferences), fit_(preferences),
+      page_(pageSize), runRows_({"key", "title", "value", "detail"}, this),
+      bestRows_({"key", "title", "value", "detail"}, this), jumpRows_({"key", "title", "value", "detail"}, this),
+      boxRows_({"title", "value", "detail", "best", "slow"}, this)
 {
+    connect(&jumpEntry_, &JumpEntry::added, this, &TrackViewModel::jumpsAdded);
     connect(&fit_, &RunFitViewModel::asked, this, &TrackViewModel::runOpened);
     connect(preferences, &Preferences::unitsChanged, this, [this] {
         showRows();
@@ -108,26 +109,56 @@ void TrackViewModel::showRows()
             bests.append(bestRow(best, runs_, units));
     bestRows_.show(bests);
     jumpRows_.show(latestFirst(jumps_, page_, [this](const store::Jump& jump) { return jumpRow(jump); }));
+    showBoxes();
 }
 
 QVariantMap TrackViewModel::jumpRow(const store::Jump& jump) const
 {
     const Units units = preferences_->units();
+    const auto words = wordsOf(jump, units);
     QStringList first{units.day(jump.done.trainingDay)};
-    QStringList second;
     if (jump.boxHeightM)
         first += tr("box %1").arg(units.length(*jump.boxHeightM));
-    if (jump.contact.value)
-        second += tr("contact %1").arg(units.milliseconds(*jump.contact.value));
-    if (jump.flight.value)
-        second += tr("flight %1").arg(units.milliseconds(*jump.flight.value));
-    const QString value = jump.distance.value ? units.number(*jump.distance.value, 2) + QStringLiteral(" ") + tr("m")
-                          : jump.height.value ? units.length(*jump.height.value)
-                                              : QString();
+    if (jump.test)
+        first += tr("test day");
+    QStringList beside;
+    for (const auto& word : {jump.surface, jump.shoes})
+        if (!word.empty())
+            beside += trackWord(word);
+    if (!jump.note.empty())
+        beside += QString::fromStdString(jump.note);
+    const QString name = jump.kind == "bounds" && jump.repetitions > 1
+                             ? tr("%1 × %2", "number and kind of jumps").arg(jump.repetitions).arg(trackWord(jump.kind))
+                             : trackWord(jump.kind);
     return {{QStringLiteral("key"), QString::fromStdString(identifierText(jump.id))},
-            {QStringLiteral("title"), trackWord(jump.kind)},
-            {QStringLiteral("value"), value},
-            {QStringLiteral("detail"), twoLines(first, second)}};
+            {QStringLiteral("title"), name},
+            {QStringLiteral("value"), words.value},
+            {QStringLiteral("detail"), lines({first, words.parts, beside})}};
+}
+
+void TrackViewModel::showBoxes()
+{
+    const Units units = preferences_->units();
+    const double limit = season::standardSeasonData().rules.jumpContactLimit;
+    const auto boxes = track::byBox(logbook::dropJumpsOf(jumps_), limit);
+    const auto* best = track::bestBox(boxes);
+    QList<QVariantMap> rows;
+    for (const auto& box : boxes) {
+        QStringList values;
+        if (box.contact)
+            values += tr("contact %1").arg(units.milliseconds(*box.contact));
+        if (box.flight)
+            values += tr("flight %1").arg(units.milliseconds(*box.flight));
+        if (box.height)
+            values += tr("height %1").arg(units.length(*box.height));
+        const QStringList count{tr("jumps: %1").arg(box.jumps), tr("last %1").arg(units.day(box.lastDay))};
+        rows.append({{QStringLiteral("title"), tr("Box %1").arg(units.length(box.box))},
+                     {QStringLiteral("value"), box.rsi ? tr("RSI %1").arg(units.number(*box.rsi, 2)) : QString()},
+                     {QStringLiteral("detail"), lines({values, count})},
+                     {QStringLiteral("best"), best == &box},
+                     {QStringLiteral("slow"), box.contact && *box.contact > limit}});
+    }
+    boxRows_.show(rows);
 }
 
 void TrackViewModel::setJumpsShown(bool shown)
@@ -169,14 +200,6 @@ QString TrackViewModel::emptyText() const
                             "same run-in, same shoes, and write the wind beside it.");
 }
 
-CivilDate TrackViewModel::readDay(FormReader& reader) const
-{
-    const auto day = reader.day(QStringLiteral("day"), true);
-    if (day && *day > today_)
-        reader.problem(QStringLiteral("day"), tr("That day has not come yet."));
-    return day.value_or(today_);
-}
-
 QVariantMap TrackViewModel::beginRun()
 {
     splits_.begin(usualSplits(runs_));
@@ -192,29 +215,9 @@ QVariantMap TrackViewModel::addRun(const QVariantMap& form)
     return {};
 }
 
-QVariantMap TrackViewModel::addJump(const QVariantMap& form)
+QVariantMap TrackViewModel::beginJumps()
 {
-    const Units units = preferences_->units();
-    FormReader reader(form, units);
-    store::Jump jump;
-    jump.kind = chosen(jumpKeys, reader.choice(QStringLiteral("kind")));
-    jump.done.trainingDay = readDay(reader);
-    if (jump.kind == "standing-long" || jump.kind == "bounds") {
-        jump.distance.value = reader.number(QStringLiteral("distance"), 0.5, 30, true);
-    } else {
-        if (jump.kind == "drop-jump") {
-            jump.boxHeightM = reader.length(QStringLiteral("box"), 0.05, 1.2, true);
-            jump.contact.value = reader.milliseconds(QStringLiteral("contact"), 80, 800, true);
-        }
-        jump.flight.value = reader.milliseconds(QStringLiteral("flight"), 100, 1000, false);
-        jump.height.value = reader.length(QStringLiteral("height"), 0.02, 1.2, false);
-        if (reader.isEmpty(QStringLiteral("flight")) && reader.isEmpty(QStringLiteral("height")))
-            reader.problem(QStringLiteral("flight"), tr("Type the flight time, or the height."));
-    }
-    if (!reader.sound())
-        return reader.problems();
-    emit jumpAdded(jump);
-    return {};
+    return jumpEntry_.begin(jumps_, today_);
 }
 
 void TrackViewModel::openRun(const QString& key)

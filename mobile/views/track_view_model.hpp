@@ -10,6 +10,7 @@
 
 #include "engine/store/records.hpp"
 #include "engine/track/personal_bests.hpp"
+#include "mobile/views/jump_entry.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 #include "mobile/views/run_fit_view_model.hpp"
@@ -17,8 +18,6 @@
 
 namespace fleetrung::views
 {
-
-class FormReader;
 
 class TrackViewModel : public QObject
 {
@@ -30,6 +29,8 @@ class TrackViewModel : public QObject
     Q_PROPERTY(bool jumpsShown READ jumpsShown WRITE setJumpsShown NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::views::Rows* runs READ runs CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Rows* jumps READ jumps CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::Rows* boxes READ boxes CONSTANT FINAL) ///< drop jumps by height of the box
+    Q_PROPERTY(fleetrung::views::JumpEntry* jumpEntry READ jumpEntry CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SplitEntry* splits READ splits CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::RunFitViewModel* fit READ fit CONSTANT FINAL)
     Q_PROPERTY(QStringList tests READ tests NOTIFY changed FINAL)
@@ -51,7 +52,8 @@ public:
     Q_INVOKABLE QVariantMap beginRun();
     /// Problems by field; empty where it was taken.
     Q_INVOKABLE QVariantMap addRun(const QVariantMap& form);
-    Q_INVOKABLE QVariantMap addJump(const QVariantMap& form);
+    /// New jumps are going to be typed: what their form begins with. Trials are typed into `jumpEntry`.
+    Q_INVOKABLE QVariantMap beginJumps();
     /// Shows the run in `fit`, and asks for what can be said of it.
     Q_INVOKABLE void openRun(const QString& key);
     void showRun(logbook::RunStory story) { fit_.show(std::move(story)); }
@@ -64,6 +66,9 @@ public:
     void setJumpsShown(bool shown);
     Rows* runs() { return &runRows_; }
     Rows* jumps() { return &jumpRows_; }
+    /// Roles "title", "value", "detail", "best", "slow": the last day's medians of each box.
+    Rows* boxes() { return &boxRows_; }
+    JumpEntry* jumpEntry() { return &jumpEntry_; }
     SplitEntry* splits() { return &splits_; }
     RunFitViewModel* fit() { return &fit_; }
     QStringList tests() const; ///< "All", then each test, the one that was run last first
@@ -80,7 +85,7 @@ signals:
     void changed();
     /// As typed: the day, not yet the athlete nor the instant.
     void runAdded(const fleetrung::store::Sprint& run);
-    void jumpAdded(const fleetrung::store::Jump& jump);
+    void jumpsAdded(const std::vector<fleetrung::store::Jump>& jumps);
     void runOpened(const fleetrung::Identifier& run, bool useAll);
     void runRemoved(const QString& key);
     void jumpRemoved(const QString& key);
@@ -88,7 +93,7 @@ signals:
 private:
     void showRows();
     void findWanted();
-    CivilDate readDay(FormReader& reader) const;
+    void showBoxes();
     QVariantMap jumpRow(const store::Jump& jump) const;
 
     const Preferences* preferences_;
@@ -97,6 +102,7 @@ private:
     std::vector<store::Sprint> runs_;
     std::vector<store::Jump> jumps_;
     SplitEntry splits_;
+    JumpEntry jumpEntry_;
     RunFitViewModel fit_;
     bool jumpsShown_ = false;
     std::size_t page_ = 30; ///< rows shown; more on demand, so that a page of three seasons opens at once
@@ -106,6 +112,7 @@ private:
     Rows runRows_;
     Rows bestRows_;
     Rows jumpRows_;
+    Rows boxRows_;
 };
 
 } // namespace fleetrung::views

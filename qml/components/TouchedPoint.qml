@@ -8,6 +8,7 @@ Column {
     id: point
 
     required property string text
+    property string hint: qsTr("Touch a point to see its session.")
     property var details: [] // list of strings
     property bool open: false
 
@@ -38,7 +39,7 @@ Column {
             anchors.left: before.right
             anchors.right: after.left
             anchors.verticalCenter: parent.verticalCenter
-            text: point.text === "" ? qsTr("Touch a point to see its session.") : point.text
+            text: point.text === "" ? point.hint : point.text
             color: point.text === "" ? Theme.muted : Theme.ink
             font.pixelSize: Theme.scaled(15)
         }

@@ -9,6 +9,9 @@ ColumnLayout {
 
     required property ImportViewModel viewModel
 
+    // What is open comes before the rows, what was recognised after them.
+    readonly property bool asks: viewModel.question !== ""
+
     signal picking()
 
     spacing: Theme.gap
@@ -17,6 +20,7 @@ ColumnLayout {
     BodyText {
         objectName: "importFile"
         text: root.viewModel.fileName
+        visible: text !== ""
         font.weight: Font.DemiBold
         wrapMode: Text.WrapAnywhere
         Layout.fillWidth: true
@@ -36,28 +40,10 @@ ColumnLayout {
         onAccepted: root.viewModel.setDay(text)
         onTextChanged: if (text.length === 10) root.viewModel.setDay(text)
     }
-    Repeater {
-        model: root.viewModel.choices
-
-        Choices {
-            required property string key
-
-            required label
-            required options
-            required current
-
-            objectName: "choice-" + key
-            onChosen: index => root.viewModel.answer(key, index) // qmllint disable unqualified
-        }
-    }
-    Repeater {
-        model: root.viewModel.remarks
-
-        MarkedLine {
-            required property string modelData
-
-            text: modelData
-        }
+    ImportChoices {
+        viewModel: root.viewModel
+        shown: root.asks
+        visible: shown
     }
     HeadingText {
         visible: root.viewModel.preview.count > 0
@@ -84,6 +70,11 @@ ColumnLayout {
                 value: row.value
             }
         }
+    }
+    ImportChoices {
+        viewModel: root.viewModel
+        shown: !root.asks
+        visible: shown
     }
     HeadingText {
         visible: root.viewModel.names.count > 0

@@ -75,11 +75,20 @@ Sheet {
             }
         }
     }
-    Picture {
+    TouchPicture {
         objectName: "fitCurve"
         visible: !root.run.curve.empty
         plot: root.run.curve
-        textSize: Theme.smallSize
+        onTouched: place => root.run.touchCurve(place)
+        onStepped: by => root.run.stepSplit(by)
+        onReleased: root.run.releaseSplit()
+    }
+    TouchedPoint {
+        objectName: "touchedSplit"
+        visible: !root.run.curve.empty
+        hint: qsTr("Touch a split to read it.")
+        text: root.run.splitText
+        onStepped: by => root.run.stepSplit(by)
     }
     Repeater {
         model: root.run.notes
@@ -105,11 +114,20 @@ Sheet {
         font.pixelSize: Theme.valueSize
         Layout.fillWidth: true
     }
-    Picture {
+    TouchPicture {
         objectName: "fitResiduals"
         visible: !root.run.residuals.empty
         plot: root.run.residuals
-        textSize: Theme.smallSize
+        onTouched: place => root.run.touchResiduals(place)
+        onStepped: by => root.run.stepSplit(by)
+        onReleased: root.run.releaseSplit()
+    }
+    BodyText {
+        objectName: "touchedResidual"
+        text: root.run.splitText
+        visible: text !== ""
+        font.pixelSize: Theme.scaled(15)
+        Layout.fillWidth: true
     }
     HeadingText {
         text: qsTr("Force and power")

@@ -31,7 +31,7 @@ PageFrame {
         visible: root.viewModel.hasAthlete
         main: true
         sign: Glyph.Plus
-        text: [qsTr("Add a run"), qsTr("Add a jump"), qsTr("Add work")][root.part]
+        text: [qsTr("Add a run"), qsTr("Add jumps"), qsTr("Add work")][root.part]
         onClicked: [runSheet, jumpSheet, workSheet][root.part].open()
     }
     RunFilter {
@@ -48,6 +48,10 @@ PageFrame {
             }
             onRemoved: root.viewModel.remove(key) // qmllint disable unqualified
         }
+    }
+    BoxCard {
+        visible: root.part === 1 && root.viewModel.boxes.count > 0
+        viewModel: root.viewModel
     }
     Repeater {
         model: root.part === 1 ? root.viewModel.jumps : null

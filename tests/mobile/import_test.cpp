@@ -106,7 +106,7 @@ TEST_CASE("a file is recognised, counted, added and taken back", "[import]")
     CHECK(imports.step() == ImportViewModel::Working);
     program.settle();
     CHECK(program.runs() == 3);
-    CHECK(program.app().notice().toStdString() == "Runs added: 3.");
+    CHECK(program.app().notice().toStdString() == "3 runs are added.");
     REQUIRE(program.app().noticeCanUndo());
     program.app().undo();
     program.settle();
@@ -182,7 +182,7 @@ TEST_CASE("sets are added with their lift, unknown lifts are left out until one 
     CHECK(cellOf(imports.preview(), 0, "value") == "5 × 100 kg");
     imports.add();
     program.settle();
-    CHECK(program.app().notice().toStdString() == "Sets added: 2.");
+    CHECK(program.app().notice().toStdString() == "2 sets are added.");
 }
 
 TEST_CASE("a file that is no table says why, and the folder is shown again", "[import]")
@@ -211,4 +211,22 @@ TEST_CASE("an import that is stopped has added nothing", "[import]")
     CHECK(program.runs() == 0);
     CHECK(imports.problem().toStdString() == "Stopped. Nothing was added.");
     CHECK(imports.canAdd());
+}
+
+TEST_CASE("while a file is opened the page says so, and stopping goes back to the files", "[import]")
+{
+    Program program;
+    program.open(plain); // stands in the folder now
+    auto& imports = program.imports();
+    imports.begin(false);
+    imports.openFile(QStringLiteral("in.csv"));
+    CHECK(imports.working());
+    CHECK(imports.progressText() == QStringLiteral("Reading"));
+    imports.cancel();
+    CHECK(imports.step() == ImportViewModel::ChooseFile);
+    program.settle();
+    CHECK(imports.step() == ImportViewModel::ChooseFile); // what was read is not shown any more
+    imports.openFile(QStringLiteral("in.csv"));
+    program.settle();
+    CHECK(imports.step() == ImportViewModel::Look);
 }

@@ -123,25 +123,6 @@ TEST_CASE("A run is typed with decimal commas and comes out in SI", "[track][loc
     CHECK(view.addRun(form).contains(QStringLiteral("time")));
 }
 
-TEST_CASE("A drop jump needs box, contact, and flight or height", "[track]")
-{
-    Preferences preferences;
-    TrackViewModel view(&preferences);
-    view.show(QStringLiteral("A"), day("2026-03-30"), {}, {});
-    std::optional<store::Jump> jump;
-    QObject::connect(&view, &TrackViewModel::jumpAdded, [&jump](const store::Jump& added) { jump = added; });
-    QVariantMap form{{QStringLiteral("kind"), 0},
-                     {QStringLiteral("box"), QStringLiteral("40")},
-                     {QStringLiteral("contact"), QStringLiteral("182")},
-                     {QStringLiteral("day"), QStringLiteral("2026-03-28")}};
-    CHECK(view.addJump(form).contains(QStringLiteral("flight")));
-    form[QStringLiteral("flight")] = QStringLiteral("520");
-    CHECK(view.addJump(form).isEmpty());
-    REQUIRE(jump.has_value());
-    CHECK(*jump->boxHeightM == Approx(0.40));
-    CHECK(*jump->contact.value == Approx(0.182));
-}
-
 TEST_CASE("Under eighteen an athlete is taken only with a guardian's consent", "[squad]")
 {
     Preferences preferences;

@@ -219,3 +219,26 @@ TEST_CASE("The list is filtered by test, and each test's best stands over it", "
     CHECK(view.test() == 3);
     CHECK(view.runs()->count() == 2);
 }
+
+TEST_CASE("A touch in either picture of a run reads the split there", "[track][fit]")
+{
+    Track track;
+    track.preferences.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    QVariantMap form = blocks("100");
+    form.insert(QStringLiteral("reaction"), QStringLiteral("0.146"));
+    track.type(form, berlin);
+    RunFitViewModel& fit = track.open(0);
+    CHECK(fit.splitText().isEmpty());
+    fit.touchCurve({63, 12}); // within 60 to 70 m
+    CHECK(fit.splitText().startsWith(QStringLiteral("60 m to 70 m: 12.35 m/s on average. At 7.10 s")));
+    fit.touchResiduals({63, 0}); // 60 m is nearer than 70 m
+    CHECK(fit.splitText().startsWith(QStringLiteral("50 m to 60 m: ")));
+    fit.stepSplit(-1);
+    CHECK(fit.splitText().startsWith(QStringLiteral("40 m to 50 m: ")));
+    fit.touchCurve({100, 12});
+    CHECK(fit.splitText().contains(QStringLiteral("It is left out: ")));
+    fit.stepSplit(1); // there is none after it
+    CHECK(fit.splitText().startsWith(QStringLiteral("90 m to 100 m: ")));
+    fit.releaseSplit();
+    CHECK(fit.splitText().isEmpty());
+}

@@ -90,7 +90,14 @@ PageCase {
         compare(page.viewModel.fit.refused, "")
         verify(page.viewModel.fit.numbers.count >= 4)
         verify(page.viewModel.fit.forces.count > 0)
-        verify(findChild(sheet.contentItem, "fitCurve").visible)
+        const curve = findChild(sheet.contentItem, "fitCurve")
+        verify(curve.visible)
+        curve.touched(Qt.point(25, 8))
+        const point = findChild(sheet.contentItem, "touchedSplit")
+        verify(findChild(point, "pointText").text.indexOf("20 m to 30 m") === 0, findChild(point, "pointText").text)
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(point, "later"))
+        verify(findChild(point, "pointText").text.indexOf("30 m to 40 m") === 0)
+        curve.released()
         for (const scale of [1, 2]) {
             Theme.textScale = scale
             checkSheet(sheet)
@@ -131,20 +138,56 @@ PageCase {
         tryCompare(sheet, "opened", false)
     }
 
-    function test_aJumpShowsOnlyWhatBelongsToIt() {
+    function openJumps(): var {
         const page = makePage(driver.track(0))
         page.viewModel.jumpsShown = true
         waitForRendering(page)
         tap(findChild(page, "add"))
         const sheet = findChild(page, "jumpSheet")
         tryCompare(sheet, "opened", true)
+        return sheet
+    }
+
+    function test_aJumpShowsOnlyWhatBelongsToIt() {
+        const sheet = openJumps()
         verify(findChild(sheet.contentItem, "contact").visible)
+        verify(findChild(sheet.contentItem, "jumpCaution").visible)
         verify(!findChild(sheet.contentItem, "jumpDistance").visible)
         tap(findChild(findChild(sheet.contentItem, "jumpKind"), "option3"))
         verify(!findChild(sheet.contentItem, "contact").visible)
+        verify(!findChild(sheet.contentItem, "jumpCaution").visible)
         verify(findChild(sheet.contentItem, "jumpDistance").visible)
+        verify(!findChild(sheet.contentItem, "bounds").visible)
+        tap(findChild(findChild(sheet.contentItem, "jumpKind"), "option4"))
+        verify(findChild(sheet.contentItem, "bounds").visible)
+        for (const scale of [1, 2]) {
+            Theme.textScale = scale
+            checkSheet(sheet)
+        }
+        Theme.textScale = 1
         sheet.close()
         tryCompare(sheet, "opened", false)
+    }
+
+    function test_trialsAreTypedOneAfterTheOther() {
+        const sheet = openJumps()
+        let added = null
+        sheet.viewModel.jumpsAdded.connect(jumps => added = jumps)
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        type(sheet, "box", "30")
+        for (const contact of ["180", "200"]) {
+            type(sheet, "contact", contact)
+            type(sheet, "flight", "500")
+            tapIn(scroll, findChild(sheet.contentItem, "addTrial"))
+            compare(findChild(findChild(sheet.contentItem, "contact"), "input").text, "")
+        }
+        compare(sheet.entry.trials.count, 2)
+        verify(findChild(sheet.contentItem, "trialSummary").text.indexOf("RSI 1.70") > 0)
+        tapIn(scroll, findChild(sheet.contentItem, "takeOffTrial"))
+        compare(sheet.entry.trials.count, 1)
+        tap(findChild(sheet.contentItem, "saveJump"))
+        tryCompare(sheet, "opened", false)
+        verify(added !== null)
     }
 
     function test_workShowsItsWeeksAndTheOneThatGrewTooFast() {

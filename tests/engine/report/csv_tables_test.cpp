@@ -147,3 +147,38 @@ TEST_CASE("an athlete with two seasons stands in the table of athletes once", "[
     CHECK(tableOf(tables, "athletes.csv").rows.size() == 1);
     CHECK(tableOf(tables, "seasons.csv").rows.size() == 2);
 }
+
+TEST_CASE("a run's curve stands in its row as the engine fitted it, a refused one with its reason", "[csv][sprint]")
+{
+    auto report = invented::season();
+    const sprint::Model model{.vmax = 9.6, .tau = 1.25};
+    std::vector<sprint::Split> splits;
+    for (const double distance : {5.0, 10.0, 20.0, 30.0, 40.0})
+        splits.push_back({distance, model.timeTo(distance)});
+    sprint::SplitOptions options;
+    options.start.clock = sprint::Clock::FirstMovement;
+    const auto fit = sprint::fitSplits(splits, options);
+    REQUIRE(fit);
+    REQUIRE(report.sprints.size() >= 2);
+    report.sprints[0].curve = SpeedCurve{.fit = *fit,
+                                         .noFit = {},
+                                         .beamM = 0,
+                                         .force = sprint::ForceVelocity{.f0 = 480, .v0 = 9.9, .pmax = 1188},
+                                         .noForce = {},
+                                         .massKg = 60};
+    report.sprints[1].curve = SpeedCurve{
+        .fit = {}, .noFit = "two splits carry no curve", .beamM = 0, .force = {}, .noForce = {}, .massKg = 0};
+    const auto tables = csvTables(std::span(&report, 1));
+    const auto& fits = tableOf(tables, "sprint_fits.csv");
+    REQUIRE(fits.rows.size() == 2); // runs without splits have no row
+    CHECK(cell(fits, 0, "sprint_id") == identifierText(report.sprints[0].id));
+    CHECK(cell(fits, 0, "top_speed_mps") == shortestText(fit->model.vmax));
+    CHECK(fit->model.vmax == Approx(9.6).margin(1e-4));
+    CHECK(cell(fits, 0, "tau_s") == shortestText(fit->model.tau));
+    CHECK(cell(fits, 0, "splits_used") == "5");
+    CHECK(cell(fits, 0, "splits_left_out") == "0");
+    CHECK(cell(fits, 0, "f0_npkg") == "8");
+    CHECK(cell(fits, 0, "not_available").empty());
+    CHECK(cell(fits, 1, "top_speed_mps").empty());
+    CHECK(cell(fits, 1, "not_available") == "two splits carry no curve");
+}
