@@ -18,6 +18,8 @@ ApplicationWindow {
     title: qsTr("Fleetrung")
     color: Theme.ground
     font.family: Theme.family
+    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft // qmllint disable missing-property
+    LayoutMirroring.childrenInherit: true
 
     Binding {
         target: Theme

@@ -4,7 +4,7 @@
 
 #include <QDir>
 #include <QFile>
-#include <QFontDatabase>
+#include <QFont>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
@@ -18,10 +18,12 @@
 #include "mobile/app/options.hpp"
 #include "mobile/app/screenshots.hpp"
 #include "mobile/ble/radio.hpp"
+#include "mobile/fonts/fonts.hpp"
 #include "mobile/views/app_view_model.hpp"
 #include "mobile/views/bench_feedback.hpp"
 #include "mobile/views/new_identifier.hpp"
 #include "mobile/views/replay_source.hpp"
+#include "mobile/views/translations.hpp"
 
 namespace fleetrung::app
 {
@@ -79,6 +81,9 @@ int run(QGuiApplication& application)
         preferences.setAppearance(views::Preferences::Dark);
         preferences.setCautionsRead(true);
     }
+    if (!options.language.isEmpty())
+        preferences.speak(options.language);
+    views::Translations translations(&preferences);
     const QFileInfo file(store);
     const store::StorePaths paths{.rows = store.toStdString(),
                                   .captures = file.dir().filePath(QStringLiteral("captures.fleetrung")).toStdString()};
@@ -123,6 +128,7 @@ int run(QGuiApplication& application)
                                                        feedback::deviceBody());
 
     QQmlApplicationEngine engine;
+    translations.speakThrough(&engine);
     int warnings = 0;
     QObject::connect(&engine, &QQmlEngine::warnings, &application,
                      [&warnings](const QList<QQmlError>& list) { warnings += static_cast<int>(list.size()); });
@@ -157,8 +163,8 @@ int run(QGuiApplication& application)
 int main(int argc, char* argv[])
 {
     QGuiApplication application(argc, argv);
-    if (QFontDatabase::families().contains(QStringLiteral("Inter")))
-        QGuiApplication::setFont(QFont(QStringLiteral("Inter"))); // also of the pictures
+    fleetrung::fonts::bring();
+    QGuiApplication::setFont(QFont(QStringLiteral("Inter"))); // also of the pictures
     QGuiApplication::setApplicationName(QStringLiteral("Fleetrung"));
     QGuiApplication::setApplicationVersion(QStringLiteral(FLEETRUNG_VERSION));
     return fleetrung::app::run(application);

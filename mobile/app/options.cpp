@@ -51,6 +51,9 @@ Options readOptions(const QStringList& arguments)
                                          QStringLiteral("folder"));
     const QCommandLineOption size(QStringLiteral("picture-size"), QStringLiteral("Of those pictures, in pixels."),
                                   QStringLiteral("width x height"), QStringLiteral("390x844"));
+    const QCommandLineOption language(QStringLiteral("language"),
+                                      QStringLiteral("en, de, es, fr or ja, whatever was chosen on the device."),
+                                      QStringLiteral("code"));
     const QCommandLineOption replay(QStringLiteral("replay"), QStringLiteral("Play a recording CSV as the bar sensor."),
                                     QStringLiteral("file"));
     const QCommandLineOption speed(QStringLiteral("replay-speed"), QStringLiteral("1 = real time, 0 = at once."),
@@ -61,12 +64,13 @@ Options readOptions(const QStringList& arguments)
                                       QStringLiteral("Load all pages; any warning ends with 1."));
     const QCommandLineOption noRadio(QStringLiteral("no-radio"),
                                      QStringLiteral("Leave Bluetooth alone: no sensor is looked for."));
-    parser.addOptions({store, screenshots, size, replay, speed, today, selfTest, noRadio});
+    parser.addOptions({store, screenshots, size, language, replay, speed, today, selfTest, noRadio});
     parser.process(arguments);
 
     Options options;
     options.store = parser.value(store);
     options.screenshots = parser.value(screenshots);
+    options.language = parser.value(language);
     options.replay = parser.value(replay);
     options.selfTest = parser.isSet(selfTest);
     options.noRadio = parser.isSet(noRadio);

@@ -15,6 +15,7 @@ namespace fleetrung::app
 struct Options {
     QString store;       ///< file of the logbook's rows; captures stand beside it
     QString screenshots; ///< folder; empty: none are made
+    QString language;    ///< "de": whatever was chosen; empty: as chosen
     QSize pictureSize{390, 844};
     QString replay; ///< recording CSV that is played as the bar sensor
     double replaySpeed = 1;

@@ -8,53 +8,46 @@ namespace fleetrung::ble
 namespace
 {
 
-QString words(const char* text)
-{
-    return QCoreApplication::translate("Sensor", text);
-}
+struct RadioTroubleWords {
+    Q_DECLARE_TR_FUNCTIONS(RadioTroubleWords)
+};
 
 QString patternOf(TroubleKind kind)
 {
     switch (kind) {
     case TroubleKind::BluetoothOff:
-        return words(
-            QT_TRANSLATE_NOOP("Sensor", "Bluetooth is off. Switch it on: the sensor then connects by itself."));
+        return RadioTroubleWords::tr("Bluetooth is off. Switch it on: the sensor then connects by itself.");
     case TroubleKind::NoAdapter:
-        return words(QT_TRANSLATE_NOOP("Sensor", "No Bluetooth was found on this device. Switch it on in the system's "
-                                                 "settings, or plug a Bluetooth adapter in."));
+        return RadioTroubleWords::tr("No Bluetooth was found on this device. Switch it on in the system's "
+                                     "settings, or plug a Bluetooth adapter in.");
     case TroubleKind::NotAllowed:
-        return words(QT_TRANSLATE_NOOP("Sensor",
-                                       "Fleetrung may not use Bluetooth. Allow it in the system's settings for "
-                                       "Fleetrung; on older phones location must be on, too."));
+        return RadioTroubleWords::tr("Fleetrung may not use Bluetooth. Allow it in the system's settings for "
+                                     "Fleetrung; on older phones location must be on, too.");
     case TroubleKind::NotFound:
-        return words(QT_TRANSLATE_NOOP("Sensor", "%1 is not in reach. Switch it on and bring it near: it then connects "
-                                                 "by itself."));
+        return RadioTroubleWords::tr("%1 is not in reach. Switch it on and bring it near: it then connects "
+                                     "by itself.");
     case TroubleKind::Refused:
-        return words(QT_TRANSLATE_NOOP("Sensor",
-                                       "%1 is near but did not let us in. Disconnect it from any other phone, "
-                                       "or switch it off and on."));
+        return RadioTroubleWords::tr("%1 is near but did not let us in. Disconnect it from any other phone, "
+                                     "or switch it off and on.");
     case TroubleKind::Dropped:
-        return words(QT_TRANSLATE_NOOP("Sensor",
-                                       "The connection to %1 was lost and is being made again. Keep the phone "
-                                       "within a few metres of it."));
+        return RadioTroubleWords::tr("The connection to %1 was lost and is being made again. Keep the phone "
+                                     "within a few metres of it.");
     case TroubleKind::WrongSensor:
-        return words(QT_TRANSLATE_NOOP("Sensor", "%1 answers, but it is not the kind of sensor it was saved as. Choose "
-                                                 "another description for it, or teach it anew."));
+        return RadioTroubleWords::tr("%1 answers, but it is not the kind of sensor it was saved as. Choose "
+                                     "another description for it, or teach it anew.");
     case TroubleKind::BondStale:
-        return words(QT_TRANSLATE_NOOP("Sensor",
-                                       "%1 asks for pairing, and the pairing with this device does not work. Open "
-                                       "the system's Bluetooth settings, forget (remove) %1 there, and connect "
-                                       "again."));
+        return RadioTroubleWords::tr("%1 asks for pairing, and the pairing with this device does not work. Open "
+                                     "the system's Bluetooth settings, forget (remove) %1 there, and connect "
+                                     "again.");
     case TroubleKind::Silent:
-        return words(QT_TRANSLATE_NOOP("Sensor", "%1 is connected but sends nothing; it is being asked again. If this "
-                                                 "stays, switch it off and on."));
+        return RadioTroubleWords::tr("%1 is connected but sends nothing; it is being asked again. If this "
+                                     "stays, switch it off and on.");
     case TroubleKind::Unreadable:
-        return words(QT_TRANSLATE_NOOP("Sensor", "%1 sends data that its description does not fit. Choose another "
-                                                 "description for it, or teach it anew."));
+        return RadioTroubleWords::tr("%1 sends data that its description does not fit. Choose another "
+                                     "description for it, or teach it anew.");
     case TroubleKind::TooSlow:
-        return words(QT_TRANSLATE_NOOP("Sensor",
-                                       "%1 sends more than this connection may carry, and samples can be lost. "
-                                       "Set a lower rate on the sensor if you can."));
+        return RadioTroubleWords::tr("%1 sends more than this connection may carry, and samples can be lost. "
+                                     "Set a lower rate on the sensor if you can.");
     }
     return {};
 }
@@ -63,7 +56,7 @@ QString patternOf(TroubleKind kind)
 
 QString troubleText(TroubleKind kind, const QString& sensorName)
 {
-    const QString name = sensorName.isEmpty() ? words(QT_TRANSLATE_NOOP("Sensor", "The sensor")) : sensorName;
+    const QString name = sensorName.isEmpty() ? RadioTroubleWords::tr("The sensor") : sensorName;
     QString text = patternOf(kind);
     return text.replace(QLatin1String("%1"), name);
 }

@@ -7,6 +7,7 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "mobile/fonts/fonts.hpp"
 #include "mobile/pdf/page_flow.hpp"
 #include "mobile/pdf/report_pages.hpp"
 
@@ -49,6 +50,7 @@ Expected<void> writeSeasonPdf(const report::SeasonReport& report, const QString&
     if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) == nullptr)
         return fail(Code::InvalidArgument, "", "fonts need a QGuiApplication; make one before the report is written");
 
+    fonts::bring();
     QBuffer draft; // the pages are counted first, so that each can say how many there are
     draft.open(QIODevice::WriteOnly);
     const int pages = setDocument(report, draft, size, units, 0);

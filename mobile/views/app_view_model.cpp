@@ -10,6 +10,10 @@ AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock cl
       ladder_(preferences), season_(preferences), track_(preferences), trackWork_(preferences), trends_(preferences),
       squad_(preferences), squadDay_(preferences), desk_(preferences), import_(preferences)
 {
+    connect(preferences, &Preferences::languageChanged, this, [this] {
+        refresh();
+        refreshSensors();
+    });
     connectSquad();
     connectTrack();
     connectTrackWork();

@@ -19,10 +19,9 @@ constexpr std::array kilogramBars{20.0, 15.0, 10.0};
 constexpr std::array poundBars{45.0, 35.0, 25.0};
 constexpr double smallestDifference = 0.05; // of what is called the same load, in the unit shown
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("fleetrung::views::BarWords", text);
-}
+struct BarWords {
+    Q_DECLARE_TR_FUNCTIONS(BarWords)
+};
 
 double barOf(int bar, const Units& units)
 {
@@ -72,7 +71,7 @@ QString platesText(double loadKg, int bar, const Units& units)
     const double load = std::round(units.massValue(loadKg) * 100) / 100;
     const QString barText = withUnit(rack.bar, units);
     if (load < rack.bar - smallestDifference)
-        return translated("Lighter than the bar of %1: a lighter bar, or dumbbells.").arg(barText);
+        return BarWords::tr("Lighter than the bar of %1: a lighter bar, or dumbbells.").arg(barText);
     const auto loading = strength::platesFor(std::max(load, rack.bar), rack);
     if (!loading)
         return {};
@@ -80,11 +79,11 @@ QString platesText(double loadKg, int bar, const Units& units)
     for (const double plate : loading->side)
         plates += plain(plate, units);
     const QString made = plates.isEmpty()
-                             ? translated("The bar alone, %1.").arg(barText)
-                             : translated("Each side %1. Bar %2.").arg(plates.join(QStringLiteral(" + ")), barText);
+                             ? BarWords::tr("The bar alone, %1.").arg(barText)
+                             : BarWords::tr("Each side %1. Bar %2.").arg(plates.join(QStringLiteral(" + ")), barText);
     if (std::abs(loading->total - load) <= smallestDifference)
         return made;
-    return translated("Nearest with whole plates: %1. %2").arg(withUnit(loading->total, units), made);
+    return BarWords::tr("Nearest with whole plates: %1. %2").arg(withUnit(loading->total, units), made);
 }
 
 QString maximumText(double loadKg, int repetitions, double effort, const Units& units)
@@ -95,10 +94,10 @@ QString maximumText(double loadKg, int repetitions, double effort, const Units& 
     const auto maximum = strength::estimatedMaximum(loadKg, possible);
     const auto range = strength::maximumRange(loadKg, possible);
     if (!maximum || !range)
-        return translated("More than ten possible repetitions say too little of 1RM.");
+        return BarWords::tr("More than ten possible repetitions say too little of 1RM.");
     if (possible == 1)
-        return translated("1RM %1.").arg(units.mass(*maximum));
-    return translated("1RM about %1; by seven formulas %2 to %3.")
+        return BarWords::tr("1RM %1.").arg(units.mass(*maximum));
+    return BarWords::tr("1RM about %1; by seven formulas %2 to %3.")
         .arg(units.mass(std::round(*maximum)), units.massNumber(std::round(range->low)),
              units.mass(std::round(range->high)));
 }
@@ -111,9 +110,9 @@ QVariantList chartRows(double maximumKg, const Units& units)
         return rows;
     for (const auto& row : *chart)
         rows.append(QVariantMap{{QStringLiteral("title"), row.repetitions == 1
-                                                              ? translated("1 repetition")
-                                                              : translated("%1 repetitions").arg(row.repetitions)},
-                                {QStringLiteral("detail"), translated("%1 of 1RM").arg(units.percent(row.share))},
+                                                              ? BarWords::tr("1 repetition")
+                                                              : BarWords::tr("%1 repetitions").arg(row.repetitions)},
+                                {QStringLiteral("detail"), BarWords::tr("%1 of 1RM").arg(units.percent(row.share))},
                                 {QStringLiteral("value"), units.mass(row.loadKg)}});
     return rows;
 }
@@ -125,8 +124,8 @@ QString leftText(int repetitions, double loss, const std::string& lift, const Un
         return {};
     constexpr double most = 15; // beyond it the number says only "many"
     if (left->left > most)
-        return translated("many left");
-    return translated("about %1 left (%2 to %3)")
+        return BarWords::tr("many left");
+    return BarWords::tr("about %1 left (%2 to %3)")
         .arg(units.number(left->left, 0), units.number(left->low, 0), units.number(std::min(left->high, most), 0));
 }
 

@@ -9,10 +9,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("Forms", text);
-}
+struct FormsWords {
+    Q_DECLARE_TR_FUNCTIONS(FormsWords)
+};
 
 } // namespace
 
@@ -26,17 +25,17 @@ std::optional<double> FormReader::checked(const QString& field, std::optional<do
 {
     if (isEmpty(field)) {
         if (required)
-            problem(field, translated("Type a number."));
+            problem(field, FormsWords::tr("Type a number."));
         return std::nullopt;
     }
     if (!value) {
-        problem(field, translated("This is not a number. Digits, with a point or a comma."));
+        problem(field, FormsWords::tr("This is not a number. Digits, with a point or a comma."));
         return std::nullopt;
     }
     // The bounds as shown are rounded to the user's unit; what was typed as the bound itself is allowed.
     const double slack = 1e-3 * (high - low);
     if (*value < low - slack || *value > high + slack) {
-        problem(field, translated("Between %1 and %2.").arg(lowText, highText));
+        problem(field, FormsWords::tr("Between %1 and %2.").arg(lowText, highText));
         return std::nullopt;
     }
     return value;
@@ -72,7 +71,7 @@ std::optional<int> FormReader::wholeNumber(const QString& field, int low, int hi
     if (!value)
         return std::nullopt;
     if (*value != std::floor(*value)) {
-        problem(field, translated("A whole number."));
+        problem(field, FormsWords::tr("A whole number."));
         return std::nullopt;
     }
     return static_cast<int>(*value);
@@ -82,12 +81,12 @@ std::optional<CivilDate> FormReader::day(const QString& field, bool required)
 {
     if (isEmpty(field)) {
         if (required)
-            problem(field, translated("Type a day, like 2026-03-30."));
+            problem(field, FormsWords::tr("Type a day, like 2026-03-30."));
         return std::nullopt;
     }
     const auto date = parseDate(form_.value(field).toString().trimmed().toStdString());
     if (!date)
-        problem(field, translated("There is no such day. Year-month-day, like 2026-03-30."));
+        problem(field, FormsWords::tr("There is no such day. Year-month-day, like 2026-03-30."));
     return date;
 }
 
@@ -95,7 +94,7 @@ QString FormReader::text(const QString& field, bool required)
 {
     const QString text = form_.value(field).toString().simplified();
     if (required && text.isEmpty())
-        problem(field, translated("This cannot stay empty."));
+        problem(field, FormsWords::tr("This cannot stay empty."));
     return text;
 }
 

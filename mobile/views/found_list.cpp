@@ -14,17 +14,16 @@ namespace
 
 constexpr double newest = 0.3; // share of the newest signal in the smoothed one
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Sensors", text);
-}
+struct FoundWords {
+    Q_DECLARE_TR_FUNCTIONS(FoundWords)
+};
 
 } // namespace
 
 QString foundName(const ble::FoundSensor& sensor)
 {
     const QString name = sensor.name.simplified();
-    return name.isEmpty() ? tr("No name (%1)").arg(addressEnd(sensor.address)) : name;
+    return name.isEmpty() ? FoundWords::tr("No name (%1)").arg(addressEnd(sensor.address)) : name;
 }
 
 void FoundList::hear(const ble::FoundSensor& sensor)
@@ -74,9 +73,9 @@ QList<QVariantMap> FoundList::rows(const QString& filter) const
         const int bars = signalBars(static_cast<int>(heard->strength));
         QStringList detail{signalText(bars)};
         if (saved_.contains(heard->sensor.address))
-            detail.prepend(tr("Saved"));
+            detail.prepend(FoundWords::tr("Saved"));
         else if (isLikely(heard->sensor))
-            detail.prepend(tr("Likely a motion sensor"));
+            detail.prepend(FoundWords::tr("Likely a motion sensor"));
         rows += QVariantMap{{QStringLiteral("key"), heard->sensor.address},
                             {QStringLiteral("name"), foundName(heard->sensor)},
                             {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},

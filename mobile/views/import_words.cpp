@@ -9,10 +9,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("ImportWords", text);
-}
+struct ImportWords {
+    Q_DECLARE_TR_FUNCTIONS(ImportWords)
+};
 
 // In the order of importing::Meaning.
 constexpr std::array<const char*, importing::meaningCount> meanings{
@@ -57,17 +56,17 @@ constexpr std::array<const char*, importing::meaningCount> meanings{
 
 QString meaningName(importing::Meaning meaning)
 {
-    return translated(meanings[static_cast<std::size_t>(meaning)]);
+    return ImportWords::tr(meanings[static_cast<std::size_t>(meaning)]);
 }
 
 QString columnWords(const importing::ColumnMeaning& column, const Units& units)
 {
     QString words = meaningName(column.meaning);
     if (column.meaning == importing::Meaning::Split)
-        words = column.distance > 0 ? translated("Split at %1").arg(units.distance(column.distance))
-                                    : translated("Split, distance not known");
+        words = column.distance > 0 ? ImportWords::tr("Split at %1").arg(units.distance(column.distance))
+                                    : ImportWords::tr("Split, distance not known");
     if (column.meaning != importing::Meaning::Ignore && column.unit != importing::Unit::None)
-        words = translated("%1, in %2")
+        words = ImportWords::tr("%1, in %2")
                     .arg(words, QString::fromLatin1(importing::unitKey(column.unit).data(),
                                                     static_cast<qsizetype>(importing::unitKey(column.unit).size())));
     return words;
@@ -78,17 +77,18 @@ QString questionWords(const importing::Question& question)
     const QString example = QString::fromStdString(question.example);
     switch (question.ask) {
     case importing::Ask::NothingToRead:
-        return translated("Nothing to add is known in this file yet. Tap the columns below and say what they mean.");
+        return ImportWords::tr(
+            "Nothing to add is known in this file yet. Tap the columns below and say what they mean.");
     case importing::Ask::DecimalMark:
-        return translated("“%1” can be read in two ways. What is the decimal mark?").arg(example);
+        return ImportWords::tr("“%1” can be read in two ways. What is the decimal mark?").arg(example);
     case importing::Ask::DateOrder:
-        return translated("“%1” can be read in two ways. What comes first?").arg(example);
+        return ImportWords::tr("“%1” can be read in two ways. What comes first?").arg(example);
     case importing::Ask::Day:
-        return translated("The file has no dates. On which day was it?");
+        return ImportWords::tr("The file has no dates. On which day was it?");
     case importing::Ask::SplitDistance:
-        return translated("At how many metres stands the gate of “%1”? Tap the column below.").arg(example);
+        return ImportWords::tr("At how many metres stands the gate of “%1”? Tap the column below.").arg(example);
     case importing::Ask::MassUnit:
-        return translated("In which unit are the loads of “%1”?").arg(example);
+        return ImportWords::tr("In which unit are the loads of “%1”?").arg(example);
     }
     return {};
 }
@@ -98,23 +98,23 @@ QString remarkWords(const importing::Remark& remark)
     const QString example = QString::fromStdString(remark.example);
     switch (remark.told) {
     case importing::Told::Preamble:
-        return translated("Rows above the header, left out: %1.").arg(example);
+        return ImportWords::tr("Rows above the header, left out: %1.").arg(example);
     case importing::Told::NoHeader:
-        return translated("The file has no header: its first row is read like the others.");
+        return ImportWords::tr("The file has no header: its first row is read like the others.");
     case importing::Told::DecimalComma:
-        return translated("The decimal mark is a comma, as in %1.").arg(example);
+        return ImportWords::tr("The decimal mark is a comma, as in %1.").arg(example);
     case importing::Told::Milliseconds:
-        return translated("Times are in milliseconds, by their size: %1.").arg(example);
+        return ImportWords::tr("Times are in milliseconds, by their size: %1.").arg(example);
     case importing::Told::IntervalSplits:
-        return translated("The times do not rise (%1): each counts from the gate before.").arg(example);
+        return ImportWords::tr("The times do not rise (%1): each counts from the gate before.").arg(example);
     case importing::Told::CumulativeSplits:
-        return translated("The times rise (%1): each counts from the start.").arg(example);
+        return ImportWords::tr("The times rise (%1): each counts from the start.").arg(example);
     case importing::Told::SplitRows:
-        return translated("Several rows make one run.");
+        return ImportWords::tr("Several rows make one run.");
     case importing::Told::DayMonth:
-        return translated("The day comes before the month, as in %1.").arg(example);
+        return ImportWords::tr("The day comes before the month, as in %1.").arg(example);
     case importing::Told::MonthDay:
-        return translated("The month comes before the day, as in %1.").arg(example);
+        return ImportWords::tr("The month comes before the day, as in %1.").arg(example);
     }
     return {};
 }
@@ -125,37 +125,37 @@ QString faultWords(const importing::BadRow& bad)
     const QString cell = QString::fromStdString(bad.cell);
     switch (bad.fault) {
     case Fault::TooManyCells:
-        return translated("More cells than the header has.");
+        return ImportWords::tr("More cells than the header has.");
     case Fault::NotANumber:
-        return translated("“%1” is not a number.").arg(cell);
+        return ImportWords::tr("“%1” is not a number.").arg(cell);
     case Fault::OutOfRange:
-        return translated("“%1” cannot be. Check the number and the unit.").arg(cell);
+        return ImportWords::tr("“%1” cannot be. Check the number and the unit.").arg(cell);
     case Fault::NoDate:
-        return translated("The day is missing.");
+        return ImportWords::tr("The day is missing.");
     case Fault::NotADate:
-        return translated("“%1” is not a day.").arg(cell);
+        return ImportWords::tr("“%1” is not a day.").arg(cell);
     case Fault::FutureDay:
-        return translated("“%1” has not come yet. Check the order of day and month.").arg(cell);
+        return ImportWords::tr("“%1” has not come yet. Check the order of day and month.").arg(cell);
     case Fault::NotAClock:
-        return translated("“%1” is not a time of day.").arg(cell);
+        return ImportWords::tr("“%1” is not a time of day.").arg(cell);
     case Fault::NoTime:
-        return translated("The time is missing.");
+        return ImportWords::tr("The time is missing.");
     case Fault::NoDistance:
-        return translated("The time has no distance.");
+        return ImportWords::tr("The time has no distance.");
     case Fault::TimesDoNotRise:
-        return translated("The times do not rise with the distance.");
+        return ImportWords::tr("The times do not rise with the distance.");
     case Fault::TooFast:
-        return translated("That is faster than anyone has run. Check distance and time.");
+        return ImportWords::tr("That is faster than anyone has run. Check distance and time.");
     case Fault::GapInIntervals:
-        return translated("A time before this one is missing.");
+        return ImportWords::tr("A time before this one is missing.");
     case Fault::BeyondDistance:
-        return translated("A split lies behind the end of the run.");
+        return ImportWords::tr("A split lies behind the end of the run.");
     case Fault::EndDisagrees:
-        return translated("The split at the end says another time.");
+        return ImportWords::tr("The split at the end says another time.");
     case Fault::NoLift:
-        return translated("The lift is missing.");
+        return ImportWords::tr("The lift is missing.");
     case Fault::NoRepetitions:
-        return translated("The repetitions are missing.");
+        return ImportWords::tr("The repetitions are missing.");
     }
     return {};
 }

@@ -18,10 +18,9 @@ namespace
 using logbook::Logbook;
 using logbook::Moment;
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("Pages", text);
-}
+struct PagesWords {
+    Q_DECLARE_TR_FUNCTIONS(PagesWords)
+};
 
 /// Work sets of the day by ladder, and whether a recording of the lift can be watched again.
 struct DaySets {
@@ -82,17 +81,17 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
     day.athlete = athlete;
     day.phase = QString::fromUtf8(season::phaseName(view.session.phase).data());
     const int week = season::weekOf(view.plan, view.session.day);
-    day.week = translated("week %1 of %2").arg(week).arg(season::weekCount(view.plan));
+    day.week = PagesWords::tr("week %1 of %2").arg(week).arg(season::weekCount(view.plan));
     if (view.session.sprintDay && !view.session.sprintsForbidden && !view.session.lifts.empty())
-        day.notes.push_back(translated("Sprints first, the lifts after the run.").toStdString());
+        day.notes.push_back(PagesWords::tr("Sprints first, the lifts after the run.").toStdString());
     day.notes.insert(day.notes.end(), view.session.notes.begin(), view.session.notes.end());
     day.sprintsForbidden = view.session.sprintsForbidden;
     day.cautions = dayCautions(view.decisions);
-    day.emptyTitle = translated("No lifts today");
+    day.emptyTitle = PagesWords::tr("No lifts today");
     day.emptyText = view.session.sprintDay && !day.sprintsForbidden
-                        ? translated("Today belongs to the track.")
-                        : translated("Rest is part of the plan. The next lifts stand on Ladder.");
-    day.emptyAction = translated("Go to Ladder");
+                        ? PagesWords::tr("Today belongs to the track.")
+                        : PagesWords::tr("Rest is part of the plan. The next lifts stand on Ladder.");
+    day.emptyAction = PagesWords::tr("Go to Ladder");
     for (const auto& planned : view.session.lifts) {
         BenchLift lift;
         lift.plan = planned;
@@ -245,21 +244,21 @@ BenchDay benchWithoutSeason(const std::string& athlete)
 {
     BenchDay day;
     day.athlete = athlete;
-    day.emptyTitle = translated("No season yet");
-    day.emptyText =
-        translated("Plan a season on Ladder: it starts from the main competition and counts backwards. From then on, "
-                   "each day's lifts, loads and sets stand here.");
-    day.emptyAction = translated("Plan a season on Ladder");
+    day.emptyTitle = PagesWords::tr("No season yet");
+    day.emptyText = PagesWords::tr(
+        "Plan a season on Ladder: it starts from the main competition and counts backwards. From then on, "
+        "each day's lifts, loads and sets stand here.");
+    day.emptyAction = PagesWords::tr("Plan a season on Ladder");
     return day;
 }
 
 LadderPageData ladderWithoutSeason()
 {
     LadderPageData data;
-    data.emptyTitle = translated("A season is planned backwards");
+    data.emptyTitle = PagesWords::tr("A season is planned backwards");
     data.emptyText =
-        translated("Say when the main competition is and which lifts you keep for the whole season. As it comes "
-                   "nearer, each lift goes down its ladder to a shorter range.");
+        PagesWords::tr("Say when the main competition is and which lifts you keep for the whole season. As it comes "
+                       "nearer, each lift goes down its ladder to a shorter range.");
     return data;
 }
 
@@ -301,12 +300,12 @@ Expected<SquadData> squadData(const Logbook& logbook, const std::string& wanted,
 AthletePages emptyPages()
 {
     AthletePages pages;
-    pages.bench.emptyTitle = translated("Nobody trains here yet");
-    pages.bench.emptyText = translated("Add an athlete on Squad, then plan a season on Ladder.");
-    pages.bench.emptyAction = translated("Go to Squad");
+    pages.bench.emptyTitle = PagesWords::tr("Nobody trains here yet");
+    pages.bench.emptyText = PagesWords::tr("Add an athlete on Squad, then plan a season on Ladder.");
+    pages.bench.emptyAction = PagesWords::tr("Go to Squad");
     pages.bench.emptyLeadsToSquad = true;
-    pages.ladder.emptyTitle = translated("No athlete, no season");
-    pages.ladder.emptyText = translated("Add an athlete on Squad first.");
+    pages.ladder.emptyTitle = PagesWords::tr("No athlete, no season");
+    pages.ladder.emptyText = PagesWords::tr("Add an athlete on Squad first.");
     return pages;
 }
 

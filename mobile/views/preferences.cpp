@@ -1,6 +1,8 @@
 #include "mobile/views/preferences.hpp"
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 #include <QGuiApplication>
 #include <QPalette>
@@ -15,6 +17,20 @@ namespace
 constexpr int mostRacks = 30;
 constexpr int lastBar = 2;
 
+struct Language {
+    const char* code;
+    const char* name; ///< in itself
+};
+const std::vector<Language> allLanguages{
+    {"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"fr", "Français"}, {"ja", "日本語"}};
+
+/// Of that language, where the device speaks another; the device's own region where it is the same.
+QLocale localeOf(const QString& code)
+{
+    const QLocale device;
+    return device.name().startsWith(code) ? device : QLocale(code);
+}
+
 } // namespace
 
 Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
@@ -26,6 +42,15 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
     sound_ = static_cast<Sound>(std::clamp(settings_->value(QStringLiteral("sound"), 1).toInt(), 0, 2));
     shakes_ = settings_->value(QStringLiteral("shakes"), true).toBool();
     setsByThemselves_ = settings_->value(QStringLiteral("setsByThemselves"), true).toBool();
+    const auto code = settings_->value(QStringLiteral("language")).toString().toStdString();
+    const auto known = std::ranges::find_if(allLanguages, [&code](const Language& one) { return one.code == code; });
+    if (known != allLanguages.end()) {
+        language_ = static_cast<int>(known - allLanguages.begin()) + 1;
+        locale_ = localeOf(QString::fromStdString(code));
+    }
+    decimalMark_ =
+        static_cast<DecimalMark>(std::clamp(settings_->value(QStringLiteral("decimalMark"), 0).toInt(), 0, 2));
+    weekStart_ = static_cast<WeekStart>(std::clamp(settings_->value(QStringLiteral("weekStart"), 0).toInt(), 0, 2));
     textScale_ = std::clamp(settings_->value(QStringLiteral("textScale"), 1.0).toDouble(), 1.0, 2.0);
     const bool imperial = locale_.measurementSystem() == QLocale::ImperialUSSystem;
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
@@ -46,7 +71,58 @@ bool Preferences::dark() const
 Units Preferences::units() const
 {
     return Units(locale_, pounds_ ? MassUnit::Pound : MassUnit::Kilogram,
-                 inches_ ? LengthUnit::Inch : LengthUnit::Centimetre);
+                 inches_ ? LengthUnit::Inch : LengthUnit::Centimetre, decimalMark_, weekStart_);
+}
+
+QStringList Preferences::languages() const
+{
+    QStringList names{tr("As the device")};
+    for (const auto& one : allLanguages)
+        names += QString::fromUtf8(one.name);
+    return names;
+}
+
+QString Preferences::languageCode() const
+{
+    return language_ > 0 ? QString::fromLatin1(allLanguages[static_cast<std::size_t>(language_) - 1].code)
+                         : locale_.name().left(2);
+}
+
+void Preferences::setLanguage(int language)
+{
+    if (language == language_ || language < 0 || language > static_cast<int>(allLanguages.size()))
+        return;
+    language_ = language;
+    locale_ = language > 0 ? localeOf(languageCode()) : QLocale();
+    keep(QStringLiteral("language"), language > 0 ? languageCode() : QString());
+    emit languageChanged();
+    emit unitsChanged();
+}
+
+void Preferences::speak(const QString& code)
+{
+    const auto known =
+        std::ranges::find_if(allLanguages, [&code](const Language& one) { return code == QLatin1String(one.code); });
+    if (known != allLanguages.end())
+        setLanguage(static_cast<int>(known - allLanguages.begin()) + 1);
+}
+
+void Preferences::setDecimalMark(int mark)
+{
+    if (mark == decimalMark() || mark < 0 || mark > 2)
+        return;
+    decimalMark_ = static_cast<DecimalMark>(mark);
+    keep(QStringLiteral("decimalMark"), mark);
+    emit unitsChanged();
+}
+
+void Preferences::setWeekStart(int start)
+{
+    if (start == weekStart() || start < 0 || start > 2)
+        return;
+    weekStart_ = static_cast<WeekStart>(start);
+    keep(QStringLiteral("weekStart"), start);
+    emit unitsChanged();
 }
 
 void Preferences::setLocale(const QLocale& locale)

@@ -25,6 +25,11 @@ class Preferences : public QObject
     /// A set begins when the bar moves and ends when it has rested.
     Q_PROPERTY(bool setsByThemselves READ setsByThemselves WRITE setSetsByThemselves NOTIFY changed FINAL)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
+    Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY unitsChanged FINAL) ///< index into languages
+    Q_PROPERTY(
+        QStringList languages READ languages NOTIFY unitsChanged FINAL) ///< the device's, then each by its own name
+    Q_PROPERTY(int decimalMark READ decimalMark WRITE setDecimalMark NOTIFY unitsChanged FINAL) ///< as DecimalMark
+    Q_PROPERTY(int weekStart READ weekStart WRITE setWeekStart NOTIFY unitsChanged FINAL)       ///< as WeekStart
     Q_PROPERTY(bool pounds READ pounds WRITE setPounds NOTIFY unitsChanged FINAL)
     Q_PROPERTY(bool inches READ inches WRITE setInches NOTIFY unitsChanged FINAL)
     Q_PROPERTY(int racks READ racks WRITE setRacks NOTIFY changed FINAL) ///< that a squad's day is shared out among
@@ -72,6 +77,18 @@ public:
     [[nodiscard]] QString rememberedImport(const QString& headerHash, bool sets) const;
     void rememberImport(const QString& headerHash, bool sets, const QString& mapping);
 
+    int language() const { return language_; }
+    void setLanguage(int language);
+    QStringList languages() const;
+    /// The language of that code; nothing where there is none.
+    void speak(const QString& code);
+    /// "de"; the device's own where it was left to it.
+    [[nodiscard]] QString languageCode() const;
+    int decimalMark() const { return static_cast<int>(decimalMark_); }
+    void setDecimalMark(int mark);
+    int weekStart() const { return static_cast<int>(weekStart_); }
+    void setWeekStart(int start);
+
     [[nodiscard]] Units units() const;
     void setLocale(const QLocale& locale);
     [[nodiscard]] const QLocale& locale() const { return locale_; }
@@ -79,12 +96,17 @@ public:
 signals:
     void changed();
     void unitsChanged();
+    /// Before anything is worded anew: the translation is to be changed now.
+    void languageChanged();
 
 private:
     void keep(const QString& key, const QVariant& value);
 
     std::unique_ptr<QSettings> settings_;
     QLocale locale_;
+    int language_ = 0;
+    DecimalMark decimalMark_ = DecimalMark::AsLanguage;
+    WeekStart weekStart_ = WeekStart::AsLanguage;
     QHash<QString, QString> imports_;
     Appearance appearance_ = AsDevice;
     Sound sound_ = Tones;

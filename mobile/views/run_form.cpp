@@ -19,10 +19,9 @@ const std::vector<std::string> timingKeys{"hand", "gates", "video", "electronic"
 const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
 const std::vector<std::string> shoeKeys{"spikes", "flats", ""};
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("RunForm", text);
-}
+struct RunFormWords {
+    Q_DECLARE_TR_FUNCTIONS(RunFormWords)
+};
 
 std::string chosen(const std::vector<std::string>& keys, int index)
 {
@@ -39,7 +38,7 @@ CivilDate readDay(FormReader& reader, CivilDate today)
 {
     const auto day = reader.day(QStringLiteral("day"), true);
     if (day && *day > today)
-        reader.problem(QStringLiteral("day"), translated("That day has not come yet."));
+        reader.problem(QStringLiteral("day"), RunFormWords::tr("That day has not come yet."));
     return day.value_or(today);
 }
 
@@ -54,10 +53,10 @@ void readTime(FormReader& reader, store::Sprint& run, const Units& units)
         return;
     const store::Split& last = run.splits.back();
     if (splitAtEnd && std::abs(*typed - last.time) > 0.0005)
-        reader.problem(field, translated("The split at %1 says %2. Take one of them out.")
+        reader.problem(field, RunFormWords::tr("The split at %1 says %2. Take one of them out.")
                                   .arg(units.distance(last.distance), units.sprintTime(last.time)));
     else if (!splitAtEnd && *typed <= last.time)
-        reader.problem(field, translated("It must be later than the last split."));
+        reader.problem(field, RunFormWords::tr("It must be later than the last split."));
 }
 
 void readRareFields(FormReader& reader, store::Sprint& run)
@@ -89,7 +88,7 @@ tl::expected<store::Sprint, QVariantMap> readRun(const QVariantMap& form, const 
     run.distance = reader.number(QStringLiteral("distance"), 5, 1000, true).value_or(0);
     if (run.distance > 0 && !run.splits.empty() && run.splits.back().distance > run.distance)
         reader.problem(QStringLiteral("distance"),
-                       translated("A split lies at %1.").arg(units.distance(run.splits.back().distance)));
+                       RunFormWords::tr("A split lies at %1.").arg(units.distance(run.splits.back().distance)));
     readTime(reader, run, units);
     run.windMps = reader.number(QStringLiteral("wind"), -20, 20, false);
     run.surface = chosen(surfaceKeys, reader.choice(QStringLiteral("surface")));
@@ -103,7 +102,7 @@ tl::expected<store::Sprint, QVariantMap> readRun(const QVariantMap& form, const 
     run.run.trainingDay = readDay(reader, today);
     if (reader.sound() && run.distance / run.time > 13) // m/s; nobody has run faster (from memory: 12.4 m/s)
         reader.problem(QStringLiteral("time"),
-                       translated("That is faster than anyone has run. Check distance and time."));
+                       RunFormWords::tr("That is faster than anyone has run. Check distance and time."));
     if (!reader.sound())
         return tl::unexpected(reader.problems());
     return run;

@@ -10,10 +10,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("RunRows", text);
-}
+struct RunRowsWords {
+    Q_DECLARE_TR_FUNCTIONS(RunRowsWords)
+};
 
 track::TestRun testRun(const store::Sprint& run)
 {
@@ -45,13 +44,13 @@ QStringList circumstances(const store::Sprint& run, const Units& units)
 {
     QStringList parts{units.day(run.run.trainingDay)};
     if (run.competition)
-        parts += translated("competition");
+        parts += RunRowsWords::tr("competition");
     if (run.test)
-        parts += translated("test day");
+        parts += RunRowsWords::tr("test day");
     if (run.windMps)
-        parts += translated("wind %1").arg(units.signedNumber(*run.windMps, 1));
+        parts += RunRowsWords::tr("wind %1").arg(units.signedNumber(*run.windMps, 1));
     if (testRun(run).windAided())
-        parts += translated("wind-aided");
+        parts += RunRowsWords::tr("wind-aided");
     return parts;
 }
 
@@ -69,15 +68,15 @@ QVariantMap runRow(const store::Sprint& run, const Units& units, bool isBest)
 {
     QStringList first = circumstances(run, units);
     if (isBest)
-        first.insert(1, translated("best"));
+        first.insert(1, RunRowsWords::tr("best"));
     QStringList second;
     if (run.start == "flying" && run.runIn > 0)
-        second += translated("run-in %1").arg(units.distance(run.runIn));
+        second += RunRowsWords::tr("run-in %1").arg(units.distance(run.runIn));
     for (const auto& key : {run.surface, run.timing})
         if (!key.empty())
             second += trackWord(key);
     if (!run.splits.empty())
-        second += translated("%1 splits").arg(run.splits.size());
+        second += RunRowsWords::tr("%1 splits").arg(run.splits.size());
     return row(run, units.sprintTime(run.time), first, second, units);
 }
 
@@ -86,10 +85,10 @@ QVariantMap bestRow(const track::PersonalBest& best, const std::vector<store::Sp
     const store::Sprint& run = runs.at(best.best.value_or(best.windAided.value_or(0)));
     QStringList second;
     if (run.timing == "hand")
-        second += translated("by hand");
-    second += best.runs == 1 ? translated("run once") : translated("%1 runs").arg(best.runs);
+        second += RunRowsWords::tr("by hand");
+    second += best.runs == 1 ? RunRowsWords::tr("run once") : RunRowsWords::tr("%1 runs").arg(best.runs);
     if (best.best && best.windAided)
-        second += translated("wind-aided %1 (%2)")
+        second += RunRowsWords::tr("wind-aided %1 (%2)")
                       .arg(units.sprintTime(runs.at(*best.windAided).time),
                            units.signedNumber(*runs.at(*best.windAided).windMps, 1));
     return row(run, units.sprintTime(run.time), circumstances(run, units), second, units);

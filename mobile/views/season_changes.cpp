@@ -11,10 +11,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("SeasonChanges", text);
-}
+struct SeasonChangesWords {
+    Q_DECLARE_TR_FUNCTIONS(SeasonChangesWords)
+};
 
 QVariantMap row(const QString& text, bool caution = false)
 {
@@ -23,7 +22,7 @@ QVariantMap row(const QString& text, bool caution = false)
 
 QString daysText(int days)
 {
-    return days == 1 ? translated("1 day") : translated("%1 days").arg(days);
+    return days == 1 ? SeasonChangesWords::tr("1 day") : SeasonChangesWords::tr("%1 days").arg(days);
 }
 
 template <class Range, class Same> const auto* counterpart(const Range& range, const Same& same)
@@ -42,22 +41,23 @@ void sayPhases(QList<QVariantMap>& rows, const season::SeasonPlan& before, const
         if (was && was->from == span.from && was->to == span.to)
             continue;
         QString text =
-            translated("%1: %2 to %3")
+            SeasonChangesWords::tr("%1: %2 to %3")
                 .arg(QString::fromUtf8(season::phaseName(span.kind).data()), units.day(span.from), units.day(span.to));
         text[0] = text[0].toUpper();
         const int longer = was ? daysBetween(span.from, span.to) - daysBetween(was->from, was->to) : 0;
         if (longer != 0)
-            text +=
-                (longer > 0 ? translated(", %1 longer") : translated(", %1 shorter")).arg(daysText(std::abs(longer)));
+            text += (longer > 0 ? SeasonChangesWords::tr(", %1 longer") : SeasonChangesWords::tr(", %1 shorter"))
+                        .arg(daysText(std::abs(longer)));
         else if (!was)
-            text += translated(", new");
+            text += SeasonChangesWords::tr(", new");
         rows.append(row(text));
     }
     for (const auto& was : before.phases)
         if (!counterpart(after.phases, [&was](const season::PhaseSpan& other) {
                 return other.kind == was.kind && other.macrocycle == was.macrocycle;
             }))
-            rows.append(row(translated("No more %1").arg(QString::fromUtf8(season::phaseName(was.kind).data())), true));
+            rows.append(row(
+                SeasonChangesWords::tr("No more %1").arg(QString::fromUtf8(season::phaseName(was.kind).data())), true));
 }
 
 void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const season::SeasonPlan& after,
@@ -73,22 +73,22 @@ void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const 
             const auto& rung = ladder.rungs[i];
             if (rung.from <= today || goesOn(ladder.rungs, i))
                 continue;
-            const QString title =
-                translated("%1, %2").arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, rung.rung)));
+            const QString title = SeasonChangesWords::tr("%1, %2").arg(
+                name, QString::fromStdString(rungName(after.setup, ladder.ladder, rung.rung)));
             const auto* was = counterpart(old->rungs, [&rung](const season::PlannedRung& other) {
                 return other.rung == rung.rung && other.macrocycle == rung.macrocycle;
             });
             if (was && was->from != rung.from)
-                rows.append(
-                    row(translated("%1: %2 instead of %3").arg(title, units.day(rung.from), units.day(was->from))));
+                rows.append(row(SeasonChangesWords::tr("%1: %2 instead of %3")
+                                    .arg(title, units.day(rung.from), units.day(was->from))));
             else if (!was)
-                rows.append(row(translated("%1: %2, new").arg(title, units.day(rung.from))));
+                rows.append(row(SeasonChangesWords::tr("%1: %2, new").arg(title, units.day(rung.from))));
         }
         for (const auto& was : old->rungs)
             if (was.from > today && !counterpart(ladder.rungs, [&was](const season::PlannedRung& other) {
                     return other.rung == was.rung && other.macrocycle == was.macrocycle;
                 }))
-                rows.append(row(translated("%1, %2: no longer planned")
+                rows.append(row(SeasonChangesWords::tr("%1, %2: no longer planned")
                                     .arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, was.rung))),
                                 true));
     }

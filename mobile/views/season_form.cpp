@@ -13,10 +13,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("SeasonForm", text);
-}
+struct SeasonFormWords {
+    Q_DECLARE_TR_FUNCTIONS(SeasonFormWords)
+};
 
 /// Chosen indices below `count`, ascending, each once.
 std::vector<std::size_t> chosen(const QVariantMap& form, const QString& field, std::size_t count)
@@ -47,7 +46,7 @@ void readBoxes(FormReader& reader, const QVariantMap& form, const Units& units,
     for (const QString& word : words) {
         const auto height = units.parseEntered(word);
         if (!height || !isBoxHeight(*height))
-            return reader.problem(field, translated("\"%1\" is no height of a box.").arg(word));
+            return reader.problem(field, SeasonFormWords::tr("\"%1\" is no height of a box.").arg(word));
         heights.push_back(*height);
     }
     std::ranges::sort(heights, {}, &season::EnteredLength::metres);
@@ -87,9 +86,9 @@ tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap&
         setup.equipment.emplace_back(equipmentKeys[index]);
     readBoxes(reader, form, units, setup.boxHeights);
     if (setup.trainingDays.empty())
-        reader.problem(QStringLiteral("liftDays"), translated("Choose at least one day."));
+        reader.problem(QStringLiteral("liftDays"), SeasonFormWords::tr("Choose at least one day."));
     if (setup.ladders.empty())
-        reader.problem(QStringLiteral("ladders"), translated("Choose at least one lift."));
+        reader.problem(QStringLiteral("ladders"), SeasonFormWords::tr("Choose at least one lift."));
     if (!reader.sound())
         return tl::unexpected(reader.problems());
 

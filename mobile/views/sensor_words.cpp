@@ -9,10 +9,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Sensors", text);
-}
+struct SensorWords {
+    Q_DECLARE_TR_FUNCTIONS(SensorWords)
+};
 
 // Limits of class A (motion/intake), and starting values of this project for what has none there.
 constexpr double leastRate = 100;        // Hz
@@ -35,7 +34,7 @@ QVariantMap row(const QString& name, const QString& value, const QString& allowe
 
 QString percent(double share, const Units& units)
 {
-    return tr("%1 %").arg(units.number(share * 100, share > 0 && share < 0.1 ? 1 : 0));
+    return SensorWords::tr("%1 %").arg(units.number(share * 100, share > 0 && share < 0.1 ? 1 : 0));
 }
 
 } // namespace
@@ -63,36 +62,36 @@ SensorPlace placeOf(const std::string& key)
 
 QString placeText(SensorPlace place)
 {
-    return place == SensorPlace::Bar    ? tr("On the bar")
-           : place == SensorPlace::Shoe ? tr("On the shoe")
-                                        : tr("At the waist");
+    return place == SensorPlace::Bar    ? SensorWords::tr("On the bar")
+           : place == SensorPlace::Shoe ? SensorWords::tr("On the shoe")
+                                        : SensorWords::tr("At the waist");
 }
 
 QString placeName(SensorPlace place)
 {
-    return place == SensorPlace::Bar    ? tr("Bar sensor")
-           : place == SensorPlace::Shoe ? tr("Shoe sensor")
-                                        : tr("Waist sensor");
+    return place == SensorPlace::Bar    ? SensorWords::tr("Bar sensor")
+           : place == SensorPlace::Shoe ? SensorWords::tr("Shoe sensor")
+                                        : SensorWords::tr("Waist sensor");
 }
 
 QStringList placeChoices()
 {
-    return {tr("Bar"), tr("Shoe"), tr("Waist")};
+    return {SensorWords::tr("Bar"), SensorWords::tr("Shoe"), SensorWords::tr("Waist")};
 }
 
 QString linkText(sensor::LinkState state)
 {
     switch (state) {
     case sensor::LinkState::Idle:
-        return tr("Not looked for");
+        return SensorWords::tr("Not looked for");
     case sensor::LinkState::Searching:
-        return tr("Looking for it");
+        return SensorWords::tr("Looking for it");
     case sensor::LinkState::Connecting:
-        return tr("Connecting");
+        return SensorWords::tr("Connecting");
     case sensor::LinkState::Streaming:
-        return tr("Streaming");
+        return SensorWords::tr("Streaming");
     case sensor::LinkState::Lost:
-        return tr("Lost, looking for it");
+        return SensorWords::tr("Lost, looking for it");
     }
     return {};
 }
@@ -108,15 +107,15 @@ QString signalText(int bars)
 {
     switch (bars) {
     case 1:
-        return tr("Far away");
+        return SensorWords::tr("Far away");
     case 2:
-        return tr("Across the room");
+        return SensorWords::tr("Across the room");
     case 3:
-        return tr("Close");
+        return SensorWords::tr("Close");
     case 4:
-        return tr("Very close");
+        return SensorWords::tr("Very close");
     default:
-        return tr("Signal not told");
+        return SensorWords::tr("Signal not told");
     }
 }
 
@@ -129,58 +128,65 @@ QString addressEnd(const QString& address)
 QString agoText(double seconds)
 {
     if (seconds < 60)
-        return tr("just now");
+        return SensorWords::tr("just now");
     if (seconds < 3600)
-        return tr("%1 min ago").arg(static_cast<int>(seconds / 60));
-    return tr("%1 h ago").arg(static_cast<int>(seconds / 3600));
+        return SensorWords::tr("%1 min ago").arg(static_cast<int>(seconds / 60));
+    return SensorWords::tr("%1 h ago").arg(static_cast<int>(seconds / 3600));
 }
 
 QList<QVariantMap> healthRows(const SensorFacts& facts, const Units& units)
 {
-    const auto hertz = [&units](double rate) { return tr("%1 Hz").arg(units.number(rate, 0)); };
+    const auto hertz = [&units](double rate) { return SensorWords::tr("%1 Hz").arg(units.number(rate, 0)); };
     const auto milliseconds = [&units](double seconds) { return units.milliseconds(seconds); };
     const sensor::Health& health = facts.health;
     const double rateWanted = health.expectedRate > 0 ? health.expectedRate * rateKept : leastRate;
-    QList<QVariantMap> rows{
-        row(tr("Rate"), hertz(health.rate), tr("at least %1").arg(units.number(rateWanted, 0)),
-            health.rate >= rateWanted ? Met : NotMet),
-        row(tr("Lost on the way"), percent(health.lossShare, units),
-            tr("at most %1").arg(units.number(mostLost * 100, 0)), health.lossShare <= mostLost ? Met : NotMet),
-        row(tr("Lateness"), milliseconds(health.jitter), tr("at most %1").arg(units.number(mostLate * 1000, 0)),
-            health.jitter <= mostLate ? Met : NotMet),
-        row(tr("Longest pause"), milliseconds(health.longestStall),
-            tr("at most %1").arg(units.number(longestStall * 1000, 0)),
-            health.longestStall <= longestStall ? Met : NotMet)};
+    QList<QVariantMap> rows{row(SensorWords::tr("Rate"), hertz(health.rate),
+                                SensorWords::tr("at least %1").arg(units.number(rateWanted, 0)),
+                                health.rate >= rateWanted ? Met : NotMet),
+                            row(SensorWords::tr("Lost on the way"), percent(health.lossShare, units),
+                                SensorWords::tr("at most %1").arg(units.number(mostLost * 100, 0)),
+                                health.lossShare <= mostLost ? Met : NotMet),
+                            row(SensorWords::tr("Lateness"), milliseconds(health.jitter),
+                                SensorWords::tr("at most %1").arg(units.number(mostLate * 1000, 0)),
+                                health.jitter <= mostLate ? Met : NotMet),
+                            row(SensorWords::tr("Longest pause"), milliseconds(health.longestStall),
+                                SensorWords::tr("at most %1").arg(units.number(longestStall * 1000, 0)),
+                                health.longestStall <= longestStall ? Met : NotMet)};
     if (facts.battery)
-        rows += row(tr("Battery"), tr("%1 %").arg(*facts.battery), tr("at least %1").arg(leastBattery),
-                    *facts.battery >= leastBattery ? Met : NotMet);
+        rows += row(SensorWords::tr("Battery"), SensorWords::tr("%1 %").arg(*facts.battery),
+                    SensorWords::tr("at least %1").arg(leastBattery), *facts.battery >= leastBattery ? Met : NotMet);
     else
-        rows += row(tr("Battery"), tr("not told"), {}, ForShow);
+        rows += row(SensorWords::tr("Battery"), SensorWords::tr("not told"), {}, ForShow);
     if (facts.hasGyroscope)
-        rows += facts.sinceZeroed ? row(tr("Zeroed"), agoText(*facts.sinceZeroed), tr("within 10 min"),
-                                        *facts.sinceZeroed <= soonEnoughZeroed ? Met : NotMet)
-                                  : row(tr("Zeroed"), tr("not yet"), tr("lay it still"), NotMet);
+        rows +=
+            facts.sinceZeroed
+                ? row(SensorWords::tr("Zeroed"), agoText(*facts.sinceZeroed), SensorWords::tr("within 10 min"),
+                      *facts.sinceZeroed <= soonEnoughZeroed ? Met : NotMet)
+                : row(SensorWords::tr("Zeroed"), SensorWords::tr("not yet"), SensorWords::tr("lay it still"), NotMet);
     else
-        rows += row(tr("Turning"), tr("not measured"), tr("wider ± values"), ForShow);
+        rows += row(SensorWords::tr("Turning"), SensorWords::tr("not measured"), SensorWords::tr("wider ± values"),
+                    ForShow);
     if (health.badPackets > 0) {
-        QString cause = tr("none");
+        QString cause = SensorWords::tr("none");
         if (health.lastBad)
             cause = QString::fromUtf8(sensor::badPacketName(*health.lastBad).data(),
                                       static_cast<qsizetype>(sensor::badPacketName(*health.lastBad).size()));
-        rows += row(tr("Unreadable"), units.number(static_cast<double>(health.badPackets), 0), cause, NotMet);
+        rows +=
+            row(SensorWords::tr("Unreadable"), units.number(static_cast<double>(health.badPackets), 0), cause, NotMet);
     }
     if (health.gaps > 0)
-        rows += row(tr("Times lost"), units.number(health.gaps, 0), tr("since it was found"), ForShow);
+        rows += row(SensorWords::tr("Times lost"), units.number(health.gaps, 0), SensorWords::tr("since it was found"),
+                    ForShow);
     return rows;
 }
 
 QString healthLine(const SensorFacts& facts, const Units& units)
 {
-    QStringList parts{tr("%1 Hz").arg(units.number(facts.health.rate, 0))};
+    QStringList parts{SensorWords::tr("%1 Hz").arg(units.number(facts.health.rate, 0))};
     if (facts.battery)
-        parts += tr("battery %1 %").arg(*facts.battery);
+        parts += SensorWords::tr("battery %1 %").arg(*facts.battery);
     if (facts.health.lossShare >= 0.0005)
-        parts += tr("%1 lost").arg(percent(facts.health.lossShare, units));
+        parts += SensorWords::tr("%1 lost").arg(percent(facts.health.lossShare, units));
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -11,10 +11,9 @@ namespace
 
 using std::chrono::days;
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("StairSteps", text);
-}
+struct StairStepsWords {
+    Q_DECLARE_TR_FUNCTIONS(StairStepsWords)
+};
 
 QString phaseText(season::PhaseKind kind)
 {
@@ -116,7 +115,7 @@ private:
     {
         const auto* rung = data_->find(planned.rung);
         if (!before || !rung) {
-            step.dateReason = translated("The first rung of this part of the season.");
+            step.dateReason = StairStepsWords::tr("The first rung of this part of the season.");
             return;
         }
         const auto phase = std::ranges::find_if(plan_.phases, [&](const season::PhaseSpan& span) {
@@ -128,18 +127,19 @@ private:
             if (stay.rung == before->rung && stay.macrocycle == before->macrocycle)
                 since = std::min(since, stay.from);
         CivilDate earliest = since + days{shortest};
-        QString why = translated("%1 days on %2 come first.")
+        QString why = StairStepsWords::tr("%1 days on %2 come first.")
                           .arg(shortest)
                           .arg(QString::fromStdString(rungName(plan_.setup, ladder_.key, before->rung)));
         if (phase != plan_.phases.end() && phase->from > earliest) {
             earliest = phase->from;
-            why = translated("Not before %1, which begins on %2.")
+            why = StairStepsWords::tr("Not before %1, which begins on %2.")
                       .arg(phaseText(phase->kind), QString::fromStdString(dateText(phase->from)));
         }
         step.earliest = std::min(earliest, planned.from); // the plan itself may have had to be quicker
         step.latest = std::max(before->latest + days{1}, planned.from);
-        step.dateReason = why + QStringLiteral(" ") +
-                          translated("The rungs below it need the time that is left before the main competition.");
+        step.dateReason =
+            why + QStringLiteral(" ") +
+            StairStepsWords::tr("The rungs below it need the time that is left before the main competition.");
     }
 
     void put(StairStep& step, const logbook::DecisionRecord& record) const

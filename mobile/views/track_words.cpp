@@ -11,10 +11,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("TrackWords", text);
-}
+struct TrackWords {
+    Q_DECLARE_TR_FUNCTIONS(TrackWords)
+};
 
 } // namespace
 
@@ -49,7 +48,7 @@ QString trackWord(const std::string& key)
     };
     const auto found = std::ranges::find(words, key, &std::pair<std::string, const char*>::first);
     if (found != words.end())
-        return translated(found->second);
+        return TrackWords::tr(found->second);
     QString word = QString::fromStdString(key).replace(QLatin1Char('-'), QLatin1Char(' '));
     return word.left(1).toUpper() + word.mid(1);
 }
@@ -58,10 +57,10 @@ QString testName(const store::Sprint& run, const Units& units)
 {
     const QString distance = units.distance(run.distance);
     if (run.start == "flying")
-        return translated("Flying %1").arg(distance);
+        return TrackWords::tr("Flying %1").arg(distance);
     if (run.start == "block")
-        return translated("%1 from blocks").arg(distance);
-    return run.start.empty() ? distance : translated("%1, %2").arg(distance, trackWord(run.start));
+        return TrackWords::tr("%1 from blocks").arg(distance);
+    return run.start.empty() ? distance : TrackWords::tr("%1, %2").arg(distance, trackWord(run.start));
 }
 
 } // namespace fleetrung::views

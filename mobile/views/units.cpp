@@ -16,10 +16,9 @@ namespace
 constexpr double kilogramsPerPound = 0.45359237; // international avoirdupois pound, exact by definition (1959)
 constexpr double metresPerInch = 0.0254;         // exact by definition (1959)
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("Units", text);
-}
+struct UnitsWords {
+    Q_DECLARE_TR_FUNCTIONS(UnitsWords)
+};
 
 bool isWhole(double value)
 {
@@ -35,8 +34,8 @@ QDate toQDate(CivilDate date)
 
 } // namespace
 
-Units::Units(QLocale locale, MassUnit mass, LengthUnit length)
-    : locale_(std::move(locale)), mass_(mass), length_(length)
+Units::Units(QLocale locale, MassUnit mass, LengthUnit length, DecimalMark mark, WeekStart weekStart)
+    : locale_(std::move(locale)), mass_(mass), length_(length), mark_(mark), weekStart_(weekStart)
 {
     // Thousands marks make "1.234" read as one and a bit in half of the world's hands; no number here needs them.
     locale_.setNumberOptions(QLocale::OmitGroupSeparator);
@@ -45,7 +44,10 @@ Units::Units(QLocale locale, MassUnit mass, LengthUnit length)
 QString Units::number(double value, int decimals) const
 {
     const double rounded = roundTo(value, std::pow(10, decimals));
-    return locale_.toString(rounded == 0 ? 0.0 : rounded, 'f', decimals); // never "-0.0"
+    QString text = locale_.toString(rounded == 0 ? 0.0 : rounded, 'f', decimals); // never "-0.0"
+    if (mark_ != DecimalMark::AsLanguage)
+        text.replace(locale_.decimalPoint(), mark_ == DecimalMark::Comma ? QStringLiteral(",") : QStringLiteral("."));
+    return text;
 }
 
 QString Units::signedNumber(double value, int decimals) const
@@ -58,7 +60,7 @@ QString Units::signedNumber(double value, int decimals) const
 
 QString Units::massUnit() const
 {
-    return mass_ == MassUnit::Pound ? translated("lb") : translated("kg");
+    return mass_ == MassUnit::Pound ? UnitsWords::tr("lb") : UnitsWords::tr("kg");
 }
 
 double Units::massValue(double kilograms) const
@@ -79,7 +81,7 @@ QString Units::mass(double kilograms) const
 
 QString Units::lengthUnit() const
 {
-    return length_ == LengthUnit::Inch ? translated("in") : translated("cm");
+    return length_ == LengthUnit::Inch ? UnitsWords::tr("in") : UnitsWords::tr("cm");
 }
 
 QString Units::lengthNumber(double metres) const
@@ -114,7 +116,7 @@ QString Units::lengthRange(double fromMetres, double toMetres) const
 
 QString Units::milliseconds(double seconds) const
 {
-    return number(seconds * 1000, 0) + QStringLiteral(" ") + translated("ms");
+    return number(seconds * 1000, 0) + QStringLiteral(" ") + UnitsWords::tr("ms");
 }
 
 QString Units::millisecondRange(double fromSeconds, double toSeconds) const
@@ -124,7 +126,7 @@ QString Units::millisecondRange(double fromSeconds, double toSeconds) const
 
 QString Units::velocity(double metresPerSecond) const
 {
-    return number(metresPerSecond, 2) + QStringLiteral(" ") + translated("m/s");
+    return number(metresPerSecond, 2) + QStringLiteral(" ") + UnitsWords::tr("m/s");
 }
 
 QString Units::percent(double share) const
@@ -134,12 +136,12 @@ QString Units::percent(double share) const
 
 QString Units::sprintTime(double seconds) const
 {
-    return number(seconds, 2) + QStringLiteral(" ") + translated("s");
+    return number(seconds, 2) + QStringLiteral(" ") + UnitsWords::tr("s");
 }
 
 QString Units::distance(double metres) const
 {
-    return number(metres, isWhole(metres) ? 0 : 1) + QStringLiteral(" ") + translated("m");
+    return number(metres, isWhole(metres) ? 0 : 1) + QStringLiteral(" ") + UnitsWords::tr("m");
 }
 
 QString Units::day(CivilDate date) const
@@ -150,8 +152,9 @@ QString Units::day(CivilDate date) const
 QString Units::dayWithWeekday(CivilDate date) const
 {
     const QDate day = toQDate(date);
-    return locale_.dayName(day.dayOfWeek(), QLocale::LongFormat) + QStringLiteral(", ") +
-           locale_.toString(day, QStringLiteral("d MMMM"));
+    // The locale's long form without its year: "Montag, 23. Februar", "2月23日月曜日".
+    static const QRegularExpression year(QStringLiteral("(,? (de|'de'))? ?,?\\s*y+年?"));
+    return locale_.toString(day, locale_.dateFormat(QLocale::LongFormat).remove(year).trimmed());
 }
 
 QString Units::withLocalDates(const QString& text) const
@@ -176,6 +179,8 @@ QString Units::monthAndYear(CivilDate date) const
 
 int Units::firstWeekday() const
 {
+    if (weekStart_ != WeekStart::AsLanguage)
+        return weekStart_ == WeekStart::Monday ? 1 : 7;
     return locale_.firstDayOfWeek();
 }
 

@@ -13,6 +13,9 @@
 namespace fleetrung::views
 {
 
+/// What the locale says, or the user's own choice.
+enum class DecimalMark { AsLanguage, Point, Comma };
+enum class WeekStart { AsLanguage, Monday, Sunday };
 enum class MassUnit { Kilogram, Pound };
 enum class LengthUnit { Centimetre, Inch };
 
@@ -20,7 +23,8 @@ class Units
 {
 public:
     explicit Units(QLocale locale = QLocale(), MassUnit mass = MassUnit::Kilogram,
-                   LengthUnit length = LengthUnit::Centimetre);
+                   LengthUnit length = LengthUnit::Centimetre, DecimalMark mark = DecimalMark::AsLanguage,
+                   WeekStart weekStart = WeekStart::AsLanguage);
 
     [[nodiscard]] QString number(double value, int decimals) const;
     /// "+0.8", "−0.3", "0.0": with the sign written out.
@@ -52,7 +56,7 @@ public:
     /// Days written as 2026-03-30 within a text, each in the locale's short form; the engine knows no other.
     [[nodiscard]] QString withLocalDates(const QString& text) const;
     [[nodiscard]] QString monthAndYear(CivilDate date) const;
-    [[nodiscard]] int firstWeekday() const;              ///< of the locale's week: Monday 1 ... Sunday 7
+    [[nodiscard]] int firstWeekday() const;              ///< of the week: Monday 1 ... Sunday 7
     [[nodiscard]] QString weekday(int isoWeekday) const; ///< Monday 1 ... Sunday 7, short
 
     /// A typed number. Point or comma stands for the decimal mark, digits of any script; nothing where it is not one
@@ -65,6 +69,8 @@ private:
     QLocale locale_;
     MassUnit mass_;
     LengthUnit length_;
+    DecimalMark mark_;
+    WeekStart weekStart_;
 };
 
 } // namespace fleetrung::views

@@ -12,10 +12,9 @@ namespace fleetrung::views
 namespace
 {
 
-QString translated(const char* text)
-{
-    return QCoreApplication::translate("Wellness", text);
-}
+struct WellnessWords {
+    Q_DECLARE_TR_FUNCTIONS(WellnessWords)
+};
 
 std::optional<double> grade(const QVariantMap& form, const QString& field)
 {
@@ -38,7 +37,7 @@ QStringList painRegionNames()
     QStringList names;
     for (const auto& region : painRegions())
         names += QString::fromStdString(region);
-    names += translated("somewhere else");
+    names += WellnessWords::tr("somewhere else");
     return names;
 }
 
@@ -58,7 +57,7 @@ tl::expected<store::Wellness, QVariantMap> readWellness(const QVariantMap& form,
     const int region = form.value(QStringLiteral("region"), -1).toInt();
     if (wellness.pain.value_or(0) > 0) {
         if (region < 0)
-            reader.problem(QStringLiteral("region"), translated("Say where it hurts."));
+            reader.problem(QStringLiteral("region"), WellnessWords::tr("Say where it hurts."));
         else if (static_cast<std::size_t>(region) < regions.size())
             wellness.painWhere = regions[static_cast<std::size_t>(region)];
     }
@@ -71,23 +70,23 @@ QString wellnessWords(const store::Wellness& wellness, const Units& units)
 {
     QStringList parts;
     if (wellness.refused)
-        parts += translated("does not want to lift");
+        parts += WellnessWords::tr("does not want to lift");
     if (wellness.sleepHours)
-        parts += translated("slept %1 h").arg(units.number(*wellness.sleepHours, 1));
+        parts += WellnessWords::tr("slept %1 h").arg(units.number(*wellness.sleepHours, 1));
     if (wellness.soreness)
-        parts += translated("soreness %1").arg(units.number(*wellness.soreness, 0));
+        parts += WellnessWords::tr("soreness %1").arg(units.number(*wellness.soreness, 0));
     if (wellness.pain)
-        parts += *wellness.pain == 0 ? translated("no pain")
+        parts += *wellness.pain == 0 ? WellnessWords::tr("no pain")
                  : wellness.painWhere.empty()
-                     ? translated("pain %1").arg(units.number(*wellness.pain, 0))
-                     : translated("pain %1, %2")
+                     ? WellnessWords::tr("pain %1").arg(units.number(*wellness.pain, 0))
+                     : WellnessWords::tr("pain %1, %2")
                            .arg(units.number(*wellness.pain, 0), QString::fromStdString(wellness.painWhere));
     if (wellness.sharpPain)
-        parts += translated("sharp pain");
+        parts += WellnessWords::tr("sharp pain");
     if (wellness.limping)
-        parts += translated("limping");
+        parts += WellnessWords::tr("limping");
     if (wellness.newHamstringPain)
-        parts += translated("new hamstring pain");
+        parts += WellnessWords::tr("new hamstring pain");
     if (wellness.bodyMassKg)
         parts += units.mass(*wellness.bodyMassKg);
     return parts.join(QStringLiteral(" · "));

@@ -14,8 +14,8 @@ namespace fleetrung::views
 namespace
 {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(WorkForm)
+struct WorkFormWords {
+    Q_DECLARE_TR_FUNCTIONS(WorkFormWords)
 };
 
 // In the order of the form's choices.
@@ -43,9 +43,9 @@ void checkSpeed(FormReader& reader, const store::TrackWork& work)
     const QString field = QStringLiteral("bestTime");
     const double speed = work.distance / *work.bestTimeS;
     if (speed > 13) // m/s; from memory: nobody has run faster than 12.4 m/s
-        reader.problem(field, Words::tr("That is faster than anyone has run. Check distance and time."));
+        reader.problem(field, WorkFormWords::tr("That is faster than anyone has run. Check distance and time."));
     else if (speed < 1)
-        reader.problem(field, Words::tr("That is slower than walking. Check distance and time."));
+        reader.problem(field, WorkFormWords::tr("That is slower than walking. Check distance and time."));
 }
 
 } // namespace
@@ -74,7 +74,7 @@ tl::expected<store::TrackWork, QVariantMap> readWork(const QVariantMap& form, Ci
     work.note = reader.text(QStringLiteral("note"), false).toStdString();
     const auto day = reader.day(QStringLiteral("day"), true);
     if (day && *day > today)
-        reader.problem(QStringLiteral("day"), Words::tr("That day has not come yet."));
+        reader.problem(QStringLiteral("day"), WorkFormWords::tr("That day has not come yet."));
     work.done.trainingDay = day.value_or(today);
     if (reader.sound() && work.bestTimeS)
         checkSpeed(reader, work);

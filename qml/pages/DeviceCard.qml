@@ -16,6 +16,27 @@ Card {
         Layout.fillWidth: true
     }
     Choices {
+        objectName: "language"
+        label: qsTr("Language")
+        options: root.preferences.languages
+        current: root.preferences.language
+        onChosen: index => root.preferences.language = index
+    }
+    Choices {
+        objectName: "decimalMark"
+        label: qsTr("Decimal mark")
+        options: [qsTr("As the language"), qsTr("Point, 1.85"), qsTr("Comma, 1,85")]
+        current: root.preferences.decimalMark
+        onChosen: index => root.preferences.decimalMark = index
+    }
+    Choices {
+        objectName: "weekStart"
+        label: qsTr("Weeks of the calendar begin on")
+        options: [qsTr("As the language"), qsTr("Monday"), qsTr("Sunday")]
+        current: root.preferences.weekStart
+        onChosen: index => root.preferences.weekStart = index
+    }
+    Choices {
         objectName: "massChoice"
         label: qsTr("Loads")
         options: [qsTr("Kilograms"), qsTr("Pounds")]

@@ -48,10 +48,10 @@ TEST_CASE("The month begins its weeks as the locale does, over a leap day and a 
     picker.show(on("2028-02-29"), on("2028-01-01"));
     CHECK(picker.weekdays().first() == QStringLiteral("Sun"));
     CHECK(picker.cells()->all().first().value(QStringLiteral("name")).toString() ==
-          QStringLiteral("Sunday, 30 January"));
+          QStringLiteral("Sunday, January 30"));
     preferences.setLocale(QLocale(QLocale::German, QLocale::Germany)); // Monday first
     CHECK(picker.cells()->all().first().value(QStringLiteral("name")).toString() ==
-          QStringLiteral("Montag, 31 Januar"));
+          QStringLiteral("Montag, 31. Januar"));
     picker.move(1);
     CHECK(picker.day() == on("2028-03-01"));
     picker.show(on("2026-12-28"), on("2026-12-01"));

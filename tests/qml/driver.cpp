@@ -6,6 +6,7 @@
 #include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QQmlEngine>
 #include <QThread>
 
@@ -262,6 +263,22 @@ LadderViewModel* Driver::ladder()
     auto* view = owned(new LadderViewModel(&preferences_, this));
     view->show(data);
     return view;
+}
+
+bool Driver::speakPseudo(bool on)
+{
+    const bool loaded = translations_.install(on ? QStringLiteral(FLEETRUNG_PSEUDO_LANGUAGE) : QString());
+    emit preferences_.languageChanged(); // what a real change tells
+    translations_.install(on ? QStringLiteral(FLEETRUNG_PSEUDO_LANGUAGE) : QString());
+    emit preferences_.unitsChanged();
+    if (app_)
+        settle();
+    return loaded;
+}
+
+void Driver::mirror(bool on)
+{
+    QGuiApplication::setLayoutDirection(on ? Qt::RightToLeft : Qt::LeftToRight);
 }
 
 LadderViewModel* Driver::emptyLadder()

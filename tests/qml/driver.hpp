@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 
 #include "mobile/views/app_view_model.hpp"
+#include "mobile/views/translations.hpp"
 
 namespace fleetrung::tests
 {
@@ -21,6 +22,12 @@ public:
     ~Driver() override;
 
     Q_INVOKABLE fleetrung::views::Preferences* preferences();
+    /// Pages of this engine change their language.
+    void speakThrough(QQmlEngine* engine) { translations_.speakThrough(engine); }
+    /// Brackets around every translated string, which is two fifths longer than English; or English again.
+    Q_INVOKABLE bool speakPseudo(bool on);
+    /// As languages do that are written from right to left.
+    Q_INVOKABLE void mirror(bool on);
     /// Half squat on the third of six rungs, 140 kg, 2 x 5, band 240-300 ms, stop at 15 %.
     Q_INVOKABLE fleetrung::views::BenchViewModel* bench();
     Q_INVOKABLE void repetition(fleetrung::views::BenchViewModel* bench, double milliseconds, double velocity);
@@ -108,6 +115,7 @@ private:
     [[nodiscard]] store::StorePaths ownPaths() const;
 
     views::Preferences preferences_;
+    views::Translations translations_{&preferences_};
     std::int64_t now_ = 0; ///< ns, of teaching
     sensor::Taught answer_;
     double time_ = 0; ///< s, of samples

@@ -7,6 +7,7 @@
 #include <QtQuickTest/quicktest.h>
 
 #include "driver.hpp"
+#include "mobile/fonts/fonts.hpp"
 
 namespace
 {
@@ -21,6 +22,8 @@ public:
 public slots:
     void qmlEngineAvailable(QQmlEngine* engine)
     {
+        fleetrung::fonts::bring();
+        driver_.speakThrough(engine);
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
         engine->rootContext()->setContextProperty(QStringLiteral("driver"), &driver_);
         connect(engine, &QQmlEngine::warnings, this, [this](const QList<QQmlError>& list) {

@@ -1,0 +1,6102 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>ArchiveSheet</name>
+    <message>
+        <source>Archive</source>
+        <translation>Archives</translation>
+    </message>
+    <message>
+        <source>Everything they did is kept. An athlete who comes back goes on where they were.</source>
+        <translation>Tout ce qui a été fait est gardé. Qui revient reprend où il était.</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Ramener</translation>
+    </message>
+    <message>
+        <source>Bring back %1</source>
+        <translation>Ramener %1</translation>
+    </message>
+</context>
+<context>
+    <name>AthleteCard</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>shown on all pages</source>
+        <translation>montré sur toutes les pages</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>Modifier %1</translation>
+    </message>
+</context>
+<context>
+    <name>AthleteSheet</name>
+    <message>
+        <source>Add an athlete</source>
+        <translation>Ajouter un athlète</translation>
+    </message>
+    <message>
+        <source>Edit the athlete</source>
+        <translation>Modifier l&apos;athlète</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Born (year-month-day)</source>
+        <translation>Naissance (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>2008-05-17</source>
+        <translation>2008-05-17</translation>
+    </message>
+    <message>
+        <source>Body mass, %1 (optional)</source>
+        <translation>Poids du corps, %1 (facultatif)</translation>
+    </message>
+    <message>
+        <source>Stature, %1 (optional)</source>
+        <translation>Taille, %1 (facultatif)</translation>
+    </message>
+    <message>
+        <source>Years of regular lifting (optional)</source>
+        <translation>Années de musculation régulière (facultatif)</translation>
+    </message>
+    <message>
+        <source>Event (optional)</source>
+        <translation>Discipline (facultatif)</translation>
+    </message>
+    <message>
+        <source>200 m, long jump</source>
+        <translation>200 m, saut en longueur</translation>
+    </message>
+    <message>
+        <source>Training group (optional)</source>
+        <translation>Groupe d&apos;entraînement (facultatif)</translation>
+    </message>
+    <message>
+        <source>sprint 2</source>
+        <translation>sprint 2</translation>
+    </message>
+    <message>
+        <source>Under 18: has a guardian agreed?</source>
+        <translation>Moins de 18 ans : un responsable a-t-il donné son accord ?</translation>
+    </message>
+    <message>
+        <source>No, or not needed</source>
+        <translation>Non, ou pas nécessaire</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>Move to the archive</source>
+        <translation>Mettre aux archives</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+</context>
+<context>
+    <name>BarWords</name>
+    <message>
+        <source>Lighter than the bar of %1: a lighter bar, or dumbbells.</source>
+        <translation>Plus léger que la barre de %1 : une barre plus légère, ou des haltères.</translation>
+    </message>
+    <message>
+        <source>The bar alone, %1.</source>
+        <translation>La barre seule, %1.</translation>
+    </message>
+    <message>
+        <source>Each side %1. Bar %2.</source>
+        <translation>De chaque côté %1. Barre %2.</translation>
+    </message>
+    <message>
+        <source>Nearest with whole plates: %1. %2</source>
+        <translation>Au plus près avec des disques entiers : %1. %2</translation>
+    </message>
+    <message>
+        <source>More than ten possible repetitions say too little of 1RM.</source>
+        <translation>Plus de dix répétitions possibles disent trop peu du 1RM.</translation>
+    </message>
+    <message>
+        <source>1RM %1.</source>
+        <translation>1RM %1.</translation>
+    </message>
+    <message>
+        <source>1RM about %1; by seven formulas %2 to %3.</source>
+        <translation>1RM environ %1 ; selon sept formules, %2 à %3.</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 répétition</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 répétitions</translation>
+    </message>
+    <message>
+        <source>%1 of 1RM</source>
+        <translation>%1 du 1RM</translation>
+    </message>
+    <message>
+        <source>many left</source>
+        <translation>il en reste beaucoup</translation>
+    </message>
+    <message>
+        <source>about %1 left (%2 to %3)</source>
+        <translation>il en reste environ %1 (%2 à %3)</translation>
+    </message>
+</context>
+<context>
+    <name>BestsSheet</name>
+    <message>
+        <source>Personal bests</source>
+        <translation>Records personnels</translation>
+    </message>
+    <message>
+        <source>More than 2.0 m/s of wind behind a competition makes its time wind-aided: it is no best. A time by hand is one only where there is no other.</source>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps est avec vent favorable, ce n&apos;est pas un record. Un temps manuel n&apos;en est un que s&apos;il n&apos;y en a pas d&apos;autre.</translation>
+    </message>
+</context>
+<context>
+    <name>BigNumber</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>BlockSheet</name>
+    <message>
+        <source>Days away</source>
+        <translation>Jours d&apos;absence</translation>
+    </message>
+    <message>
+        <source>Change the days away</source>
+        <translation>Modifier les jours d&apos;absence</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Pourquoi ?</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <translation>Voyage</translation>
+    </message>
+    <message>
+        <source>Exams</source>
+        <translation>Examens</translation>
+    </message>
+    <message>
+        <source>Illness</source>
+        <translation>Maladie</translation>
+    </message>
+    <message>
+        <source>Injury</source>
+        <translation>Blessure</translation>
+    </message>
+    <message>
+        <source>Where?</source>
+        <translation>Où ?</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Premier jour</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Dernier jour</translation>
+    </message>
+    <message>
+        <source>Take these days out of the plan</source>
+        <translation>Retirer ces jours du plan</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+</context>
+<context>
+    <name>BottomBar</name>
+    <message>
+        <source>Bench</source>
+        <translation>Banc</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Piste</translation>
+    </message>
+    <message>
+        <source>Trends</source>
+        <translation>Tendances</translation>
+    </message>
+    <message>
+        <source>Squad</source>
+        <translation>Groupe</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Lieux</translation>
+    </message>
+</context>
+<context>
+    <name>BoxCard</name>
+    <message>
+        <source>Drop jumps by box</source>
+        <translation>Sauts en contrebas par caisse</translation>
+    </message>
+    <message>
+        <source>best reactive strength within the contact limit</source>
+        <translation>meilleure force réactive dans la limite de contact</translation>
+    </message>
+    <message>
+        <source>Contact is longer than 250 ms: a lower box.</source>
+        <translation>Le contact dépasse 250 ms : une caisse plus basse.</translation>
+    </message>
+    <message>
+        <source>Medians of the last day on each box. Go up 10 cm while contact stays short, no heel strikes the ground and RSI does not fall. Heels are not kept with a typed jump: watch them.</source>
+        <translation>Médianes du dernier jour sur chaque caisse. Monte de 10 cm tant que le contact reste court, qu&apos;aucun talon ne tape et que le RSI ne baisse pas. Les talons ne sont pas gardés pour un saut tapé : surveille-les.</translation>
+    </message>
+</context>
+<context>
+    <name>CalibrationSheet</name>
+    <message>
+        <source>Six sides</source>
+        <translation>Six faces</translation>
+    </message>
+    <message>
+        <source>Lay it on each side, in any order, on something hard and level. Wait for the tick.</source>
+        <translation>Pose-le sur chaque face, dans n&apos;importe quel ordre, sur du dur et plat. Attends la coche.</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Avant</translation>
+    </message>
+    <message>
+        <source>how far gravity was off at worst</source>
+        <translation>l&apos;écart de pesanteur au pire</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Maintenant</translation>
+    </message>
+    <message>
+        <source>with the six sides measured</source>
+        <translation>avec les six faces mesurées</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <translation>Recommencer</translation>
+    </message>
+</context>
+<context>
+    <name>CautionsSheet</name>
+    <message>
+        <source>This is not medical advice. Work with a licensed coach or clinician; local rules and facility codes come first.</source>
+        <translation>Ceci n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles du lieu passent d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Pain, an injury or pregnancy: ask a clinician before you train by this plan.</source>
+        <translation>Douleur, blessure ou grossesse : demande à un médecin avant de suivre ce plan.</translation>
+    </message>
+    <message>
+        <source>Under 18: only with a guardian&apos;s consent and a clearance.</source>
+        <translation>Moins de 18 ans : seulement avec l&apos;accord d&apos;un responsable et un feu vert médical.</translation>
+    </message>
+    <message>
+        <source>Heavy lifts over a short range carry more load than you are used to: safety bars set, and a spotter.</source>
+        <translation>Les exercices lourds à courte amplitude portent plus de charge que d&apos;habitude : barres de sécurité réglées, et un pareur.</translation>
+    </message>
+    <message>
+        <source>Drop jumps: few contacts, days between, and none when you are sore.</source>
+        <translation>Sauts en contrebas : peu de contacts, des jours entre, et aucun avec des courbatures.</translation>
+    </message>
+    <message>
+        <source>An estimated one-repetition maximum is an estimate. Never load it to see whether it is right.</source>
+        <translation>Un 1RM estimé est une estimation. Ne le charge jamais pour voir s&apos;il est juste.</translation>
+    </message>
+    <message>
+        <source>Before you start</source>
+        <translation>Avant de commencer</translation>
+    </message>
+    <message>
+        <source>That shorter ranges carry over better to sprinting is the working premise of this program. There is evidence on both sides; your own stopwatch decides.</source>
+        <translation>Que les amplitudes courtes passent mieux à la course est l&apos;hypothèse de travail de ce programme. Il y a des preuves des deux côtés ; ton chronomètre décide.</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>J&apos;ai lu ceci</translation>
+    </message>
+</context>
+<context>
+    <name>CheckCard</name>
+    <message>
+        <source>Take it lighter today</source>
+        <translation>Plus léger aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>If not: why?</source>
+        <translation>Sinon : pourquoi ?</translation>
+    </message>
+    <message>
+        <source>bar slipped in the warm-up</source>
+        <translation>la barre a glissé à l&apos;échauffement</translation>
+    </message>
+    <message>
+        <source>Keep the plan</source>
+        <translation>Garder le plan</translation>
+    </message>
+</context>
+<context>
+    <name>CompetitionSheet</name>
+    <message>
+        <source>A new competition</source>
+        <translation>Une nouvelle compétition</translation>
+    </message>
+    <message>
+        <source>Change the competition</source>
+        <translation>Modifier la compétition</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>club championship</source>
+        <translation>championnat du club</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Priority</source>
+        <translation>Priorité</translation>
+    </message>
+    <message>
+        <source>The season is counted back from it</source>
+        <translation>La saison se compte à rebours depuis elle</translation>
+    </message>
+    <message>
+        <source>Main competition</source>
+        <translation>Compétition principale</translation>
+    </message>
+    <message>
+        <source>Delete this competition</source>
+        <translation>Supprimer cette compétition</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+</context>
+<context>
+    <name>ConsequencesCard</name>
+    <message>
+        <source>What this does to the plan</source>
+        <translation>Ce que cela fait au plan</translation>
+    </message>
+</context>
+<context>
+    <name>CutOffCard</name>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Jeter</translation>
+    </message>
+</context>
+<context>
+    <name>DayChooser</name>
+    <message>
+        <source>a week sooner</source>
+        <translation>une semaine plus tôt</translation>
+    </message>
+    <message>
+        <source>− week</source>
+        <translation>− semaine</translation>
+    </message>
+    <message>
+        <source>a day sooner</source>
+        <translation>un jour plus tôt</translation>
+    </message>
+    <message>
+        <source>− day</source>
+        <translation>− jour</translation>
+    </message>
+    <message>
+        <source>a day later</source>
+        <translation>un jour plus tard</translation>
+    </message>
+    <message>
+        <source>+ day</source>
+        <translation>+ jour</translation>
+    </message>
+    <message>
+        <source>a week later</source>
+        <translation>une semaine plus tard</translation>
+    </message>
+    <message>
+        <source>+ week</source>
+        <translation>+ semaine</translation>
+    </message>
+    <message>
+        <source>The month before</source>
+        <translation>Le mois d&apos;avant</translation>
+    </message>
+    <message>
+        <source>The month after</source>
+        <translation>Le mois d&apos;après</translation>
+    </message>
+    <message>
+        <source>%1, today</source>
+        <translation>%1, aujourd&apos;hui</translation>
+    </message>
+</context>
+<context>
+    <name>DecideSheet</name>
+    <message>
+        <source>Decide otherwise</source>
+        <translation>Décider autrement</translation>
+    </message>
+    <message>
+        <source>Your decision counts. It is kept with the evidence and your reason, so that the season can be read later.</source>
+        <translation>Ta décision compte. Elle est gardée avec les preuves et ta raison, pour relire la saison plus tard.</translation>
+    </message>
+    <message>
+        <source>What will you do?</source>
+        <translation>Que vas-tu faire ?</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Pourquoi ?</translation>
+    </message>
+    <message>
+        <source>for example: knee is sore, competition moved</source>
+        <translation>par exemple : genou sensible, compétition déplacée</translation>
+    </message>
+    <message>
+        <source>Keep this decision</source>
+        <translation>Garder cette décision</translation>
+    </message>
+</context>
+<context>
+    <name>DemoStrip</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Quitter</translation>
+    </message>
+    <message>
+        <source>Cancel making the demo squad</source>
+        <translation>Annuler la création du groupe de démonstration</translation>
+    </message>
+    <message>
+        <source>Leave the demo squad and remove it</source>
+        <translation>Quitter le groupe de démonstration et l&apos;ôter</translation>
+    </message>
+</context>
+<context>
+    <name>DeviceCard</name>
+    <message>
+        <source>This device</source>
+        <translation>Cet appareil</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Langue</translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation>Signe décimal</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>Comme la langue</translation>
+    </message>
+    <message>
+        <source>Point, 1.85</source>
+        <translation>Point, 1.85</translation>
+    </message>
+    <message>
+        <source>Comma, 1,85</source>
+        <translation>Virgule, 1,85</translation>
+    </message>
+    <message>
+        <source>Weeks of the calendar begin on</source>
+        <translation>Les semaines du calendrier commencent le</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>Lundi</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>Dimanche</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Charges</translation>
+    </message>
+    <message>
+        <source>Kilograms</source>
+        <translation>Kilogrammes</translation>
+    </message>
+    <message>
+        <source>Pounds</source>
+        <translation>Livres</translation>
+    </message>
+    <message>
+        <source>The bar</source>
+        <translation>La barre</translation>
+    </message>
+    <message>
+        <source>Ranges and boxes</source>
+        <translation>Amplitudes et caisses</translation>
+    </message>
+    <message>
+        <source>Centimetres</source>
+        <translation>Centimètres</translation>
+    </message>
+    <message>
+        <source>Inches</source>
+        <translation>Pouces</translation>
+    </message>
+    <message>
+        <source>Sound on Bench</source>
+        <translation>Son au banc</translation>
+    </message>
+    <message>
+        <source>Silent</source>
+        <translation>Muet</translation>
+    </message>
+    <message>
+        <source>Tones</source>
+        <translation>Sons</translation>
+    </message>
+    <message>
+        <source>Voice</source>
+        <translation>Voix</translation>
+    </message>
+    <message>
+        <source>Shakes in the hand, where the device can</source>
+        <translation>Vibre dans la main, si l&apos;appareil le peut</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>Sets begin when the bar moves, and end when it has rested for 15 s</source>
+        <translation>Les séries commencent quand la barre bouge et finissent quand elle a reposé 15 s</translation>
+    </message>
+    <message>
+        <source>Light or dark</source>
+        <translation>Clair ou sombre</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Comme l&apos;appareil</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Sombre</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Clair</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Taille du texte</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation>Normale</translation>
+    </message>
+    <message>
+        <source>150 %</source>
+        <translation>150 %</translation>
+    </message>
+    <message>
+        <source>200 %</source>
+        <translation>200 %</translation>
+    </message>
+</context>
+<context>
+    <name>DidItWorkCard</name>
+    <message>
+        <source>Did it work?</source>
+        <translation>Cela a-t-il marché ?</translation>
+    </message>
+    <message>
+        <source>How this is judged</source>
+        <translation>Comment on juge</translation>
+    </message>
+</context>
+<context>
+    <name>DoneSetSheet</name>
+    <message>
+        <source>Load, %1</source>
+        <translation>Charge, %1</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Kind of set</source>
+        <translation>Type de série</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <translation>Témoin</translation>
+    </message>
+    <message>
+        <source>Warm-up</source>
+        <translation>Échauffement</translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation>Entretien</translation>
+    </message>
+    <message>
+        <source>Effort, 1 easy to 10 all out (optional)</source>
+        <translation>Effort, 1 facile à 10 à fond (facultatif)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Strike out</source>
+        <translation>Rayer</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>No evidence</source>
+        <translation>Pas de preuve</translation>
+    </message>
+    <message>
+        <source>Is evidence</source>
+        <translation>Fait preuve</translation>
+    </message>
+    <message>
+        <source>Was left</source>
+        <translation>C&apos;était la gauche</translation>
+    </message>
+    <message>
+        <source>Was right</source>
+        <translation>C&apos;était la droite</translation>
+    </message>
+    <message>
+        <source>One repetition is missing</source>
+        <translation>Il manque une répétition</translation>
+    </message>
+    <message>
+        <source>It is counted as done. Velocity and time only if you measured them otherwise.</source>
+        <translation>Elle compte comme faite. Vitesse et temps seulement si tu les as mesurés autrement.</translation>
+    </message>
+    <message>
+        <source>Velocity, m/s (if measured)</source>
+        <translation>Vitesse, m/s (si mesurée)</translation>
+    </message>
+    <message>
+        <source>%1, ms (if measured)</source>
+        <translation>%1, ms (si mesuré)</translation>
+    </message>
+    <message>
+        <source>Add the repetition</source>
+        <translation>Ajouter la répétition</translation>
+    </message>
+    <message>
+        <source>Delete this set</source>
+        <translation>Supprimer cette série</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+</context>
+<context>
+    <name>DoneSetsSheet</name>
+    <message>
+        <source>Sets done today</source>
+        <translation>Séries faites aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Nothing yet. Each set stands here once it is done, to be looked at and put right.</source>
+        <translation>Rien encore. Chaque série se tient ici une fois faite, à revoir et corriger.</translation>
+    </message>
+</context>
+<context>
+    <name>EvidenceRow</name>
+    <message>
+        <source>met</source>
+        <translation>atteint</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>pas atteint</translation>
+    </message>
+    <message>
+        <source>for show</source>
+        <translation>pour information</translation>
+    </message>
+    <message>
+        <source>%1: %2, allowed %3, %4</source>
+        <translation>%1 : %2, permis %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>FindSensorsSheet</name>
+    <message>
+        <source>Find a sensor</source>
+        <translation>Chercher un capteur</translation>
+    </message>
+    <message>
+        <source>Name it</source>
+        <translation>Donne-lui un nom</translation>
+    </message>
+    <message>
+        <source>Search again</source>
+        <translation>Chercher encore</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Essayer encore</translation>
+    </message>
+    <message>
+        <source>Switch the sensor on.</source>
+        <translation>Allume le capteur.</translation>
+    </message>
+    <message>
+        <source>Shake it: many sleep until they are moved.</source>
+        <translation>Secoue-le : beaucoup dorment jusqu&apos;à ce qu&apos;on les bouge.</translation>
+    </message>
+    <message>
+        <source>Hold it near this phone.</source>
+        <translation>Tiens-le près de ce téléphone.</translation>
+    </message>
+    <message>
+        <source>Close other programs that use it.</source>
+        <translation>Ferme les autres programmes qui s&apos;en servent.</translation>
+    </message>
+    <message>
+        <source>Part of its name</source>
+        <translation>Une partie de son nom</translation>
+    </message>
+    <message>
+        <source>Where it is worn</source>
+        <translation>Où il se porte</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Stop searching</source>
+        <translation>Arrêter la recherche</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>Teach it</source>
+        <translation>Lui apprendre</translation>
+    </message>
+    <message>
+        <source>Listen again</source>
+        <translation>Écouter encore</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Retour à la liste</translation>
+    </message>
+</context>
+<context>
+    <name>FormsWords</name>
+    <message>
+        <source>Type a number.</source>
+        <translation>Tape un nombre.</translation>
+    </message>
+    <message>
+        <source>This is not a number. Digits, with a point or a comma.</source>
+        <translation>Ce n&apos;est pas un nombre. Des chiffres, avec un point ou une virgule.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Entre %1 et %2.</translation>
+    </message>
+    <message>
+        <source>A whole number.</source>
+        <translation>Un nombre entier.</translation>
+    </message>
+    <message>
+        <source>Type a day, like 2026-03-30.</source>
+        <translation>Tape un jour, comme 2026-03-30.</translation>
+    </message>
+    <message>
+        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
+        <translation>Ce jour n&apos;existe pas. Année-mois-jour, comme 2026-03-30.</translation>
+    </message>
+    <message>
+        <source>This cannot stay empty.</source>
+        <translation>Cela ne peut rester vide.</translation>
+    </message>
+</context>
+<context>
+    <name>FoundRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>FoundWords</name>
+    <message>
+        <source>No name (%1)</source>
+        <translation>Sans nom (%1)</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>Enregistré</translation>
+    </message>
+    <message>
+        <source>Likely a motion sensor</source>
+        <translation>Sans doute un capteur de mouvement</translation>
+    </message>
+</context>
+<context>
+    <name>ImportLook</name>
+    <message>
+        <source>Day of all rows (year-month-day)</source>
+        <translation>Jour de toutes les lignes (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>2026-03-30</source>
+        <translation>2026-03-30</translation>
+    </message>
+    <message>
+        <source>As it will be read</source>
+        <translation>Comme ce sera lu</translation>
+    </message>
+    <message>
+        <source>Athletes</source>
+        <translation>Athlètes</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Exercices</translation>
+    </message>
+    <message>
+        <source>Rows that cannot be read</source>
+        <translation>Lignes illisibles</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Colonnes</translation>
+    </message>
+</context>
+<context>
+    <name>ImportPickSheet</name>
+    <message>
+        <source>The gate stands at, m</source>
+        <translation>La cellule est à, m</translation>
+    </message>
+    <message>
+        <source>Between 0 and 1000 m.</source>
+        <translation>Entre 0 et 1000 m.</translation>
+    </message>
+    <message>
+        <source>Take this distance</source>
+        <translation>Prendre cette distance</translation>
+    </message>
+</context>
+<context>
+    <name>ImportSheet</name>
+    <message>
+        <source>Import sets</source>
+        <translation>Importer des séries</translation>
+    </message>
+    <message>
+        <source>Import runs</source>
+        <translation>Importer des courses</translation>
+    </message>
+    <message>
+        <source>From %1</source>
+        <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Put the table as a CSV file into %1, then look again.</source>
+        <translation>Mets le tableau en fichier CSV dans %1, puis regarde encore.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Regarder encore</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Choisir un autre fichier</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+</context>
+<context>
+    <name>ImportWords</name>
+    <message>
+        <source>Not read</source>
+        <translation>Non lu</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athlète</translation>
+    </message>
+    <message>
+        <source>Athlete&apos;s identifier</source>
+        <translation>Identifiant de l&apos;athlète</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Time of day</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Effort, 1 to 10</source>
+        <translation>Effort, 1 à 10</translation>
+    </message>
+    <message>
+        <source>Key of the row</source>
+        <translation>Clé de la ligne</translation>
+    </message>
+    <message>
+        <source>Number of the run or set</source>
+        <translation>Numéro de la course ou série</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Intermédiaire</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Distance</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Temps</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Vent</translation>
+    </message>
+    <message>
+        <source>Timed by</source>
+        <translation>Chronométré par</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Départ</translation>
+    </message>
+    <message>
+        <source>Run-in</source>
+        <translation>Élan</translation>
+    </message>
+    <message>
+        <source>Reaction</source>
+        <translation>Réaction</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Chaussures</translation>
+    </message>
+    <message>
+        <source>Name of the test</source>
+        <translation>Nom du test</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Competition, yes or no</source>
+        <translation>Compétition, oui ou non</translation>
+    </message>
+    <message>
+        <source>Trial of a test day, yes or no</source>
+        <translation>Essai d&apos;un jour de test, oui ou non</translation>
+    </message>
+    <message>
+        <source>Contact time</source>
+        <translation>Temps de contact</translation>
+    </message>
+    <message>
+        <source>Step length</source>
+        <translation>Longueur de foulée</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Exercice</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Temps jusqu&apos;à la vitesse maximale</translation>
+    </message>
+    <message>
+        <source>Mean velocity</source>
+        <translation>Vitesse moyenne</translation>
+    </message>
+    <message>
+        <source>Peak velocity</source>
+        <translation>Vitesse maximale</translation>
+    </message>
+    <message>
+        <source>Range of motion</source>
+        <translation>Amplitude</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>Échelon</translation>
+    </message>
+    <message>
+        <source>Kind of set</source>
+        <translation>Type de série</translation>
+    </message>
+    <message>
+        <source>Height of the box</source>
+        <translation>Hauteur de la caisse</translation>
+    </message>
+    <message>
+        <source>Split at %1</source>
+        <translation>Intermédiaire à %1</translation>
+    </message>
+    <message>
+        <source>Split, distance not known</source>
+        <translation>Intermédiaire, distance inconnue</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, en %2</translation>
+    </message>
+    <message>
+        <source>Nothing to add is known in this file yet. Tap the columns below and say what they mean.</source>
+        <translation>Rien à ajouter n&apos;est encore connu dans ce fichier. Touche les colonnes ci-dessous et dis ce qu&apos;elles veulent dire.</translation>
+    </message>
+    <message>
+        <source>“%1” can be read in two ways. What is the decimal mark?</source>
+        <translation>« %1 » se lit de deux façons. Quel est le signe décimal ?</translation>
+    </message>
+    <message>
+        <source>“%1” can be read in two ways. What comes first?</source>
+        <translation>« %1 » se lit de deux façons. Qu&apos;est-ce qui vient d&apos;abord ?</translation>
+    </message>
+    <message>
+        <source>The file has no dates. On which day was it?</source>
+        <translation>Le fichier n&apos;a pas de dates. Quel jour était-ce ?</translation>
+    </message>
+    <message>
+        <source>At how many metres stands the gate of “%1”? Tap the column below.</source>
+        <translation>À combien de mètres est la cellule de « %1 » ? Touche la colonne ci-dessous.</translation>
+    </message>
+    <message>
+        <source>In which unit are the loads of “%1”?</source>
+        <translation>En quelle unité sont les charges de « %1 » ?</translation>
+    </message>
+    <message>
+        <source>Rows above the header, left out: %1.</source>
+        <translation>Lignes au-dessus de l&apos;en-tête, laissées de côté : %1.</translation>
+    </message>
+    <message>
+        <source>The file has no header: its first row is read like the others.</source>
+        <translation>Le fichier n&apos;a pas d&apos;en-tête : sa première ligne se lit comme les autres.</translation>
+    </message>
+    <message>
+        <source>The decimal mark is a comma, as in %1.</source>
+        <translation>Le signe décimal est une virgule, comme dans %1.</translation>
+    </message>
+    <message>
+        <source>Times are in milliseconds, by their size: %1.</source>
+        <translation>Les temps sont en millisecondes, d&apos;après leur taille : %1.</translation>
+    </message>
+    <message>
+        <source>The times do not rise (%1): each counts from the gate before.</source>
+        <translation>Les temps ne montent pas (%1) : chacun compte depuis la cellule d&apos;avant.</translation>
+    </message>
+    <message>
+        <source>The times rise (%1): each counts from the start.</source>
+        <translation>Les temps montent (%1) : chacun compte depuis le départ.</translation>
+    </message>
+    <message>
+        <source>Several rows make one run.</source>
+        <translation>Plusieurs lignes font une course.</translation>
+    </message>
+    <message>
+        <source>The day comes before the month, as in %1.</source>
+        <translation>Le jour vient avant le mois, comme dans %1.</translation>
+    </message>
+    <message>
+        <source>The month comes before the day, as in %1.</source>
+        <translation>Le mois vient avant le jour, comme dans %1.</translation>
+    </message>
+    <message>
+        <source>More cells than the header has.</source>
+        <translation>Plus de cases que l&apos;en-tête.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number.</source>
+        <translation>« %1 » n&apos;est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be. Check the number and the unit.</source>
+        <translation>« %1 » ne se peut. Vérifie le nombre et l&apos;unité.</translation>
+    </message>
+    <message>
+        <source>The day is missing.</source>
+        <translation>Le jour manque.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a day.</source>
+        <translation>« %1 » n&apos;est pas un jour.</translation>
+    </message>
+    <message>
+        <source>“%1” has not come yet. Check the order of day and month.</source>
+        <translation>« %1 » n&apos;est pas encore venu. Vérifie l&apos;ordre du jour et du mois.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a time of day.</source>
+        <translation>« %1 » n&apos;est pas une heure.</translation>
+    </message>
+    <message>
+        <source>The time is missing.</source>
+        <translation>Le temps manque.</translation>
+    </message>
+    <message>
+        <source>The time has no distance.</source>
+        <translation>Le temps n&apos;a pas de distance.</translation>
+    </message>
+    <message>
+        <source>The times do not rise with the distance.</source>
+        <translation>Les temps ne montent pas avec la distance.</translation>
+    </message>
+    <message>
+        <source>That is faster than anyone has run. Check distance and time.</source>
+        <translation>Personne n&apos;a couru si vite. Vérifie distance et temps.</translation>
+    </message>
+    <message>
+        <source>A time before this one is missing.</source>
+        <translation>Un temps manque avant celui-ci.</translation>
+    </message>
+    <message>
+        <source>A split lies behind the end of the run.</source>
+        <translation>Un intermédiaire est au-delà de l&apos;arrivée.</translation>
+    </message>
+    <message>
+        <source>The split at the end says another time.</source>
+        <translation>L&apos;intermédiaire d&apos;arrivée dit un autre temps.</translation>
+    </message>
+    <message>
+        <source>The lift is missing.</source>
+        <translation>L&apos;exercice manque.</translation>
+    </message>
+    <message>
+        <source>The repetitions are missing.</source>
+        <translation>Les répétitions manquent.</translation>
+    </message>
+</context>
+<context>
+    <name>JumpSheet</name>
+    <message>
+        <source>Add jumps</source>
+        <translation>Ajouter des sauts</translation>
+    </message>
+    <message>
+        <source>Kind of jump</source>
+        <translation>Type de saut</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>Saut en contrebas</translation>
+    </message>
+    <message>
+        <source>Counter-movement</source>
+        <translation>Contre-mouvement</translation>
+    </message>
+    <message>
+        <source>Squat jump</source>
+        <translation>Sans contre-mouvement</translation>
+    </message>
+    <message>
+        <source>Standing long</source>
+        <translation>Longueur sans élan</translation>
+    </message>
+    <message>
+        <source>Bounds</source>
+        <translation>Bondissements</translation>
+    </message>
+    <message>
+        <source>Box height, %1</source>
+        <translation>Hauteur de caisse, %1</translation>
+    </message>
+    <message>
+        <source>How many in a row</source>
+        <translation>Combien à la suite</translation>
+    </message>
+    <message>
+        <source>Contact time, ms</source>
+        <translation>Temps de contact, ms</translation>
+    </message>
+    <message>
+        <source>Flight time, ms (or the height below)</source>
+        <translation>Temps d&apos;envol, ms (ou la hauteur dessous)</translation>
+    </message>
+    <message>
+        <source>Height, %1</source>
+        <translation>Hauteur, %1</translation>
+    </message>
+    <message>
+        <source>Distance, m</source>
+        <translation>Distance, m</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Essais</translation>
+    </message>
+    <message>
+        <source>Take the last trial off</source>
+        <translation>Ôter le dernier essai</translation>
+    </message>
+    <message>
+        <source>Add another trial</source>
+        <translation>Ajouter un essai</translation>
+    </message>
+    <message>
+        <source>Is it one of these?</source>
+        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
+    </message>
+    <message>
+        <source>Trial of a test day</source>
+        <translation>Essai d&apos;un jour de test</translation>
+    </message>
+    <message>
+        <source>Day (year-month-day)</source>
+        <translation>Jour (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Moins</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Surface, shoes, note</source>
+        <translation>Surface, chaussures, note</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Piste</translation>
+    </message>
+    <message>
+        <source>Indoor</source>
+        <translation>Salle</translation>
+    </message>
+    <message>
+        <source>Grass</source>
+        <translation>Herbe</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Chaussures</translation>
+    </message>
+    <message>
+        <source>Spikes</source>
+        <translation>Pointes</translation>
+    </message>
+    <message>
+        <source>Flats</source>
+        <translation>Plates</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Pas dit</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Save the jumps</source>
+        <translation>Enregistrer les sauts</translation>
+    </message>
+</context>
+<context>
+    <name>LadderPage</name>
+    <message>
+        <source>Ladder</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Steps and their evidence</source>
+        <translation>Étapes et leurs preuves</translation>
+    </message>
+    <message>
+        <source>Plan a season</source>
+        <translation>Planifier une saison</translation>
+    </message>
+    <message>
+        <source>Go to Squad</source>
+        <translation>Aller au Groupe</translation>
+    </message>
+    <message>
+        <source>Change the season</source>
+        <translation>Modifier la saison</translation>
+    </message>
+    <message>
+        <source>Season report as PDF</source>
+        <translation>Rapport de saison en PDF</translation>
+    </message>
+    <message>
+        <source>All numbers as CSV tables</source>
+        <translation>Tous les nombres en tableaux CSV</translation>
+    </message>
+    <message>
+        <source>Hand out as a calendar</source>
+        <translation>Donner en calendrier</translation>
+    </message>
+    <message>
+        <source>Why shorter ranges? Both sides</source>
+        <translation>Pourquoi des amplitudes courtes ? Les deux côtés</translation>
+    </message>
+    <message>
+        <source>Follow</source>
+        <translation>Suivre</translation>
+    </message>
+    <message>
+        <source>Decide otherwise</source>
+        <translation>Décider autrement</translation>
+    </message>
+    <message>
+        <source>Both sides of the evidence</source>
+        <translation>Les deux côtés des preuves</translation>
+    </message>
+</context>
+<context>
+    <name>LoadChartSheet</name>
+    <message>
+        <source>Loads by the chart</source>
+        <translation>Charges selon le tableau</translation>
+    </message>
+    <message>
+        <source>1RM, %1</source>
+        <translation>1RM, %1</translation>
+    </message>
+    <message>
+        <source>Type what you can lift once. A set of up to ten repetitions typed in tells it roughly.</source>
+        <translation>Tape ce que tu peux soulever une fois. Une série tapée jusqu&apos;à dix répétitions le dit à peu près.</translation>
+    </message>
+    <message>
+        <source>Source: NSCA training load chart. At 80 % of 1RM people differ by many repetitions, so the plan goes by how fast the bar moves, not by this.</source>
+        <translation>Source : tableau de charges de la NSCA. À 80 % du 1RM, les gens diffèrent de bien des répétitions ; le plan suit donc la vitesse de la barre, pas ceci.</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Fleetrung</source>
+        <translation>Fleetrung</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>Take in a file</source>
+        <translation>Prendre un fichier</translation>
+    </message>
+    <message>
+        <source>How it is read</source>
+        <translation>Comment il est lu</translation>
+    </message>
+    <message>
+        <source>A sensor map says what each byte means. It was chosen by itself; choose another only where the numbers look wrong.</source>
+        <translation>Une description de capteur dit ce que veut dire chaque octet. Elle a été choisie seule ; n&apos;en choisis une autre que si les nombres semblent faux.</translation>
+    </message>
+    <message>
+        <source>From %1</source>
+        <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Put the file of the sensor map (its name ends in .json) into %1, then look again.</source>
+        <translation>Mets le fichier de la description (son nom finit par .json) dans %1, puis regarde encore.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Regarder encore</translation>
+    </message>
+    <message>
+        <source>Hand out this map as a file</source>
+        <translation>Donner cette description en fichier</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Retour à la liste</translation>
+    </message>
+</context>
+<context>
+    <name>MarkedLine</name>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Attention : %1</translation>
+    </message>
+</context>
+<context>
+    <name>NothingLeft</name>
+    <message>
+        <source>Clear the filters</source>
+        <translation>Ôter les filtres</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeBar</name>
+    <message>
+        <source>Close the message</source>
+        <translation>Fermer le message</translation>
+    </message>
+</context>
+<context>
+    <name>NumberRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1 : %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>OtherSetSheet</name>
+    <message>
+        <source>Load, %1 (0 for body mass)</source>
+        <translation>Charge, %1 (0 pour le poids du corps)</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Effort, 1 easy to 10 all out (optional)</source>
+        <translation>Effort, 1 facile à 10 à fond (facultatif)</translation>
+    </message>
+    <message>
+        <source>Save the set</source>
+        <translation>Enregistrer la série</translation>
+    </message>
+</context>
+<context>
+    <name>PageFrame</name>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+</context>
+<context>
+    <name>PagesWords</name>
+    <message>
+        <source>week %1 of %2</source>
+        <translation>semaine %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Sprints first, the lifts after the run.</source>
+        <translation>Les sprints d&apos;abord, les exercices après la course.</translation>
+    </message>
+    <message>
+        <source>No lifts today</source>
+        <translation>Pas d&apos;exercices aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Today belongs to the track.</source>
+        <translation>Aujourd&apos;hui est à la piste.</translation>
+    </message>
+    <message>
+        <source>Rest is part of the plan. The next lifts stand on Ladder.</source>
+        <translation>Le repos fait partie du plan. Les prochains exercices sont sur Échelle.</translation>
+    </message>
+    <message>
+        <source>Go to Ladder</source>
+        <translation>Aller à Échelle</translation>
+    </message>
+    <message>
+        <source>No season yet</source>
+        <translation>Pas encore de saison</translation>
+    </message>
+    <message>
+        <source>Plan a season on Ladder: it starts from the main competition and counts backwards. From then on, each day&apos;s lifts, loads and sets stand here.</source>
+        <translation>Planifie une saison sur Échelle : elle part de la compétition principale et compte à rebours. Dès lors, exercices, charges et séries de chaque jour sont ici.</translation>
+    </message>
+    <message>
+        <source>Plan a season on Ladder</source>
+        <translation>Planifier une saison sur Échelle</translation>
+    </message>
+    <message>
+        <source>A season is planned backwards</source>
+        <translation>Une saison se planifie à rebours</translation>
+    </message>
+    <message>
+        <source>Say when the main competition is and which lifts you keep for the whole season. As it comes nearer, each lift goes down its ladder to a shorter range.</source>
+        <translation>Dis quand est la compétition principale et quels exercices tu gardes toute la saison. À son approche, chaque exercice descend son échelle vers une amplitude plus courte.</translation>
+    </message>
+    <message>
+        <source>Nobody trains here yet</source>
+        <translation>Personne ne s&apos;entraîne encore ici</translation>
+    </message>
+    <message>
+        <source>Add an athlete on Squad, then plan a season on Ladder.</source>
+        <translation>Ajoute un athlète dans Groupe, puis planifie une saison sur Échelle.</translation>
+    </message>
+    <message>
+        <source>Go to Squad</source>
+        <translation>Aller au Groupe</translation>
+    </message>
+    <message>
+        <source>No athlete, no season</source>
+        <translation>Sans athlète, pas de saison</translation>
+    </message>
+    <message>
+        <source>Add an athlete on Squad first.</source>
+        <translation>Ajoute d&apos;abord un athlète dans Groupe.</translation>
+    </message>
+</context>
+<context>
+    <name>PlatesSheet</name>
+    <message>
+        <source>Plates on the bar</source>
+        <translation>Disques sur la barre</translation>
+    </message>
+    <message>
+        <source>Load: %1</source>
+        <translation>Charge : %1</translation>
+    </message>
+    <message>
+        <source>Take the last plates off</source>
+        <translation>Ôter les derniers disques</translation>
+    </message>
+    <message>
+        <source>A plate of %1 on each side</source>
+        <translation>Un disque de %1 de chaque côté</translation>
+    </message>
+    <message>
+        <source>Take all off</source>
+        <translation>Tout ôter</translation>
+    </message>
+    <message>
+        <source>This is on the bar</source>
+        <translation>Voilà ce qui est sur la barre</translation>
+    </message>
+</context>
+<context>
+    <name>PoseTile</name>
+    <message>
+        <source>%1: taken</source>
+        <translation>%1 : prise</translation>
+    </message>
+    <message>
+        <source>%1: next</source>
+        <translation>%1 : suivante</translation>
+    </message>
+    <message>
+        <source>%1: open</source>
+        <translation>%1 : à faire</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <translation>suivante</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>à faire</translation>
+    </message>
+</context>
+<context>
+    <name>RadioTroubleWords</name>
+    <message>
+        <source>Bluetooth is off. Switch it on: the sensor then connects by itself.</source>
+        <translation>Le Bluetooth est éteint. Allume-le : le capteur se connecte alors seul.</translation>
+    </message>
+    <message>
+        <source>No Bluetooth was found on this device. Switch it on in the system&apos;s settings, or plug a Bluetooth adapter in.</source>
+        <translation>Aucun Bluetooth sur cet appareil. Allume-le dans les réglages du système, ou branche un adaptateur Bluetooth.</translation>
+    </message>
+    <message>
+        <source>Fleetrung may not use Bluetooth. Allow it in the system&apos;s settings for Fleetrung; on older phones location must be on, too.</source>
+        <translation>Fleetrung n&apos;a pas le droit au Bluetooth. Permets-le dans les réglages du système pour Fleetrung ; sur d&apos;anciens téléphones, la position doit être active aussi.</translation>
+    </message>
+    <message>
+        <source>%1 is not in reach. Switch it on and bring it near: it then connects by itself.</source>
+        <translation>%1 n&apos;est pas à portée. Allume-le et approche-le : il se connecte alors seul.</translation>
+    </message>
+    <message>
+        <source>%1 is near but did not let us in. Disconnect it from any other phone, or switch it off and on.</source>
+        <translation>%1 est proche mais ne nous laisse pas entrer. Déconnecte-le d&apos;un autre téléphone, ou éteins-le et rallume-le.</translation>
+    </message>
+    <message>
+        <source>The connection to %1 was lost and is being made again. Keep the phone within a few metres of it.</source>
+        <translation>La connexion à %1 est perdue et se refait. Garde le téléphone à quelques mètres.</translation>
+    </message>
+    <message>
+        <source>%1 answers, but it is not the kind of sensor it was saved as. Choose another description for it, or teach it anew.</source>
+        <translation>%1 répond, mais ce n&apos;est pas le genre de capteur enregistré. Choisis-lui une autre description, ou réapprends-le.</translation>
+    </message>
+    <message>
+        <source>%1 asks for pairing, and the pairing with this device does not work. Open the system&apos;s Bluetooth settings, forget (remove) %1 there, and connect again.</source>
+        <translation>%1 demande un appairage, et l&apos;appairage avec cet appareil ne marche pas. Ouvre les réglages Bluetooth du système, oublie (retire) %1 et reconnecte.</translation>
+    </message>
+    <message>
+        <source>%1 is connected but sends nothing; it is being asked again. If this stays, switch it off and on.</source>
+        <translation>%1 est connecté mais n&apos;envoie rien ; on lui redemande. Si cela dure, éteins-le et rallume-le.</translation>
+    </message>
+    <message>
+        <source>%1 sends data that its description does not fit. Choose another description for it, or teach it anew.</source>
+        <translation>%1 envoie des données que sa description ne lit pas. Choisis-lui une autre description, ou réapprends-le.</translation>
+    </message>
+    <message>
+        <source>%1 sends more than this connection may carry, and samples can be lost. Set a lower rate on the sensor if you can.</source>
+        <translation>%1 envoie plus que cette connexion ne porte, et des mesures peuvent se perdre. Règle une cadence plus basse sur le capteur si tu peux.</translation>
+    </message>
+    <message>
+        <source>The sensor</source>
+        <translation>Le capteur</translation>
+    </message>
+</context>
+<context>
+    <name>RowButton</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>RunFilter</name>
+    <message>
+        <source>Personal bests</source>
+        <translation>Records personnels</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Meilleur</translation>
+    </message>
+</context>
+<context>
+    <name>RunFitSheet</name>
+    <message>
+        <source>Touch a split to read it.</source>
+        <translation>Touche un intermédiaire pour le lire.</translation>
+    </message>
+    <message>
+        <source>Splits that were left out</source>
+        <translation>Intermédiaires laissés de côté</translation>
+    </message>
+    <message>
+        <source>Use them anyway</source>
+        <translation>Les prendre quand même</translation>
+    </message>
+    <message>
+        <source>Splits against the fit</source>
+        <translation>Intermédiaires face à la courbe</translation>
+    </message>
+    <message>
+        <source>Force and power</source>
+        <translation>Force et puissance</translation>
+    </message>
+</context>
+<context>
+    <name>RunFormWords</name>
+    <message>
+        <source>That day has not come yet.</source>
+        <translation>Ce jour n&apos;est pas encore venu.</translation>
+    </message>
+    <message>
+        <source>The split at %1 says %2. Take one of them out.</source>
+        <translation>L&apos;intermédiaire à %1 dit %2. Ôte l&apos;un des deux.</translation>
+    </message>
+    <message>
+        <source>It must be later than the last split.</source>
+        <translation>Il doit venir après le dernier intermédiaire.</translation>
+    </message>
+    <message>
+        <source>A split lies at %1.</source>
+        <translation>Un intermédiaire est à %1.</translation>
+    </message>
+    <message>
+        <source>That is faster than anyone has run. Check distance and time.</source>
+        <translation>Personne n&apos;a couru si vite. Vérifie distance et temps.</translation>
+    </message>
+</context>
+<context>
+    <name>RunRow</name>
+    <message>
+        <source>%1, %2. %3</source>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>Delete %1, %2</source>
+        <translation>Supprimer %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>RunRowsWords</name>
+    <message>
+        <source>competition</source>
+        <translation>compétition</translation>
+    </message>
+    <message>
+        <source>test day</source>
+        <translation>jour de test</translation>
+    </message>
+    <message>
+        <source>wind %1</source>
+        <translation>vent %1</translation>
+    </message>
+    <message>
+        <source>wind-aided</source>
+        <translation>vent favorable</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>meilleur</translation>
+    </message>
+    <message>
+        <source>run-in %1</source>
+        <translation>élan %1</translation>
+    </message>
+    <message>
+        <source>%1 splits</source>
+        <translation>%1 intermédiaires</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <translation>à la main</translation>
+    </message>
+    <message>
+        <source>run once</source>
+        <translation>couru une fois</translation>
+    </message>
+    <message>
+        <source>%1 runs</source>
+        <translation>%1 courses</translation>
+    </message>
+    <message>
+        <source>wind-aided %1 (%2)</source>
+        <translation>vent favorable %1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>RunSheet</name>
+    <message>
+        <source>Add a run</source>
+        <translation>Ajouter une course</translation>
+    </message>
+    <message>
+        <source>Zone, m</source>
+        <translation>Zone, m</translation>
+    </message>
+    <message>
+        <source>Distance, m</source>
+        <translation>Distance, m</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Départ</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blocs</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Debout</translation>
+    </message>
+    <message>
+        <source>Falling</source>
+        <translation>En chute</translation>
+    </message>
+    <message>
+        <source>Rolling</source>
+        <translation>En roulant</translation>
+    </message>
+    <message>
+        <source>Flying</source>
+        <translation>Lancé</translation>
+    </message>
+    <message>
+        <source>Run-in before the zone, m</source>
+        <translation>Élan avant la zone, m</translation>
+    </message>
+    <message>
+        <source>Splits</source>
+        <translation>Intermédiaires</translation>
+    </message>
+    <message>
+        <source>Time, s (if no split stands at the end)</source>
+        <translation>Temps, s (sans intermédiaire à l&apos;arrivée)</translation>
+    </message>
+    <message>
+        <source>Time, s</source>
+        <translation>Temps, s</translation>
+    </message>
+    <message>
+        <source>Wind, m/s, tail wind positive (optional)</source>
+        <translation>Vent, m/s, positif dans le dos (facultatif)</translation>
+    </message>
+    <message>
+        <source>+0,8 or -1.2</source>
+        <translation>+0,8 ou -1.2</translation>
+    </message>
+    <message>
+        <source>Timed by</source>
+        <translation>Chronométré par</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Main</translation>
+    </message>
+    <message>
+        <source>Gates</source>
+        <translation>Cellules</translation>
+    </message>
+    <message>
+        <source>Video</source>
+        <translation>Vidéo</translation>
+    </message>
+    <message>
+        <source>Electronic</source>
+        <translation>Électronique</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Piste</translation>
+    </message>
+    <message>
+        <source>Indoor</source>
+        <translation>Salle</translation>
+    </message>
+    <message>
+        <source>Grass</source>
+        <translation>Herbe</translation>
+    </message>
+    <message>
+        <source>Is it one of these?</source>
+        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
+    </message>
+    <message>
+        <source>Trial of a test day</source>
+        <translation>Essai d&apos;un jour de test</translation>
+    </message>
+    <message>
+        <source>Competition</source>
+        <translation>Compétition</translation>
+    </message>
+    <message>
+        <source>Day (year-month-day)</source>
+        <translation>Jour (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Moins</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Shoes, reaction, air, steps from video, note</source>
+        <translation>Chaussures, réaction, air, foulées par vidéo, note</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Chaussures</translation>
+    </message>
+    <message>
+        <source>Spikes</source>
+        <translation>Pointes</translation>
+    </message>
+    <message>
+        <source>Flats</source>
+        <translation>Plates</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Pas dit</translation>
+    </message>
+    <message>
+        <source>Reaction from the gun, s, where it was timed</source>
+        <translation>Réaction au coup de feu, s, si mesurée</translation>
+    </message>
+    <message>
+        <source>Start line to the beam that starts the clock, m; the splits count from the beam</source>
+        <translation>De la ligne à la cellule qui lance le chrono, m ; les intermédiaires comptent depuis la cellule</translation>
+    </message>
+    <message>
+        <source>Air temperature, °C</source>
+        <translation>Température de l&apos;air, °C</translation>
+    </message>
+    <message>
+        <source>Height above the sea, m</source>
+        <translation>Altitude, m</translation>
+    </message>
+    <message>
+        <source>Ground contact near top speed, ms: from video at 240 pictures a second, ± 4 ms</source>
+        <translation>Contact près de la vitesse de pointe, ms : vidéo à 240 images par seconde, ± 4 ms</translation>
+    </message>
+    <message>
+        <source>Step length near top speed, %1, from video</source>
+        <translation>Longueur de foulée près de la vitesse de pointe, %1, par vidéo</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Save the run</source>
+        <translation>Enregistrer la course</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonChangesWords</name>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1 : %2 à %3</translation>
+    </message>
+    <message>
+        <source>, %1 longer</source>
+        <translation>, %1 de plus</translation>
+    </message>
+    <message>
+        <source>, %1 shorter</source>
+        <translation>, %1 de moins</translation>
+    </message>
+    <message>
+        <source>, new</source>
+        <translation>, nouvelle</translation>
+    </message>
+    <message>
+        <source>No more %1</source>
+        <translation>Plus de %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <translation>%1 : %2 au lieu de %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, new</source>
+        <translation>%1 : %2, nouveau</translation>
+    </message>
+    <message>
+        <source>%1, %2: no longer planned</source>
+        <translation>%1, %2 : plus prévu</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonEditSheet</name>
+    <message>
+        <source>Change the season</source>
+        <translation>Modifier la saison</translation>
+    </message>
+    <message>
+        <source>Competitions</source>
+        <translation>Compétitions</translation>
+    </message>
+    <message>
+        <source>Add a competition</source>
+        <translation>Ajouter une compétition</translation>
+    </message>
+    <message>
+        <source>Travel, exams, illness, injury</source>
+        <translation>Voyage, examens, maladie, blessure</translation>
+    </message>
+    <message>
+        <source>Add days away</source>
+        <translation>Ajouter des jours d&apos;absence</translation>
+    </message>
+    <message>
+        <source>The week</source>
+        <translation>La semaine</translation>
+    </message>
+    <message>
+        <source>Days with lifts</source>
+        <translation>Jours d&apos;exercices</translation>
+    </message>
+    <message>
+        <source>Days with sprints</source>
+        <translation>Jours de sprints</translation>
+    </message>
+    <message>
+        <source>Length of a session with lifts, minutes</source>
+        <translation>Durée d&apos;une séance d&apos;exercices, minutes</translation>
+    </message>
+    <message>
+        <source>Keep this length</source>
+        <translation>Garder cette durée</translation>
+    </message>
+    <message>
+        <source>The weight room</source>
+        <translation>La salle</translation>
+    </message>
+    <message>
+        <source>What it has</source>
+        <translation>Ce qu&apos;elle a</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barre</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Cage</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Supports</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blocs</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Caisses</translation>
+    </message>
+    <message>
+        <source>A height that you do not have is never planned. It stays as you type it.</source>
+        <translation>Une hauteur que tu n&apos;as pas n&apos;est jamais prévue. Elle reste comme tu la tapes.</translation>
+    </message>
+    <message>
+        <source>Remove the box of %1</source>
+        <translation>Ôter la caisse de %1</translation>
+    </message>
+    <message>
+        <source>Height of another box, %1</source>
+        <translation>Hauteur d&apos;une autre caisse, %1</translation>
+    </message>
+    <message>
+        <source>Add this box</source>
+        <translation>Ajouter cette caisse</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonFormWords</name>
+    <message>
+        <source>&quot;%1&quot; is no height of a box.</source>
+        <translation>« %1 » n&apos;est pas une hauteur de caisse.</translation>
+    </message>
+    <message>
+        <source>Choose at least one day.</source>
+        <translation>Choisis au moins un jour.</translation>
+    </message>
+    <message>
+        <source>Choose at least one lift.</source>
+        <translation>Choisis au moins un exercice.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonSheet</name>
+    <message>
+        <source>Plan a season</source>
+        <translation>Planifier une saison</translation>
+    </message>
+    <message>
+        <source>Main competition</source>
+        <translation>Compétition principale</translation>
+    </message>
+    <message>
+        <source>club championship</source>
+        <translation>championnat du club</translation>
+    </message>
+    <message>
+        <source>Day of the main competition (year-month-day)</source>
+        <translation>Jour de la compétition principale (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>First day of the season</source>
+        <translation>Premier jour de la saison</translation>
+    </message>
+    <message>
+        <source>Days with lifts</source>
+        <translation>Jours d&apos;exercices</translation>
+    </message>
+    <message>
+        <source>Days with sprints</source>
+        <translation>Jours de sprints</translation>
+    </message>
+    <message>
+        <source>Lifts you keep for the whole season, a few</source>
+        <translation>Exercices gardés toute la saison, peu</translation>
+    </message>
+    <message>
+        <source>What the weight room has</source>
+        <translation>Ce que la salle a</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barre</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Cage</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Supports</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blocs</translation>
+    </message>
+    <message>
+        <source>Heights of boxes, %1, with spaces between</source>
+        <translation>Hauteurs des caisses, %1, séparées par des espaces</translation>
+    </message>
+    <message>
+        <source>20 30 45</source>
+        <translation>20 30 45</translation>
+    </message>
+    <message>
+        <source>Lay out the season</source>
+        <translation>Tracer la saison</translation>
+    </message>
+</context>
+<context>
+    <name>Sensor</name>
+    <message>
+        <source>Bar sensor</source>
+        <translation>Capteur de barre</translation>
+    </message>
+    <message>
+        <source>Started with --no-radio: no sensor is looked for.</source>
+        <translation>Lancé avec --no-radio : aucun capteur n&apos;est cherché.</translation>
+    </message>
+</context>
+<context>
+    <name>SensorPill</name>
+    <message>
+        <source>%1. %2 Show the sensors</source>
+        <translation>%1. %2 Voir les capteurs</translation>
+    </message>
+</context>
+<context>
+    <name>SensorSheet</name>
+    <message>
+        <source>Try now</source>
+        <translation>Essayer maintenant</translation>
+    </message>
+    <message>
+        <source>Where it is worn</source>
+        <translation>Où il se porte</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Save the name</source>
+        <translation>Enregistrer le nom</translation>
+    </message>
+    <message>
+        <source>Measure its six sides</source>
+        <translation>Mesurer ses six faces</translation>
+    </message>
+    <message>
+        <source>As soon as it streams.</source>
+        <translation>Dès qu&apos;il envoie.</translation>
+    </message>
+    <message>
+        <source>How it is read</source>
+        <translation>Comment il est lu</translation>
+    </message>
+    <message>
+        <source>Teach it anew</source>
+        <translation>Le réapprendre</translation>
+    </message>
+    <message>
+        <source>Three minutes, where its numbers look wrong.</source>
+        <translation>Trois minutes, si ses nombres semblent faux.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Forget this sensor</source>
+        <translation>Oublier ce capteur</translation>
+    </message>
+</context>
+<context>
+    <name>SensorWords</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>On the bar</source>
+        <translation>Sur la barre</translation>
+    </message>
+    <message>
+        <source>On the shoe</source>
+        <translation>Sur la chaussure</translation>
+    </message>
+    <message>
+        <source>At the waist</source>
+        <translation>À la taille</translation>
+    </message>
+    <message>
+        <source>Bar sensor</source>
+        <translation>Capteur de barre</translation>
+    </message>
+    <message>
+        <source>Shoe sensor</source>
+        <translation>Capteur de chaussure</translation>
+    </message>
+    <message>
+        <source>Waist sensor</source>
+        <translation>Capteur de taille</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barre</translation>
+    </message>
+    <message>
+        <source>Shoe</source>
+        <translation>Chaussure</translation>
+    </message>
+    <message>
+        <source>Waist</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Not looked for</source>
+        <translation>Pas cherché</translation>
+    </message>
+    <message>
+        <source>Looking for it</source>
+        <translation>Recherché</translation>
+    </message>
+    <message>
+        <source>Connecting</source>
+        <translation>Connexion</translation>
+    </message>
+    <message>
+        <source>Streaming</source>
+        <translation>Envoie</translation>
+    </message>
+    <message>
+        <source>Lost, looking for it</source>
+        <translation>Perdu, recherché</translation>
+    </message>
+    <message>
+        <source>Far away</source>
+        <translation>Loin</translation>
+    </message>
+    <message>
+        <source>Across the room</source>
+        <translation>Au bout de la salle</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Proche</translation>
+    </message>
+    <message>
+        <source>Very close</source>
+        <translation>Très proche</translation>
+    </message>
+    <message>
+        <source>Signal not told</source>
+        <translation>Signal inconnu</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>à l&apos;instant</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>il y a %1 min</translation>
+    </message>
+    <message>
+        <source>%1 h ago</source>
+        <translation>il y a %1 h</translation>
+    </message>
+    <message>
+        <source>%1 Hz</source>
+        <translation>%1 Hz</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Cadence</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>Lost on the way</source>
+        <translation>Perdu en route</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>Lateness</source>
+        <translation>Retard</translation>
+    </message>
+    <message>
+        <source>Longest pause</source>
+        <translation>Plus longue pause</translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>pas dit</translation>
+    </message>
+    <message>
+        <source>Zeroed</source>
+        <translation>Mis à zéro</translation>
+    </message>
+    <message>
+        <source>within 10 min</source>
+        <translation>en 10 min</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+    <message>
+        <source>lay it still</source>
+        <translation>pose-le immobile</translation>
+    </message>
+    <message>
+        <source>Turning</source>
+        <translation>Rotation</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>pas mesuré</translation>
+    </message>
+    <message>
+        <source>wider ± values</source>
+        <translation>valeurs ± plus larges</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>Unreadable</source>
+        <translation>Illisible</translation>
+    </message>
+    <message>
+        <source>Times lost</source>
+        <translation>Fois perdu</translation>
+    </message>
+    <message>
+        <source>since it was found</source>
+        <translation>depuis qu&apos;il est trouvé</translation>
+    </message>
+    <message>
+        <source>battery %1 %</source>
+        <translation>batterie %1 %</translation>
+    </message>
+    <message>
+        <source>%1 lost</source>
+        <translation>%1 perdu</translation>
+    </message>
+</context>
+<context>
+    <name>SensorsCard</name>
+    <message>
+        <source>Sensors</source>
+        <translation>Capteurs</translation>
+    </message>
+    <message>
+        <source>Add a sensor</source>
+        <translation>Ajouter un capteur</translation>
+    </message>
+    <message>
+        <source>Show the sensors</source>
+        <translation>Voir les capteurs</translation>
+    </message>
+</context>
+<context>
+    <name>SensorsSheet</name>
+    <message>
+        <source>Sensors</source>
+        <translation>Capteurs</translation>
+    </message>
+    <message>
+        <source>No sensor yet</source>
+        <translation>Pas encore de capteur</translation>
+    </message>
+    <message>
+        <source>Any motion sensor that speaks Bluetooth Low Energy will do. Add it once; from then on it is found by itself.</source>
+        <translation>Tout capteur de mouvement en Bluetooth Low Energy convient. Ajoute-le une fois ; ensuite il se trouve seul.</translation>
+    </message>
+    <message>
+        <source>Add a sensor</source>
+        <translation>Ajouter un capteur</translation>
+    </message>
+</context>
+<context>
+    <name>SessionView</name>
+    <message>
+        <source>How are you today?</source>
+        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
+    </message>
+    <message>
+        <source>Sleep, soreness, pain: the day is decided with it.</source>
+        <translation>Sommeil, courbatures, douleur : la journée se décide avec.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, %4, %5</source>
+        <translation>%1, %2, %3, %4, %5</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Pourquoi ?</translation>
+    </message>
+    <message>
+        <source>Why %1 today?</source>
+        <translation>Pourquoi %1 aujourd&apos;hui ?</translation>
+    </message>
+    <message>
+        <source>Other lifts</source>
+        <translation>Autres exercices</translation>
+    </message>
+    <message>
+        <source>Several athletes on this sensor</source>
+        <translation>Plusieurs athlètes sur ce capteur</translation>
+    </message>
+</context>
+<context>
+    <name>SetActions</name>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Undo the last repetition</source>
+        <translation>Annuler la dernière répétition</translation>
+    </message>
+    <message>
+        <source>End set</source>
+        <translation>Fin de série</translation>
+    </message>
+</context>
+<context>
+    <name>SetView</name>
+    <message>
+        <source>Last set</source>
+        <translation>Dernière série</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <translation>Témoin</translation>
+    </message>
+    <message>
+        <source>Warm-up</source>
+        <translation>Échauffement</translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation>Entretien</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Gauche</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Droite</translation>
+    </message>
+    <message>
+        <source>velocity loss</source>
+        <translation>perte de vitesse</translation>
+    </message>
+    <message>
+        <source>Type a set in</source>
+        <translation>Taper une série</translation>
+    </message>
+    <message>
+        <source>Why this today?</source>
+        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
+    </message>
+    <message>
+        <source>Loads by the chart</source>
+        <translation>Charges selon le tableau</translation>
+    </message>
+</context>
+<context>
+    <name>SharerStrip</name>
+    <message>
+        <source>Who lifts next?</source>
+        <translation>Qui soulève ensuite ?</translation>
+    </message>
+    <message>
+        <source>Who lifts next? End this set first.</source>
+        <translation>Qui soulève ensuite ? Termine d&apos;abord cette série.</translation>
+    </message>
+    <message>
+        <source>%1 lifts now</source>
+        <translation>%1 soulève maintenant</translation>
+    </message>
+    <message>
+        <source>%1 lifts next</source>
+        <translation>%1 soulève ensuite</translation>
+    </message>
+</context>
+<context>
+    <name>SharingSheet</name>
+    <message>
+        <source>Who shares this sensor?</source>
+        <translation>Qui partage ce capteur ?</translation>
+    </message>
+    <message>
+        <source>Picked by hand. They stand above the set; one tap changes who lifts next.</source>
+        <translation>Choisis à la main. Ils sont au-dessus de la série ; un appui change de personne.</translation>
+    </message>
+    <message>
+        <source>Those of the same rack and round, as Squad shares them out. Tap names to pick by hand.</source>
+        <translation>Ceux de la même cage et du même tour, comme Groupe les répartit. Touche des noms pour choisir toi-même.</translation>
+    </message>
+    <message>
+        <source>Back to those of the rack</source>
+        <translation>Revenir à ceux de la cage</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Proche</translation>
+    </message>
+</context>
+<context>
+    <name>SplitSheet</name>
+    <message>
+        <source>Splits</source>
+        <translation>Intermédiaires</translation>
+    </message>
+    <message>
+        <source>Take the last split off: %1</source>
+        <translation>Ôter le dernier intermédiaire : %1</translation>
+    </message>
+    <message>
+        <source>Split at, m</source>
+        <translation>Intermédiaire à, m</translation>
+    </message>
+    <message>
+        <source>Time, s</source>
+        <translation>Temps, s</translation>
+    </message>
+    <message>
+        <source>Time: %1 s</source>
+        <translation>Temps : %1 s</translation>
+    </message>
+    <message>
+        <source>Decimal point</source>
+        <translation>Signe décimal</translation>
+    </message>
+    <message>
+        <source>Erase a digit</source>
+        <translation>Effacer un chiffre</translation>
+    </message>
+    <message>
+        <source>Add the split</source>
+        <translation>Ajouter l&apos;intermédiaire</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+</context>
+<context>
+    <name>SprintTrendCard</name>
+    <message>
+        <source>Sprint times</source>
+        <translation>Temps de sprint</translation>
+    </message>
+    <message>
+        <source>Which runs count</source>
+        <translation>Quelles courses comptent</translation>
+    </message>
+</context>
+<context>
+    <name>SquadPage</name>
+    <message>
+        <source>Squad</source>
+        <translation>Groupe</translation>
+    </message>
+    <message>
+        <source>Who trains here?</source>
+        <translation>Qui s&apos;entraîne ici ?</translation>
+    </message>
+    <message>
+        <source>Add yourself, or each athlete you coach. Lifts, sprints and decisions are kept for each athlete apart, on this device only.</source>
+        <translation>Ajoute-toi, ou chaque athlète que tu entraînes. Exercices, sprints et décisions sont gardés à part pour chacun, sur cet appareil seulement.</translation>
+    </message>
+    <message>
+        <source>Add an athlete</source>
+        <translation>Ajouter un athlète</translation>
+    </message>
+    <message>
+        <source>Look around with a demo squad</source>
+        <translation>Faire le tour avec un groupe de démonstration</translation>
+    </message>
+    <message>
+        <source>Look at the demo squad</source>
+        <translation>Voir le groupe de démonstration</translation>
+    </message>
+    <message>
+        <source>Archive</source>
+        <translation>Archives</translation>
+    </message>
+    <message>
+        <source>Import sets from a file</source>
+        <translation>Importer des séries d&apos;un fichier</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>What to know before you lift heavy, or jump from a box.</source>
+        <translation>Ce qu&apos;il faut savoir avant de soulever lourd ou de sauter d&apos;une caisse.</translation>
+    </message>
+    <message>
+        <source>Read the cautions</source>
+        <translation>Lire les précautions</translation>
+    </message>
+</context>
+<context>
+    <name>SquadParts</name>
+    <message>
+        <source>Athletes</source>
+        <translation>Athlètes</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Cet appareil</translation>
+    </message>
+</context>
+<context>
+    <name>SquadToday</name>
+    <message>
+        <source>Squad</source>
+        <translation>Groupe</translation>
+    </message>
+    <message>
+        <source>Training group</source>
+        <translation>Groupe d&apos;entraînement</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Montrer</translation>
+    </message>
+    <message>
+        <source>Who lifts what</source>
+        <translation>Qui soulève quoi</translation>
+    </message>
+    <message>
+        <source>Racks and rounds</source>
+        <translation>Cages et tours</translation>
+    </message>
+    <message>
+        <source>One rack less</source>
+        <translation>Une cage de moins</translation>
+    </message>
+    <message>
+        <source>One rack more</source>
+        <translation>Une cage de plus</translation>
+    </message>
+    <message>
+        <source>Nobody is due</source>
+        <translation>Personne n&apos;est prévu</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>StairStepsWords</name>
+    <message>
+        <source>The first rung of this part of the season.</source>
+        <translation>Le premier échelon de cette partie de la saison.</translation>
+    </message>
+    <message>
+        <source>%1 days on %2 come first.</source>
+        <translation>%1 jours sur %2 viennent d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Not before %1, which begins on %2.</source>
+        <translation>Pas avant %1, qui commence le %2.</translation>
+    </message>
+    <message>
+        <source>The rungs below it need the time that is left before the main competition.</source>
+        <translation>Les échelons en dessous ont besoin du temps qui reste avant la compétition principale.</translation>
+    </message>
+</context>
+<context>
+    <name>StatusPill</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepsSheet</name>
+    <message>
+        <source>Steps of the ladder</source>
+        <translation>Étapes de l&apos;échelle</translation>
+    </message>
+</context>
+<context>
+    <name>StopSign</name>
+    <message>
+        <source>Stop the set</source>
+        <translation>Arrêter la série</translation>
+    </message>
+</context>
+<context>
+    <name>SureRow</name>
+    <message>
+        <source>%1: %2, %3. %4</source>
+        <translation>%1 : %2, %3. %4</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>TeachSheet</name>
+    <message>
+        <source>Teach %1</source>
+        <translation>Apprendre %1</translation>
+    </message>
+    <message>
+        <source>Connecting. Keep it near.</source>
+        <translation>Connexion. Garde-le près.</translation>
+    </message>
+    <message>
+        <source>Learning</source>
+        <translation>Apprentissage</translation>
+    </message>
+    <message>
+        <source>Keep what was learned as</source>
+        <translation>Garder ce qui est appris sous</translation>
+    </message>
+    <message>
+        <source>So high</source>
+        <translation>Cette hauteur</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Départ</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>The step before again</source>
+        <translation>Refaire l&apos;étape d&apos;avant</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <translation>Recommencer</translation>
+    </message>
+</context>
+<context>
+    <name>Tile</name>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1 : %2. %3</translation>
+    </message>
+</context>
+<context>
+    <name>TouchedPoint</name>
+    <message>
+        <source>Touch a point to see its session.</source>
+        <translation>Touche un point pour voir sa séance.</translation>
+    </message>
+    <message>
+        <source>The point before</source>
+        <translation>Le point d&apos;avant</translation>
+    </message>
+    <message>
+        <source>The next point</source>
+        <translation>Le point suivant</translation>
+    </message>
+    <message>
+        <source>Close the session</source>
+        <translation>Fermer la séance</translation>
+    </message>
+    <message>
+        <source>The session&apos;s sets</source>
+        <translation>Les séries de la séance</translation>
+    </message>
+</context>
+<context>
+    <name>TrackPage</name>
+    <message>
+        <source>Track</source>
+        <translation>Piste</translation>
+    </message>
+    <message>
+        <source>Sprints</source>
+        <translation>Sprints</translation>
+    </message>
+    <message>
+        <source>Jumps</source>
+        <translation>Sauts</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Add a run</source>
+        <translation>Ajouter une course</translation>
+    </message>
+    <message>
+        <source>Add jumps</source>
+        <translation>Ajouter des sauts</translation>
+    </message>
+    <message>
+        <source>Add work</source>
+        <translation>Ajouter du travail</translation>
+    </message>
+    <message>
+        <source>Delete %1, %2</source>
+        <translation>Supprimer %1, %2</translation>
+    </message>
+    <message>
+        <source>Show earlier ones</source>
+        <translation>Voir les précédents</translation>
+    </message>
+    <message>
+        <source>Import runs from a file</source>
+        <translation>Importer des courses d&apos;un fichier</translation>
+    </message>
+    <message>
+        <source>Go to Squad</source>
+        <translation>Aller au Groupe</translation>
+    </message>
+</context>
+<context>
+    <name>TrackWords</name>
+    <message>
+        <source>blocks</source>
+        <translation>blocs</translation>
+    </message>
+    <message>
+        <source>standing start</source>
+        <translation>départ debout</translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation>lancé</translation>
+    </message>
+    <message>
+        <source>falling start</source>
+        <translation>départ en chute</translation>
+    </message>
+    <message>
+        <source>rolling start</source>
+        <translation>départ en roulant</translation>
+    </message>
+    <message>
+        <source>hand timed</source>
+        <translation>à la main</translation>
+    </message>
+    <message>
+        <source>gates</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>vidéo</translation>
+    </message>
+    <message>
+        <source>electronic</source>
+        <translation>électronique</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>piste</translation>
+    </message>
+    <message>
+        <source>indoor</source>
+        <translation>salle</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>herbe</translation>
+    </message>
+    <message>
+        <source>Sprints</source>
+        <translation>Sprints</translation>
+    </message>
+    <message>
+        <source>Flying sprints</source>
+        <translation>Sprints lancés</translation>
+    </message>
+    <message>
+        <source>Resisted sprints</source>
+        <translation>Sprints freinés</translation>
+    </message>
+    <message>
+        <source>Hill sprints</source>
+        <translation>Sprints en côte</translation>
+    </message>
+    <message>
+        <source>Easy runs</source>
+        <translation>Courses faciles</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>Saut en contrebas</translation>
+    </message>
+    <message>
+        <source>Counter-movement jump</source>
+        <translation>Saut à contre-mouvement</translation>
+    </message>
+    <message>
+        <source>Squat jump</source>
+        <translation>Sans contre-mouvement</translation>
+    </message>
+    <message>
+        <source>Standing long jump</source>
+        <translation>Longueur sans élan</translation>
+    </message>
+    <message>
+        <source>Long jump</source>
+        <translation>Saut en longueur</translation>
+    </message>
+    <message>
+        <source>Bounds</source>
+        <translation>Bondissements</translation>
+    </message>
+    <message>
+        <source>spikes</source>
+        <translation>pointes</translation>
+    </message>
+    <message>
+        <source>flats</source>
+        <translation>plates</translation>
+    </message>
+    <message>
+        <source>Flying %1</source>
+        <translation>%1 lancés</translation>
+    </message>
+    <message>
+        <source>%1 from blocks</source>
+        <translation>%1 des blocs</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrendsPage</name>
+    <message>
+        <source>Trends</source>
+        <translation>Tendances</translation>
+    </message>
+    <message>
+        <source>Nothing measured yet</source>
+        <translation>Rien de mesuré encore</translation>
+    </message>
+    <message>
+        <source>Each session begins with a probe set: three repetitions with full intent at the same load. From the third session on, this page shows whether you reach peak velocity sooner.</source>
+        <translation>Chaque séance commence par une série témoin : trois répétitions à fond à la même charge. Dès la troisième séance, cette page montre si tu atteins plus tôt la vitesse maximale.</translation>
+    </message>
+</context>
+<context>
+    <name>TrendsWords</name>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>poids du corps</translation>
+    </message>
+    <message>
+        <source>Warm-up</source>
+        <translation>Échauffement</translation>
+    </message>
+    <message>
+        <source>Probe set</source>
+        <translation>Série témoin</translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation>Entretien</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>hand timed</source>
+        <translation>à la main</translation>
+    </message>
+    <message>
+        <source> Note: %1</source>
+        <translation> Note : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source> × %1</source>
+        <translation> × %1</translation>
+    </message>
+    <message>
+        <source>fastest %1</source>
+        <translation>plus rapide %1</translation>
+    </message>
+    <message>
+        <source>loss %1</source>
+        <translation>perte %1</translation>
+    </message>
+    <message>
+        <source>effort %1</source>
+        <translation>effort %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>depuis %1</translation>
+    </message>
+    <message>
+        <source>contact %1</source>
+        <translation>contact %1</translation>
+    </message>
+    <message>
+        <source>flight %1</source>
+        <translation>envol %1</translation>
+    </message>
+    <message>
+        <source>RSI %1</source>
+        <translation>RSI %1</translation>
+    </message>
+    <message>
+        <source>Drop jump %1.</source>
+        <translation>Saut en contrebas %1.</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>vent %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1</source>
+        <translation>élan %1</translation>
+    </message>
+    <message>
+        <source>race</source>
+        <translation>course</translation>
+    </message>
+</context>
+<context>
+    <name>TypedSetSheet</name>
+    <message>
+        <source>A set without a sensor</source>
+        <translation>Une série sans capteur</translation>
+    </message>
+    <message>
+        <source>Load and repetitions are enough. Velocity and time count only if you measured them.</source>
+        <translation>Charge et répétitions suffisent. Vitesse et temps ne comptent que si tu les as mesurés.</translation>
+    </message>
+    <message>
+        <source>Kind of set</source>
+        <translation>Type de série</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <translation>Témoin</translation>
+    </message>
+    <message>
+        <source>Warm-up</source>
+        <translation>Échauffement</translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation>Entretien</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Charge, %1</translation>
+    </message>
+    <message>
+        <source>By plates</source>
+        <translation>Par disques</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Mean velocity, m/s (if measured)</source>
+        <translation>Vitesse moyenne, m/s (si mesurée)</translation>
+    </message>
+    <message>
+        <source>%1, ms (if measured)</source>
+        <translation>%1, ms (si mesuré)</translation>
+    </message>
+    <message>
+        <source>Effort, 1 easy to 10 all out (tells 1RM)</source>
+        <translation>Effort, 1 facile à 10 à fond (dit le 1RM)</translation>
+    </message>
+    <message>
+        <source>Save the set</source>
+        <translation>Enregistrer la série</translation>
+    </message>
+</context>
+<context>
+    <name>UnitsWords</name>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>ms</source>
+        <translation>ms</translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation>m/s</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+</context>
+<context>
+    <name>WaitingForSet</name>
+    <message>
+        <source>By plates</source>
+        <translation>Par disques</translation>
+    </message>
+</context>
+<context>
+    <name>WellnessSheet</name>
+    <message>
+        <source>How are you today?</source>
+        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
+    </message>
+    <message>
+        <source>Pain, 0 none to 10 the worst</source>
+        <translation>Douleur, 0 aucune à 10 la pire</translation>
+    </message>
+    <message>
+        <source>Where?</source>
+        <translation>Où ?</translation>
+    </message>
+    <message>
+        <source>Any of these?</source>
+        <translation>Quelque chose de cela ?</translation>
+    </message>
+    <message>
+        <source>Sharp pain</source>
+        <translation>Douleur vive</translation>
+    </message>
+    <message>
+        <source>Limping</source>
+        <translation>Boiterie</translation>
+    </message>
+    <message>
+        <source>New hamstring pain</source>
+        <translation>Nouvelle douleur aux ischio-jambiers</translation>
+    </message>
+    <message>
+        <source>No sprinting and no hinge today. See a clinician before you sprint or lift heavy again.</source>
+        <translation>Ni sprint ni charnière de hanche aujourd&apos;hui. Vois un médecin avant de sprinter ou de soulever lourd.</translation>
+    </message>
+    <message>
+        <source>Soreness, 0 none to 10 very sore</source>
+        <translation>Courbatures, 0 aucune à 10 très fortes</translation>
+    </message>
+    <message>
+        <source>Sleep, hours</source>
+        <translation>Sommeil, heures</translation>
+    </message>
+    <message>
+        <source>Body mass, %1 (optional)</source>
+        <translation>Poids du corps, %1 (facultatif)</translation>
+    </message>
+    <message>
+        <source>Your word counts before every rule</source>
+        <translation>Ta parole passe avant toute règle</translation>
+    </message>
+    <message>
+        <source>I do not want to lift today</source>
+        <translation>Je ne veux pas soulever aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Keep this</source>
+        <translation>Garder ceci</translation>
+    </message>
+</context>
+<context>
+    <name>WellnessWords</name>
+    <message>
+        <source>somewhere else</source>
+        <translation>ailleurs</translation>
+    </message>
+    <message>
+        <source>Say where it hurts.</source>
+        <translation>Dis où cela fait mal.</translation>
+    </message>
+    <message>
+        <source>does not want to lift</source>
+        <translation>ne veut pas soulever</translation>
+    </message>
+    <message>
+        <source>slept %1 h</source>
+        <translation>dormi %1 h</translation>
+    </message>
+    <message>
+        <source>soreness %1</source>
+        <translation>courbatures %1</translation>
+    </message>
+    <message>
+        <source>no pain</source>
+        <translation>sans douleur</translation>
+    </message>
+    <message>
+        <source>pain %1</source>
+        <translation>douleur %1</translation>
+    </message>
+    <message>
+        <source>pain %1, %2</source>
+        <translation>douleur %1, %2</translation>
+    </message>
+    <message>
+        <source>sharp pain</source>
+        <translation>douleur vive</translation>
+    </message>
+    <message>
+        <source>limping</source>
+        <translation>boiterie</translation>
+    </message>
+    <message>
+        <source>new hamstring pain</source>
+        <translation>nouvelle douleur aux ischio-jambiers</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>Why this today?</source>
+        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
+    </message>
+</context>
+<context>
+    <name>WorkFormWords</name>
+    <message>
+        <source>That is faster than anyone has run. Check distance and time.</source>
+        <translation>Personne n&apos;a couru si vite. Vérifie distance et temps.</translation>
+    </message>
+    <message>
+        <source>That is slower than walking. Check distance and time.</source>
+        <translation>C&apos;est plus lent que la marche. Vérifie distance et temps.</translation>
+    </message>
+    <message>
+        <source>That day has not come yet.</source>
+        <translation>Ce jour n&apos;est pas encore venu.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkPart</name>
+    <message>
+        <source>Delete %1, %2</source>
+        <translation>Supprimer %1, %2</translation>
+    </message>
+    <message>
+        <source>Show earlier ones</source>
+        <translation>Voir les précédents</translation>
+    </message>
+    <message>
+        <source>No work counted yet</source>
+        <translation>Aucun travail compté encore</translation>
+    </message>
+    <message>
+        <source>Sprints without a clock, runs behind a sled, up a hill or easy: how many of how many metres. The weeks then tell how many metres were run, and how many of them fast.</source>
+        <translation>Sprints sans chrono, courses au traîneau, en côte ou faciles : combien, de combien de mètres. Les semaines disent ensuite combien de mètres ont été courus, et combien vite.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkSheet</name>
+    <message>
+        <source>Add work</source>
+        <translation>Ajouter du travail</translation>
+    </message>
+    <message>
+        <source>Kind of work</source>
+        <translation>Type de travail</translation>
+    </message>
+    <message>
+        <source>Sprints</source>
+        <translation>Sprints</translation>
+    </message>
+    <message>
+        <source>Flying</source>
+        <translation>Lancé</translation>
+    </message>
+    <message>
+        <source>Resisted</source>
+        <translation>Freiné</translation>
+    </message>
+    <message>
+        <source>Hill</source>
+        <translation>Côte</translation>
+    </message>
+    <message>
+        <source>Easy</source>
+        <translation>Facile</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Courses</translation>
+    </message>
+    <message>
+        <source>Zone of each, m</source>
+        <translation>Zone de chacune, m</translation>
+    </message>
+    <message>
+        <source>Metres of each</source>
+        <translation>Mètres de chacune</translation>
+    </message>
+    <message>
+        <source>Load on the sled, %1 (optional)</source>
+        <translation>Charge sur le traîneau, %1 (facultatif)</translation>
+    </message>
+    <message>
+        <source>Slope, % (optional)</source>
+        <translation>Pente, % (facultatif)</translation>
+    </message>
+    <message>
+        <source>Effort, 1 to 10. From 9 on untimed sprints count as fast metres</source>
+        <translation>Effort, 1 à 10. Dès 9, les sprints sans chrono comptent en mètres rapides</translation>
+    </message>
+    <message>
+        <source>Best time of one run, s (optional)</source>
+        <translation>Meilleur temps d&apos;une course, s (facultatif)</translation>
+    </message>
+    <message>
+        <source>Timed by</source>
+        <translation>Chronométré par</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Main</translation>
+    </message>
+    <message>
+        <source>Gates</source>
+        <translation>Cellules</translation>
+    </message>
+    <message>
+        <source>Video</source>
+        <translation>Vidéo</translation>
+    </message>
+    <message>
+        <source>Electronic</source>
+        <translation>Électronique</translation>
+    </message>
+    <message>
+        <source>Rest between runs, minutes (optional)</source>
+        <translation>Repos entre les courses, minutes (facultatif)</translation>
+    </message>
+    <message>
+        <source>Day (year-month-day)</source>
+        <translation>Jour (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Moins</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Surface, shoes, wind, note</source>
+        <translation>Surface, chaussures, vent, note</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Piste</translation>
+    </message>
+    <message>
+        <source>Indoor</source>
+        <translation>Salle</translation>
+    </message>
+    <message>
+        <source>Grass</source>
+        <translation>Herbe</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Chaussures</translation>
+    </message>
+    <message>
+        <source>Spikes</source>
+        <translation>Pointes</translation>
+    </message>
+    <message>
+        <source>Flats</source>
+        <translation>Plates</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Pas dit</translation>
+    </message>
+    <message>
+        <source>Wind, m/s, tail wind positive (optional)</source>
+        <translation>Vent, m/s, positif dans le dos (facultatif)</translation>
+    </message>
+    <message>
+        <source>+0,8 or -1.2</source>
+        <translation>+0,8 ou -1.2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Save the work</source>
+        <translation>Enregistrer le travail</translation>
+    </message>
+</context>
+<context>
+    <name>WorkWeeks</name>
+    <message>
+        <source>Metres by week</source>
+        <translation>Mètres par semaine</translation>
+    </message>
+    <message>
+        <source>Fast: at 90 % of best speed or above. A week is marked above 1.3 times the mean of the four weeks before it: a starting value of this program; the worth of such ratios is disputed.</source>
+        <translation>Rapide : à 90 % de la meilleure vitesse ou plus. Une semaine est marquée au-dessus de 1,3 fois la moyenne des quatre d&apos;avant : une valeur de départ de ce programme ; la valeur de tels rapports est discutée.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::ui::PoseDrawing</name>
+    <message>
+        <source>Main side up</source>
+        <translation>Face principale en haut</translation>
+    </message>
+    <message>
+        <source>Main side down</source>
+        <translation>Face principale en bas</translation>
+    </message>
+    <message>
+        <source>On a long edge</source>
+        <translation>Sur un long bord</translation>
+    </message>
+    <message>
+        <source>On the other long edge</source>
+        <translation>Sur l&apos;autre long bord</translation>
+    </message>
+    <message>
+        <source>On a short end</source>
+        <translation>Sur un petit bout</translation>
+    </message>
+    <message>
+        <source>On the other short end</source>
+        <translation>Sur l&apos;autre petit bout</translation>
+    </message>
+    <message>
+        <source>Main side up, one turn to the left</source>
+        <translation>Face principale en haut, un tour à gauche</translation>
+    </message>
+    <message>
+        <source>On a long edge, one turn to the left</source>
+        <translation>Sur un long bord, un tour à gauche</translation>
+    </message>
+    <message>
+        <source>On a short end, one turn to the left</source>
+        <translation>Sur un petit bout, un tour à gauche</translation>
+    </message>
+    <message>
+        <source>Raised straight up</source>
+        <translation>Levé tout droit</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::AppViewModel</name>
+    <message>
+        <source>Stored recording</source>
+        <translation>Enregistrement gardé</translation>
+    </message>
+    <message>
+        <source>The set is saved.</source>
+        <translation>La série est enregistrée.</translation>
+    </message>
+    <message>
+        <source>Kept. The day is decided anew.</source>
+        <translation>Noté. La journée est redécidée.</translation>
+    </message>
+    <message>
+        <source>The lift is lighter today.</source>
+        <translation>L&apos;exercice est plus léger aujourd&apos;hui.</translation>
+    </message>
+    <message>
+        <source>Kept: you keep the plan.</source>
+        <translation>Noté : tu suis le plan.</translation>
+    </message>
+    <message>
+        <source>The calendar is in %1</source>
+        <translation>Le calendrier est dans %1</translation>
+    </message>
+    <message>
+        <source>The demo squad is not made.</source>
+        <translation>Le groupe de démonstration n&apos;est pas créé.</translation>
+    </message>
+    <message>
+        <source>A set is under way. End it first.</source>
+        <translation>Une série est en cours. Termine-la d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Playing an invented squad&apos;s seasons: %1 %</source>
+        <translation>Les saisons d&apos;un groupe inventé se jouent : %1 %</translation>
+    </message>
+    <message>
+        <source>Demo squad: everything here is invented.</source>
+        <translation>Groupe de démonstration : tout ici est inventé.</translation>
+    </message>
+    <message>
+        <source>The set is changed.</source>
+        <translation>La série est modifiée.</translation>
+    </message>
+    <message>
+        <source>The set is deleted.</source>
+        <translation>La série est supprimée.</translation>
+    </message>
+    <message>
+        <source>The repetition is struck out.</source>
+        <translation>La répétition est rayée.</translation>
+    </message>
+    <message>
+        <source>The repetition counts again.</source>
+        <translation>La répétition compte à nouveau.</translation>
+    </message>
+    <message>
+        <source>The repetition is evidence again.</source>
+        <translation>La répétition fait à nouveau preuve.</translation>
+    </message>
+    <message>
+        <source>The repetition is no evidence.</source>
+        <translation>La répétition ne fait pas preuve.</translation>
+    </message>
+    <message>
+        <source>The side is changed.</source>
+        <translation>Le côté est modifié.</translation>
+    </message>
+    <message>
+        <source>The repetition is added.</source>
+        <translation>La répétition est ajoutée.</translation>
+    </message>
+    <message>
+        <source>1 run is added.</source>
+        <translation>1 course ajoutée.</translation>
+    </message>
+    <message>
+        <source>1 set is added.</source>
+        <translation>1 série ajoutée.</translation>
+    </message>
+    <message>
+        <source>%1 runs are added.</source>
+        <translation>%1 courses ajoutées.</translation>
+    </message>
+    <message>
+        <source>%1 sets are added.</source>
+        <translation>%1 séries ajoutées.</translation>
+    </message>
+    <message>
+        <source>A set was cut off, and what it was is not known.</source>
+        <translation>Une série a été coupée, et on ne sait pas laquelle.</translation>
+    </message>
+    <message>
+        <source>%1: the set was cut off too early to be read.</source>
+        <translation>%1 : la série a été coupée trop tôt pour être lue.</translation>
+    </message>
+    <message>
+        <source>1 repetition is kept</source>
+        <translation>1 répétition est gardée</translation>
+    </message>
+    <message>
+        <source>%1 repetitions are kept</source>
+        <translation>%1 répétitions sont gardées</translation>
+    </message>
+    <message>
+        <source>%1: the set was cut off. %2.</source>
+        <translation>%1 : la série a été coupée. %2.</translation>
+    </message>
+    <message>
+        <source>What was left of the set is dropped.</source>
+        <translation>Le reste de la série est jeté.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>season, athlete</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The report is being written …</source>
+        <translation>Le rapport s&apos;écrit …</translation>
+    </message>
+    <message>
+        <source>The report is in %1</source>
+        <translation>Le rapport est dans %1</translation>
+    </message>
+    <message>
+        <source>The tables are being written …</source>
+        <translation>Les tableaux s&apos;écrivent …</translation>
+    </message>
+    <message>
+        <source>%1 tables in %2; data_dictionary.csv explains each column</source>
+        <translation>%1 tableaux dans %2 ; data_dictionary.csv explique chaque colonne</translation>
+    </message>
+    <message>
+        <source>%1 is forgotten.</source>
+        <translation>%1 est oublié.</translation>
+    </message>
+    <message>
+        <source>The sensor map is in %1</source>
+        <translation>La description du capteur est dans %1</translation>
+    </message>
+    <message>
+        <source>%1 can be chosen now.</source>
+        <translation>On peut choisir %1 maintenant.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>The run is saved.</source>
+        <translation>La course est enregistrée.</translation>
+    </message>
+    <message>
+        <source>The run is deleted.</source>
+        <translation>La course est supprimée.</translation>
+    </message>
+    <message>
+        <source>The jump is deleted.</source>
+        <translation>Le saut est supprimé.</translation>
+    </message>
+    <message>
+        <source>The jump is saved.</source>
+        <translation>Le saut est enregistré.</translation>
+    </message>
+    <message>
+        <source>%1 jumps are saved.</source>
+        <translation>%1 sauts sont enregistrés.</translation>
+    </message>
+    <message>
+        <source>The work is saved.</source>
+        <translation>Le travail est enregistré.</translation>
+    </message>
+    <message>
+        <source>The work is deleted.</source>
+        <translation>Le travail est supprimé.</translation>
+    </message>
+    <message>
+        <source>%1 is saved.</source>
+        <translation>%1 : enregistré.</translation>
+    </message>
+    <message>
+        <source>%1 is in the archive, with all that was done.</source>
+        <translation>%1 est dans les archives, avec tout ce qui a été fait.</translation>
+    </message>
+    <message>
+        <source>%1 is back.</source>
+        <translation>%1 est de retour.</translation>
+    </message>
+    <message>
+        <source>A set is under way and stays with who began it. End it first.</source>
+        <translation>Une série est en cours et reste à qui l&apos;a commencée. Termine-la d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Kept: you follow this.</source>
+        <translation>Noté : tu suis.</translation>
+    </message>
+    <message>
+        <source>Kept: you decided otherwise.</source>
+        <translation>Noté : tu as décidé autrement.</translation>
+    </message>
+    <message>
+        <source>The season is laid out.</source>
+        <translation>La saison est tracée.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::BenchFeedback</name>
+    <message>
+        <source>Stop the set</source>
+        <translation>Arrêter la série</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>pas de preuve</translation>
+    </message>
+    <message>
+        <source>%1, sooner</source>
+        <translation>%1, plus tôt</translation>
+    </message>
+    <message>
+        <source>%1, later</source>
+        <translation>%1, plus tard</translation>
+    </message>
+    <message>
+        <source>Sensor lost</source>
+        <translation>Capteur perdu</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Commencer</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::BenchViewModel</name>
+    <message>
+        <source>load to be found</source>
+        <translation>charge à trouver</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>poids du corps</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 ladder, rung %2 of %3</source>
+        <translation>Échelle %1, échelon %2 sur %3</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>cible %1</translation>
+    </message>
+    <message>
+        <source>done, %1 sets</source>
+        <translation>fait, %1 séries</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sets done</source>
+        <translation>%1 séries sur %2 faites</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>pas commencé</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Banc</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 répétition</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 répétitions</translation>
+    </message>
+    <message>
+        <source>Drop time</source>
+        <translation>Temps de descente</translation>
+    </message>
+    <message>
+        <source>Contact time</source>
+        <translation>Temps de contact</translation>
+    </message>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Temps jusqu&apos;à la vitesse maximale</translation>
+    </message>
+    <message>
+        <source>ms from the quickest descent to rest</source>
+        <translation>ms de la descente la plus rapide à l&apos;arrêt</translation>
+    </message>
+    <message>
+        <source>ms to peak velocity</source>
+        <translation>ms jusqu&apos;à la vitesse maximale</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>inside the band  %1</source>
+        <translation>dans la bande  %1</translation>
+    </message>
+    <message>
+        <source>%1 ms sooner than the band</source>
+        <translation>%1 ms avant la bande</translation>
+    </message>
+    <message>
+        <source>%1 ms later than the band</source>
+        <translation>%1 ms après la bande</translation>
+    </message>
+    <message>
+        <source>two peaks: no evidence</source>
+        <translation>deux pics : pas de preuve</translation>
+    </message>
+    <message>
+        <source>peak velocity</source>
+        <translation>vitesse maximale</translation>
+    </message>
+    <message>
+        <source>mean velocity</source>
+        <translation>vitesse moyenne</translation>
+    </message>
+    <message>
+        <source>range to peak</source>
+        <translation>course jusqu&apos;au pic</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>amplitude</translation>
+    </message>
+    <message>
+        <source>rung %1</source>
+        <translation>échelon %1</translation>
+    </message>
+    <message>
+        <source>stop at %1</source>
+        <translation>arrêt à %1</translation>
+    </message>
+    <message>
+        <source>By the loss %1: a guess. The stop rests on the loss.</source>
+        <translation>D&apos;après la perte, %1 : une estimation. L&apos;arrêt suit la perte.</translation>
+    </message>
+    <message>
+        <source>Velocity has fallen by %1; this set ends at %2.</source>
+        <translation>La vitesse a baissé de %1 ; cette série finit à %2.</translation>
+    </message>
+    <message>
+        <source>Warm-up: %1</source>
+        <translation>Échauffement : %1</translation>
+    </message>
+    <message>
+        <source>Probe: %1, full intent</source>
+        <translation>Témoin : %1, à fond</translation>
+    </message>
+    <message>
+        <source>Work: %1 sets of %2</source>
+        <translation>Travail : %1 séries de %2</translation>
+    </message>
+    <message>
+        <source>rested</source>
+        <translation>reposé</translation>
+    </message>
+    <message>
+        <source>rest %1:%2</source>
+        <translation>repos %1:%2</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>dernière %1</translation>
+    </message>
+    <message>
+        <source>No sprinting today: pain forbids it.</source>
+        <translation>Pas de sprint aujourd&apos;hui : la douleur l&apos;interdit.</translation>
+    </message>
+    <message>
+        <source>%1 at a load to be found</source>
+        <translation>%1 avec une charge à trouver</translation>
+    </message>
+    <message>
+        <source>%1 at body mass</source>
+        <translation>%1 au poids du corps</translation>
+    </message>
+    <message>
+        <source>Primer: light and fast, no probe set</source>
+        <translation>Activation : léger et rapide, sans série témoin</translation>
+    </message>
+    <message>
+        <source>Box %1</source>
+        <translation>Caisse %1</translation>
+    </message>
+    <message>
+        <source>%1 contacts; at most %2 today</source>
+        <translation>%1 contacts ; %2 au plus aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Maintenance: %1 × %2, %3</source>
+        <translation>Entretien : %1 × %2, %3</translation>
+    </message>
+    <message>
+        <source>Warm-up check</source>
+        <translation>Contrôle d&apos;échauffement</translation>
+    </message>
+    <message>
+        <source>Warm-up check: not enough to compare with</source>
+        <translation>Contrôle d&apos;échauffement : trop peu à comparer</translation>
+    </message>
+    <message>
+        <source>Warm-up check: as usual</source>
+        <translation>Contrôle d&apos;échauffement : comme d&apos;habitude</translation>
+    </message>
+    <message>
+        <source>Warm-up check: slower than usual</source>
+        <translation>Contrôle d&apos;échauffement : plus lent que d&apos;habitude</translation>
+    </message>
+    <message>
+        <source>Warm-up check: less today</source>
+        <translation>Contrôle d&apos;échauffement : moins aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Warm-up check: you keep the plan</source>
+        <translation>Contrôle d&apos;échauffement : tu gardes le plan</translation>
+    </message>
+    <message>
+        <source>Lift the last two warm-up loads with full intent, as warm-up sets: %1 and %2. Their velocity is then compared with your own at these loads. It can take load or sets off today, never put any on.</source>
+        <translation>Soulève les deux dernières charges d&apos;échauffement à fond, en séries d&apos;échauffement : %1 et %2. Leur vitesse est alors comparée à la tienne à ces charges. Cela peut ôter de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
+    </message>
+    <message>
+        <source>%1 less load</source>
+        <translation>%1 de charge en moins</translation>
+    </message>
+    <message>
+        <source>one set less</source>
+        <translation>une série de moins</translation>
+    </message>
+    <message>
+        <source>%1 sets less</source>
+        <translation>%1 séries de moins</translation>
+    </message>
+    <message>
+        <source>%1 of the sets</source>
+        <translation>%1 des séries</translation>
+    </message>
+    <message>
+        <source>Proposed: %1. %2</source>
+        <translation>Proposé : %1. %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Say why, in a few words.</source>
+        <translation>Dis pourquoi, en quelques mots.</translation>
+    </message>
+    <message>
+        <source>probe set</source>
+        <translation>série témoin</translation>
+    </message>
+    <message>
+        <source>warm-up</source>
+        <translation>échauffement</translation>
+    </message>
+    <message>
+        <source>maintenance set</source>
+        <translation>série d&apos;entretien</translation>
+    </message>
+    <message>
+        <source>set %1 of %2</source>
+        <translation>série %1 sur %2</translation>
+    </message>
+    <message>
+        <source>extra set %1</source>
+        <translation>série en plus %1</translation>
+    </message>
+    <message>
+        <source>%1 planned</source>
+        <translation>%1 prévues</translation>
+    </message>
+    <message>
+        <source>rung %1 of %2</source>
+        <translation>échelon %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Load on the bar, %1</source>
+        <translation>Charge sur la barre, %1</translation>
+    </message>
+    <message>
+        <source>No sensor</source>
+        <translation>Pas de capteur</translation>
+    </message>
+    <message>
+        <source>%1 ready</source>
+        <translation>%1 prêt</translation>
+    </message>
+    <message>
+        <source>%1 streaming</source>
+        <translation>%1 envoie</translation>
+    </message>
+    <message>
+        <source>%1 lost. The set goes on when it is back.</source>
+        <translation>%1 perdu. La série continue quand il revient.</translation>
+    </message>
+    <message>
+        <source>%1 has ended</source>
+        <translation>%1 est terminé</translation>
+    </message>
+    <message>
+        <source>%1 Hz</source>
+        <translation>%1 Hz</translation>
+    </message>
+    <message>
+        <source>Not by the bar sensor</source>
+        <translation>Pas avec le capteur de barre</translation>
+    </message>
+    <message>
+        <source>Start the set</source>
+        <translation>Commencer la série</translation>
+    </message>
+    <message>
+        <source>Enter the load first</source>
+        <translation>Tape d&apos;abord la charge</translation>
+    </message>
+    <message>
+        <source>Replay the last recording</source>
+        <translation>Revoir le dernier enregistrement</translation>
+    </message>
+    <message>
+        <source>No sensor to start</source>
+        <translation>Pas de capteur pour commencer</translation>
+    </message>
+    <message>
+        <source>Jumps go by contact and flight</source>
+        <translation>Les sauts vont par contact et envol</translation>
+    </message>
+    <message>
+        <source>No sensor on the bar</source>
+        <translation>Pas de capteur sur la barre</translation>
+    </message>
+    <message>
+        <source>The sensor was lost</source>
+        <translation>Le capteur est perdu</translation>
+    </message>
+    <message>
+        <source>Waiting for the first repetition</source>
+        <translation>En attente de la première répétition</translation>
+    </message>
+    <message>
+        <source>Ready when you are</source>
+        <translation>Prêt quand tu l&apos;es</translation>
+    </message>
+    <message>
+        <source>Enter contact and flight of each jump under Track, Jumps. Type the set in here when it is done.</source>
+        <translation>Tape contact et envol de chaque saut dans Piste, Sauts. Tape la série ici quand elle est faite.</translation>
+    </message>
+    <message>
+        <source>Type the set in, or watch the last recording of this lift again. The plan works without a sensor, too.</source>
+        <translation>Tape la série, ou revois le dernier enregistrement de cet exercice. Le plan marche aussi sans capteur.</translation>
+    </message>
+    <message>
+        <source>Type the set in when it is done: load and repetitions are enough. The plan works without a sensor, too.</source>
+        <translation>Tape la série quand elle est faite : charge et répétitions suffisent. Le plan marche aussi sans capteur.</translation>
+    </message>
+    <message>
+        <source>It is looked for. Repetitions seen so far are kept.</source>
+        <translation>On le cherche. Les répétitions vues sont gardées.</translation>
+    </message>
+    <message>
+        <source>Stand still for a moment, then lift with full intent: the set begins by itself, and ends when the bar has rested for 15 s. Check the load first.</source>
+        <translation>Reste immobile un instant, puis soulève à fond : la série commence seule et finit quand la barre a reposé 15 s. Vérifie d&apos;abord la charge.</translation>
+    </message>
+    <message>
+        <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
+        <translation>Reste immobile un instant, puis soulève à fond. Chaque répétition est annoncée à sa fin.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::CalibrationViewModel</name>
+    <message>
+        <source>The sides do not fit together. Start over, and lay it quite flat each time.</source>
+        <translation>Les faces ne s&apos;accordent pas. Recommence, et pose-le bien à plat chaque fois.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 sides</source>
+        <translation>%1 faces sur 6</translation>
+    </message>
+    <message>
+        <source>All six sides are measured.</source>
+        <translation>Les six faces sont mesurées.</translation>
+    </message>
+    <message>
+        <source>Lay it down on any side, and let go.</source>
+        <translation>Pose-le sur une face, et lâche.</translation>
+    </message>
+    <message>
+        <source>Hands off: it is being measured.</source>
+        <translation>Mains loin : mesure en cours.</translation>
+    </message>
+    <message>
+        <source>Taken. Now another side.</source>
+        <translation>C&apos;est pris. Une autre face maintenant.</translation>
+    </message>
+    <message>
+        <source>This side is taken. Lay it on another.</source>
+        <translation>Cette face est prise. Pose-le sur une autre.</translation>
+    </message>
+    <message>
+        <source>It lies slanted: lay it flat.</source>
+        <translation>Il penche : pose-le à plat.</translation>
+    </message>
+    <message>
+        <source>%1 m/s²</source>
+        <translation>%1 m/s²</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::DidItWorkViewModel</name>
+    <message>
+        <source>Not judged</source>
+        <translation>Pas jugé</translation>
+    </message>
+    <message>
+        <source>Not enough yet</source>
+        <translation>Pas encore assez</translation>
+    </message>
+    <message>
+        <source>Not shown</source>
+        <translation>Pas visible</translation>
+    </message>
+    <message>
+        <source>They moved together</source>
+        <translation>Ils ont bougé ensemble</translation>
+    </message>
+    <message>
+        <source>For it to speak: begin each lift with its probe set, and time a sprint in each week, always in the same way: distance, run-in, start, timing, surface and shoes, wind within 1 m/s.</source>
+        <translation>Pour qu&apos;il parle : commence chaque exercice par sa série témoin, et chronomètre un sprint chaque semaine, toujours pareil : distance, élan, départ, chronométrage, surface et chaussures, vent à 1 m/s près.</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>Chance alone gives as much in %1 of 100 turned seasons; up to %2 it counts as moved together.</source>
+        <translation>Le hasard seul en donne autant dans %1 saisons tournées sur 100 ; jusqu&apos;à %2, on compte qu&apos;ils ont bougé ensemble.</translation>
+    </message>
+    <message>
+        <source>Same week</source>
+        <translation>Même semaine</translation>
+    </message>
+    <message>
+        <source>1 week later</source>
+        <translation>1 semaine plus tard</translation>
+    </message>
+    <message>
+        <source>%1 weeks later</source>
+        <translation>%1 semaines plus tard</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>weeks with both; rungs: %1, needed %2</source>
+        <translation>semaines avec les deux ; échelons : %1, il en faut %2</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>%1 weeks with both, %2 rungs</source>
+        <translation>%1 semaines avec les deux, %2 échelons</translation>
+    </message>
+    <message>
+        <source>, chance reaches %1</source>
+        <translation>, le hasard atteint %1</translation>
+    </message>
+    <message>
+        <source>This is no proof of cause.</source>
+        <translation>Ce n&apos;est pas une preuve de cause.</translation>
+    </message>
+    <message>
+        <source>What is compared: how much quicker than that stay&apos;s own line the bar reached peak velocity, in the weeks of each stay on a rung; and how much better than the season&apos;s own line the sprints in the same conditions were, in the same week and one to four weeks later.
+
+Why no plain correlation is shown: time to peak velocity falls because the plan shortens the range, and sprint times fall because summer comes. As they are, the two always go together, whether the lifts did anything or not. So both trends are taken out first.
+
+How it is judged: the weeks of the bar are cut into three blocks, and each is turned round on itself in all combinations. Chance is the share of these turned seasons in which the strongest of all five lags is as strong as yours.
+
+What it cannot see: in simulated seasons with a realistic relation it spoke in 6 of 100, with a very large one in 76. Not shown does not mean not there. And that two things move together does not say that one made the other: sleep, school or weather can move both.</source>
+        <translation>Ce qu&apos;on compare : de combien la barre a atteint sa vitesse maximale plus tôt que la ligne propre de chaque séjour, dans les semaines de chaque séjour sur un échelon ; et de combien les sprints dans les mêmes conditions ont été meilleurs que la ligne propre de la saison, la même semaine et une à quatre semaines plus tard.
+
+Pourquoi aucune corrélation simple : le temps jusqu&apos;à la vitesse maximale baisse parce que le plan raccourcit l&apos;amplitude, et les temps de sprint baissent parce que l&apos;été vient. Tels quels, les deux vont toujours ensemble, que les exercices aient agi ou non. On ôte donc d&apos;abord les deux tendances.
+
+Comment on juge : les semaines de la barre sont coupées en trois blocs, et chacun est tourné sur lui-même de toutes les façons. Le hasard est la part de ces saisons tournées où le plus fort des cinq décalages est aussi fort que le tien.
+
+Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, il a parlé dans 6 sur 100 ; avec un lien très grand, dans 76. Pas visible ne veut pas dire absent. Et que deux choses bougent ensemble ne dit pas que l&apos;une a fait l&apos;autre : sommeil, école ou météo peuvent mouvoir les deux.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::DoneSetsViewModel</name>
+    <message>
+        <source>probe set</source>
+        <translation>série témoin</translation>
+    </message>
+    <message>
+        <source>warm-up</source>
+        <translation>échauffement</translation>
+    </message>
+    <message>
+        <source>maintenance set</source>
+        <translation>série d&apos;entretien</translation>
+    </message>
+    <message>
+        <source>work set</source>
+        <translation>série de travail</translation>
+    </message>
+    <message>
+        <source>1 set done today</source>
+        <translation>1 série faite aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>%1 sets done today</source>
+        <translation>%1 séries faites aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 répétition</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 répétitions</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>nothing measured</source>
+        <translation>rien de mesuré</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>two peaks</source>
+        <translation>deux pics</translation>
+    </message>
+    <message>
+        <source>short of its range</source>
+        <translation>amplitude trop courte</translation>
+    </message>
+    <message>
+        <source>struck out</source>
+        <translation>rayée</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>pas de preuve</translation>
+    </message>
+    <message>
+        <source>Repetition %1</source>
+        <translation>Répétition %1</translation>
+    </message>
+    <message>
+        <source>Measured. What you say here is kept beside the recording.</source>
+        <translation>Mesurée. Ce que tu dis ici est gardé à côté de l&apos;enregistrement.</translation>
+    </message>
+    <message>
+        <source>Typed in.</source>
+        <translation>Tapée.</translation>
+    </message>
+    <message>
+        <source>Drop time</source>
+        <translation>Temps de descente</translation>
+    </message>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Temps jusqu&apos;à la vitesse maximale</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::FindSensorsViewModel</name>
+    <message>
+        <source>%1 of %2 shown: the others have another name.</source>
+        <translation>%1 montrés sur %2 : les autres ont un autre nom.</translation>
+    </message>
+    <message>
+        <source>Searching</source>
+        <translation>Recherche</translation>
+    </message>
+    <message>
+        <source>%1 found, still searching</source>
+        <translation>%1 trouvés, la recherche continue</translation>
+    </message>
+    <message>
+        <source>%1 found</source>
+        <translation>%1 trouvés</translation>
+    </message>
+    <message>
+        <source>Fits what it sends</source>
+        <translation>Va avec ce qu&apos;il envoie</translation>
+    </message>
+    <message>
+        <source>May fit</source>
+        <translation>Pourrait aller</translation>
+    </message>
+    <message>
+        <source>Does not fit what it offers</source>
+        <translation>Ne va pas avec ce qu&apos;il offre</translation>
+    </message>
+    <message>
+        <source>Connecting. Keep it near, lying still.</source>
+        <translation>Connexion. Garde-le près et immobile.</translation>
+    </message>
+    <message>
+        <source>It sends. Finding how to read it.</source>
+        <translation>Il envoie. On cherche comment le lire.</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>Lu comme : %1</translation>
+    </message>
+    <message>
+        <source>It sends nothing by itself. Choose how it is read, if you know it; shake it awake and try again, if not.</source>
+        <translation>Il n&apos;envoie rien de lui-même. Choisis comment le lire, si tu sais ; sinon secoue-le et essaie encore.</translation>
+    </message>
+    <message>
+        <source>It sends, but nothing here can read it yet. Teach it: three minutes, no tools.</source>
+        <translation>Il envoie, mais rien ici ne sait encore le lire. Apprends-le : trois minutes, sans outil.</translation>
+    </message>
+    <message>
+        <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
+        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
+    </message>
+    <message>
+        <source>%1 letters are enough.</source>
+        <translation>%1 lettres suffisent.</translation>
+    </message>
+    <message>
+        <source>Another sensor has that name.</source>
+        <translation>Un autre capteur a ce nom.</translation>
+    </message>
+    <message>
+        <source>Choose first how it is read.</source>
+        <translation>Choisis d&apos;abord comment le lire.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::ImportViewModel</name>
+    <message>
+        <source>Not in the squad: left out. Tap to choose.</source>
+        <translation>Pas dans le groupe : laissé de côté. Touche pour choisir.</translation>
+    </message>
+    <message>
+        <source>Will be added to the squad</source>
+        <translation>Sera ajouté au groupe</translation>
+    </message>
+    <message>
+        <source>Rows without a name</source>
+        <translation>Lignes sans nom</translation>
+    </message>
+    <message>
+        <source>Not known: left out. Tap to choose.</source>
+        <translation>Inconnu : laissé de côté. Touche pour choisir.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Ligne %1</translation>
+    </message>
+    <message>
+        <source>Line %1, %2</source>
+        <translation>Ligne %1, %2</translation>
+    </message>
+    <message>
+        <source>And %1 more</source>
+        <translation>Et %1 de plus</translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation>Signe décimal</translation>
+    </message>
+    <message>
+        <source>Point, 1.85</source>
+        <translation>Point, 1.85</translation>
+    </message>
+    <message>
+        <source>Comma, 1,85</source>
+        <translation>Virgule, 1,85</translation>
+    </message>
+    <message>
+        <source>Days are written</source>
+        <translation>Les jours s&apos;écrivent</translation>
+    </message>
+    <message>
+        <source>Day, month</source>
+        <translation>Jour, mois</translation>
+    </message>
+    <message>
+        <source>Month, day</source>
+        <translation>Mois, jour</translation>
+    </message>
+    <message>
+        <source>Loads are in</source>
+        <translation>Les charges sont en</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>One row is</source>
+        <translation>Une ligne est</translation>
+    </message>
+    <message>
+        <source>A run</source>
+        <translation>Une course</translation>
+    </message>
+    <message>
+        <source>A split</source>
+        <translation>Un intermédiaire</translation>
+    </message>
+    <message>
+        <source>Times count</source>
+        <translation>Les temps comptent</translation>
+    </message>
+    <message>
+        <source>From the start</source>
+        <translation>Depuis le départ</translation>
+    </message>
+    <message>
+        <source>From the gate before</source>
+        <translation>Depuis la cellule d&apos;avant</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Départ</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blocs</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Debout</translation>
+    </message>
+    <message>
+        <source>Falling</source>
+        <translation>En chute</translation>
+    </message>
+    <message>
+        <source>Rolling</source>
+        <translation>En roulant</translation>
+    </message>
+    <message>
+        <source>Flying</source>
+        <translation>Lancé</translation>
+    </message>
+    <message>
+        <source>Timed by</source>
+        <translation>Chronométré par</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Main</translation>
+    </message>
+    <message>
+        <source>Gates</source>
+        <translation>Cellules</translation>
+    </message>
+    <message>
+        <source>Video</source>
+        <translation>Vidéo</translation>
+    </message>
+    <message>
+        <source>Electronic</source>
+        <translation>Électronique</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Laisser de côté</translation>
+    </message>
+    <message>
+        <source>Add to the squad</source>
+        <translation>Ajouter au groupe</translation>
+    </message>
+    <message>
+        <source>Who is this?</source>
+        <translation>Qui est-ce ?</translation>
+    </message>
+    <message>
+        <source>Which lift is this?</source>
+        <translation>Quel exercice est-ce ?</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was added.</source>
+        <translation>Arrêté. Rien n&apos;a été ajouté.</translation>
+    </message>
+    <message>
+        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
+        <translation>Ce jour n&apos;existe pas. Année-mois-jour, comme 2026-03-30.</translation>
+    </message>
+    <message>
+        <source>Read as the last file of this kind was.</source>
+        <translation>Lu comme le dernier fichier de ce genre.</translation>
+    </message>
+    <message>
+        <source>1 is there already</source>
+        <translation>1 est déjà là</translation>
+    </message>
+    <message>
+        <source>%1 are there already</source>
+        <translation>%1 sont déjà là</translation>
+    </message>
+    <message>
+        <source>1 is left out</source>
+        <translation>1 est laissée de côté</translation>
+    </message>
+    <message>
+        <source>%1 are left out</source>
+        <translation>%1 sont laissées de côté</translation>
+    </message>
+    <message>
+        <source>1 bad row</source>
+        <translation>1 mauvaise ligne</translation>
+    </message>
+    <message>
+        <source>%1 bad rows</source>
+        <translation>%1 mauvaises lignes</translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation>Comptage</translation>
+    </message>
+    <message>
+        <source>Answer the question first</source>
+        <translation>Réponds d&apos;abord à la question</translation>
+    </message>
+    <message>
+        <source>Nothing to add</source>
+        <translation>Rien à ajouter</translation>
+    </message>
+    <message>
+        <source>Add 1 set</source>
+        <translation>Ajouter 1 série</translation>
+    </message>
+    <message>
+        <source>Add %1 sets</source>
+        <translation>Ajouter %1 séries</translation>
+    </message>
+    <message>
+        <source>Add 1 run</source>
+        <translation>Ajouter 1 course</translation>
+    </message>
+    <message>
+        <source>Add %1 runs</source>
+        <translation>Ajouter %1 courses</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lecture</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::JumpEntry</name>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>RSI %1</source>
+        <translation>RSI %1</translation>
+    </message>
+    <message>
+        <source>contact %1</source>
+        <translation>contact %1</translation>
+    </message>
+    <message>
+        <source>flight %1</source>
+        <translation>envol %1</translation>
+    </message>
+    <message>
+        <source>Type the flight time, or the height.</source>
+        <translation>Tape le temps d&apos;envol, ou la hauteur.</translation>
+    </message>
+    <message>
+        <source>That day has not come yet.</source>
+        <translation>Ce jour n&apos;est pas encore venu.</translation>
+    </message>
+    <message>
+        <source>Save these first.</source>
+        <translation>Enregistre d&apos;abord ceux-ci.</translation>
+    </message>
+    <message>
+        <source>Best %1, mean %2</source>
+        <translation>Meilleur %1, moyenne %2</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::LadderViewModel</name>
+    <message>
+        <source>planned for %1</source>
+        <translation>prévu pour le %1</translation>
+    </message>
+    <message>
+        <source>since %1, you stand here</source>
+        <translation>depuis le %1, tu es ici</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 ladder</source>
+        <translation>Échelle %1</translation>
+    </message>
+    <message>
+        <source>week %1 of %2</source>
+        <translation>semaine %1 sur %2</translation>
+    </message>
+    <message>
+        <source>the main competition is over</source>
+        <translation>la compétition principale est passée</translation>
+    </message>
+    <message>
+        <source>the main competition is today</source>
+        <translation>la compétition principale est aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>1 day to the main competition</source>
+        <translation>1 jour avant la compétition principale</translation>
+    </message>
+    <message>
+        <source>%1 days to the main competition</source>
+        <translation>%1 jours avant la compétition principale</translation>
+    </message>
+    <message>
+        <source>%1 weeks to the main competition</source>
+        <translation>%1 semaines avant la compétition principale</translation>
+    </message>
+    <message>
+        <source>Step to %1 today</source>
+        <translation>Avancer à %1 aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Hold at %1 today</source>
+        <translation>Tenir %1 aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Step back to %1 today</source>
+        <translation>Reculer à %1 aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Ease %1 today</source>
+        <translation>Alléger %1 aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Rest from %1 today</source>
+        <translation>Repos de %1 aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Next step: week %1, at the latest week %2</source>
+        <translation>Prochaine étape : semaine %1, au plus tard semaine %2</translation>
+    </message>
+    <message>
+        <source>Next step: week %1</source>
+        <translation>Prochaine étape : semaine %1</translation>
+    </message>
+    <message>
+        <source>Choose what you will do.</source>
+        <translation>Choisis ce que tu vas faire.</translation>
+    </message>
+    <message>
+        <source>Say why, in a few words.</source>
+        <translation>Dis pourquoi, en quelques mots.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::LiftTrendViewModel</name>
+    <message>
+        <source>Both sides</source>
+        <translation>Les deux côtés</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Gauche</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Droite</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3, the first on this rung here.</source>
+        <translation>%1 : %2 le %3, la première sur cet échelon ici.</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3, from %4 on %5.</source>
+        <translation>%1 : %2 le %3, depuis %4 le %5.</translation>
+    </message>
+    <message>
+        <source>Nothing measured on this ladder since %1.</source>
+        <translation>Rien de mesuré sur cette échelle depuis le %1.</translation>
+    </message>
+    <message>
+        <source>Nothing measured of this side.</source>
+        <translation>Rien de mesuré de ce côté.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::LoadVelocityViewModel</name>
+    <message>
+        <source>%1: load and velocity</source>
+        <translation>%1 : charge et vitesse</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Gauche</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Droite</translation>
+    </message>
+    <message>
+        <source>Both sides</source>
+        <translation>Les deux côtés</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1</source>
+        <translation>1RM estimé %1</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (95 %: %2 to %3)</source>
+        <translation>1RM estimé %1 (95 % : %2 à %3)</translation>
+    </message>
+    <message>
+        <source>From 1 session</source>
+        <translation>D&apos;une séance</translation>
+    </message>
+    <message>
+        <source>From %1 sessions</source>
+        <translation>De %1 séances</translation>
+    </message>
+    <message>
+        <source>%1 of this season on this rung, the fastest repetition at each load: %2 points.</source>
+        <translation>%1 de cette saison sur cet échelon, la répétition la plus rapide à chaque charge : %2 points.</translation>
+    </message>
+    <message>
+        <source>%1 No velocity at 1RM is published for this lift, so the line points to no 1RM.</source>
+        <translation>%1 Aucune vitesse au 1RM n&apos;est publiée pour cet exercice ; la ligne ne désigne donc aucun 1RM.</translation>
+    </message>
+    <message>
+        <source>%1 1RM is where the line meets %2 (%3). An estimate is an estimate.</source>
+        <translation>%1 Le 1RM est là où la ligne atteint %2 (%3). Une estimation reste une estimation.</translation>
+    </message>
+    <message>
+        <source>No line yet: %1.</source>
+        <translation>Pas encore de ligne : %1.</translation>
+    </message>
+    <message>
+        <source>Nothing measured on this rung yet. With a sensor at the warm-up loads: %1.</source>
+        <translation>Rien de mesuré encore sur cet échelon. Avec un capteur aux charges d&apos;échauffement : %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3.</source>
+        <translation>%1, %2, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::PlateEntry</name>
+    <message>
+        <source>The bar alone, %1.</source>
+        <translation>La barre seule, %1.</translation>
+    </message>
+    <message>
+        <source>Each side %1. Bar %2.</source>
+        <translation>De chaque côté %1. Barre %2.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::Preferences</name>
+    <message>
+        <source>As the device</source>
+        <translation>Comme l&apos;appareil</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::RunFitViewModel</name>
+    <message>
+        <source>competition</source>
+        <translation>compétition</translation>
+    </message>
+    <message>
+        <source>test day</source>
+        <translation>jour de test</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>vent %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1</source>
+        <translation>élan %1</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>%1 m above the sea</source>
+        <translation>%1 m au-dessus de la mer</translation>
+    </message>
+    <message>
+        <source>Ground contact near top speed %1, ± 4 ms from video</source>
+        <translation>Contact près de la vitesse de pointe %1, ± 4 ms par vidéo</translation>
+    </message>
+    <message>
+        <source>Step length near top speed %1</source>
+        <translation>Longueur de foulée près de la vitesse de pointe %1</translation>
+    </message>
+    <message>
+        <source>Without splits a run has one time and no curve. Three to five splits, the first within 10 m and the last at 30 m or further, give top speed and acceleration.</source>
+        <translation>Sans intermédiaires, une course a un temps et pas de courbe. Trois à cinq, le premier avant 10 m et le dernier à 30 m ou plus, donnent vitesse de pointe et accélération.</translation>
+    </message>
+    <message>
+        <source>No answer was found. %1</source>
+        <translation>Aucune réponse trouvée. %1</translation>
+    </message>
+    <message>
+        <source>No fit. %1</source>
+        <translation>Pas de courbe. %1</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>error not known</source>
+        <translation>erreur inconnue</translation>
+    </message>
+    <message>
+        <source>Top speed</source>
+        <translation>Vitesse de pointe</translation>
+    </message>
+    <message>
+        <source>Time constant τ: the shorter, the quicker it is reached</source>
+        <translation>Constante de temps τ : plus elle est courte, plus vite elle est atteinte</translation>
+    </message>
+    <message>
+        <source>Acceleration at the start</source>
+        <translation>Accélération au départ</translation>
+    </message>
+    <message>
+        <source>%1 m/s²</source>
+        <translation>%1 m/s²</translation>
+    </message>
+    <message>
+        <source>First movement after the clock began (fitted)</source>
+        <translation>Premier mouvement après le début du chrono (ajusté)</translation>
+    </message>
+    <message>
+        <source>Splits lie from the fit by</source>
+        <translation>Les intermédiaires s&apos;écartent de la courbe de</translation>
+    </message>
+    <message>
+        <source>root mean square</source>
+        <translation>moyenne quadratique</translation>
+    </message>
+    <message>
+        <source>Flying speed</source>
+        <translation>Vitesse lancée</translation>
+    </message>
+    <message>
+        <source>Of the best so far</source>
+        <translation>Du meilleur jusqu&apos;ici</translation>
+    </message>
+    <message>
+        <source>this is the best</source>
+        <translation>c&apos;est le meilleur</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 le %2</translation>
+    </message>
+    <message>
+        <source>Greatest force F0</source>
+        <translation>Plus grande force F0</translation>
+    </message>
+    <message>
+        <source>%1 N/kg</source>
+        <translation>%1 N/kg</translation>
+    </message>
+    <message>
+        <source>%1 N</source>
+        <translation>%1 N</translation>
+    </message>
+    <message>
+        <source>Greatest power</source>
+        <translation>Plus grande puissance</translation>
+    </message>
+    <message>
+        <source>%1 W/kg</source>
+        <translation>%1 W/kg</translation>
+    </message>
+    <message>
+        <source>%1 W</source>
+        <translation>%1 W</translation>
+    </message>
+    <message>
+        <source>Speed at which force ends, v0</source>
+        <translation>Vitesse où la force finit, v0</translation>
+    </message>
+    <message>
+        <source>Greatest share of force forwards</source>
+        <translation>Plus grande part de force vers l&apos;avant</translation>
+    </message>
+    <message>
+        <source>from 0.3 s on</source>
+        <translation>dès 0,3 s</translation>
+    </message>
+    <message>
+        <source>Its loss with speed (DRF)</source>
+        <translation>Sa perte avec la vitesse (DRF)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>for each m/s</source>
+        <translation>par m/s</translation>
+    </message>
+    <message>
+        <source>Force and power are not available: a flying start shows no acceleration.</source>
+        <translation>Force et puissance indisponibles : un départ lancé ne montre pas d&apos;accélération.</translation>
+    </message>
+    <message>
+        <source>Force and power are not available: %1.</source>
+        <translation>Force et puissance indisponibles : %1.</translation>
+    </message>
+    <message>
+        <source>20 °C</source>
+        <translation>20 °C</translation>
+    </message>
+    <message>
+        <source>the height of the sea</source>
+        <translation>le niveau de la mer</translation>
+    </message>
+    <message>
+        <source>still air</source>
+        <translation>air calme</translation>
+    </message>
+    <message>
+        <source>For %1, from the fit and the drag of the air.</source>
+        <translation>Pour %1, d&apos;après la courbe et le frein de l&apos;air.</translation>
+    </message>
+    <message>
+        <source> Not typed, and taken as: %1.</source>
+        <translation> Non tapé, et pris comme : %1.</translation>
+    </message>
+    <message>
+        <source>The clock began with the gun, the reaction of %1 s is known.</source>
+        <translation>Le chrono est parti au coup de feu, la réaction de %1 s est connue.</translation>
+    </message>
+    <message>
+        <source>The clock is taken to begin with the first movement. If it began at a beam, type the way to it.</source>
+        <translation>Le chrono est supposé partir au premier mouvement. S&apos;il part à une cellule, tape la distance jusqu&apos;à elle.</translation>
+    </message>
+    <message>
+        <source>The clock began at a beam %1 in front of the start.</source>
+        <translation>Le chrono est parti à une cellule %1 devant le départ.</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>When the clock began is not known against the first movement, so it was fitted too.</source>
+        <translation>On ne sait pas quand le chrono est parti par rapport au premier mouvement ; il a été ajusté aussi.</translation>
+    </message>
+    <message>
+        <source>The best top speed so far from this start.</source>
+        <translation>La meilleure vitesse de pointe jusqu&apos;ici de ce départ.</translation>
+    </message>
+    <message>
+        <source>The first fit of this start: later ones are compared with it.</source>
+        <translation>La première courbe de ce départ : les suivantes s&apos;y comparent.</translation>
+    </message>
+    <message>
+        <source>Best top speed from this start: %1 on %2.</source>
+        <translation>Meilleure vitesse de pointe de ce départ : %1 le %2.</translation>
+    </message>
+    <message>
+        <source>the run before</source>
+        <translation>la course d&apos;avant</translation>
+    </message>
+    <message>
+        <source>the median of the last %1</source>
+        <translation>la médiane des %1 dernières</translation>
+    </message>
+    <message>
+        <source>%1 m/s against %2 (%3).</source>
+        <translation>%1 m/s face à %2 (%3).</translation>
+    </message>
+    <message>
+        <source>That is more than timing explains (%1). Days differ too: what lasts counts.</source>
+        <translation>C&apos;est plus que le chronométrage n&apos;explique (%1). Les jours diffèrent aussi : ce qui dure compte.</translation>
+    </message>
+    <message>
+        <source>Timing explains it (%1): no change is shown.</source>
+        <translation>Le chronométrage l&apos;explique (%1) : aucun changement visible.</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3 on average. At %4 s the split is %5 the curve.</source>
+        <translation>%1 à %2 : %3 en moyenne. À %4 s, l&apos;intermédiaire est %5 la courbe.</translation>
+    </message>
+    <message>
+        <source>%1 later than</source>
+        <translation>%1 après</translation>
+    </message>
+    <message>
+        <source>%1 sooner than</source>
+        <translation>%1 avant</translation>
+    </message>
+    <message>
+        <source>It is left out: %1.</source>
+        <translation>Il est laissé de côté : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SeasonViewModel</name>
+    <message>
+        <source>Travel</source>
+        <translation>Voyage</translation>
+    </message>
+    <message>
+        <source>Exams</source>
+        <translation>Examens</translation>
+    </message>
+    <message>
+        <source>Illness</source>
+        <translation>Maladie</translation>
+    </message>
+    <message>
+        <source>Injury</source>
+        <translation>Blessure</translation>
+    </message>
+    <message>
+        <source>priority %1</source>
+        <translation>priorité %1</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>principale</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>in %1 days</source>
+        <translation>dans %1 jours</translation>
+    </message>
+    <message>
+        <source>in %1 weeks</source>
+        <translation>dans %1 semaines</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 · %3</source>
+        <translation>%1 à %2 · %3</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>A: volume falls over the two weeks before it, intensity stays.</source>
+        <translation>A : le volume baisse les deux semaines avant, l&apos;intensité reste.</translation>
+    </message>
+    <message>
+        <source>B: a little less volume over the four days before it.</source>
+        <translation>B : un peu moins de volume les quatre jours avant.</translation>
+    </message>
+    <message>
+        <source>C: trained through, with two lighter days before it.</source>
+        <translation>C : on s&apos;entraîne au travers, avec deux jours plus légers avant.</translation>
+    </message>
+    <message>
+        <source>Give it a name.</source>
+        <translation>Donne-lui un nom.</translation>
+    </message>
+    <message>
+        <source>Nothing else in the plan moves.</source>
+        <translation>Rien d&apos;autre ne bouge dans le plan.</translation>
+    </message>
+    <message>
+        <source>%1 is added.</source>
+        <translation>%1 : ajoutée.</translation>
+    </message>
+    <message>
+        <source>%1 is changed.</source>
+        <translation>%1 : modifiée.</translation>
+    </message>
+    <message>
+        <source>%1 is deleted.</source>
+        <translation>%1 : supprimée.</translation>
+    </message>
+    <message>
+        <source>No lifts on these days.</source>
+        <translation>Pas d&apos;exercices ces jours-là.</translation>
+    </message>
+    <message>
+        <source>Training goes on, with less of it.</source>
+        <translation>L&apos;entraînement continue, avec moins.</translation>
+    </message>
+    <message>
+        <source>No lifts. Come back only when you are well; the plan steps back after a long break.</source>
+        <translation>Pas d&apos;exercices. Ne reviens que guéri ; après une longue pause, le plan recule.</translation>
+    </message>
+    <message>
+        <source>Lifts that load the injured place rest. See a clinician; this is not medical advice.</source>
+        <translation>Les exercices qui chargent l&apos;endroit blessé reposent. Vois un médecin ; ceci n&apos;est pas un avis médical.</translation>
+    </message>
+    <message>
+        <source>%1 is in the plan.</source>
+        <translation>%1 est dans le plan.</translation>
+    </message>
+    <message>
+        <source>%1 is taken out of the plan.</source>
+        <translation>%1 est hors du plan.</translation>
+    </message>
+    <message>
+        <source>Type the height of a box, in %1.</source>
+        <translation>Tape la hauteur d&apos;une caisse, en %1.</translation>
+    </message>
+    <message>
+        <source>This box is there already.</source>
+        <translation>Cette caisse est déjà là.</translation>
+    </message>
+    <message>
+        <source>The box of %1 is added.</source>
+        <translation>La caisse de %1 est ajoutée.</translation>
+    </message>
+    <message>
+        <source>The box of %1 is gone.</source>
+        <translation>La caisse de %1 est ôtée.</translation>
+    </message>
+    <message>
+        <source>The days with lifts are changed.</source>
+        <translation>Les jours d&apos;exercices sont modifiés.</translation>
+    </message>
+    <message>
+        <source>The days with sprints are changed.</source>
+        <translation>Les jours de sprints sont modifiés.</translation>
+    </message>
+    <message>
+        <source>What the weight room has is changed.</source>
+        <translation>Ce que la salle a est modifié.</translation>
+    </message>
+    <message>
+        <source>The length of a session is changed.</source>
+        <translation>La durée d&apos;une séance est modifiée.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SensorDesk</name>
+    <message>
+        <source>The sensor is lost. It goes on when it is back.</source>
+        <translation>Le capteur est perdu. Cela continue quand il revient.</translation>
+    </message>
+    <message>
+        <source>It is called %1.</source>
+        <translation>Il s&apos;appelle %1.</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>Lu comme : %1</translation>
+    </message>
+    <message>
+        <source>The six sides are saved.</source>
+        <translation>Les six faces sont enregistrées.</translation>
+    </message>
+    <message>
+        <source>%1 is saved. It is found by itself from now on.</source>
+        <translation>%1 est enregistré. Il se trouve seul désormais.</translation>
+    </message>
+    <message>
+        <source>%1 is kept.</source>
+        <translation>%1 est gardé.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SensorsViewModel</name>
+    <message>
+        <source>Choose how it is read</source>
+        <translation>Choisis comment il est lu</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Redemander</translation>
+    </message>
+    <message>
+        <source>Try now</source>
+        <translation>Essayer maintenant</translation>
+    </message>
+    <message>
+        <source>None yet. One is added in two minutes, and found by itself from then on.</source>
+        <translation>Aucun encore. On l&apos;ajoute en deux minutes, puis il se trouve seul.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Measured. Do it again after a fall, or each season.</source>
+        <translation>Mesuré. Refais-le après une chute, ou chaque saison.</translation>
+    </message>
+    <message>
+        <source>Not measured yet: two minutes, and speeds get truer.</source>
+        <translation>Pas encore mesuré : deux minutes, et les vitesses sont plus justes.</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricant</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Firmware</source>
+        <translation>Micrologiciel</translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation>Matériel</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Adresse</translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>À toi</translation>
+    </message>
+    <message>
+        <source>Comes with the program</source>
+        <translation>Vient avec le programme</translation>
+    </message>
+    <message>
+        <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
+        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
+    </message>
+    <message>
+        <source>%1 letters are enough.</source>
+        <translation>%1 lettres suffisent.</translation>
+    </message>
+    <message>
+        <source>Another sensor has that name.</source>
+        <translation>Un autre capteur a ce nom.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SplitEntry</name>
+    <message>
+        <source>A distance from the start line, up to 400 m.</source>
+        <translation>Une distance depuis la ligne, jusqu&apos;à 400 m.</translation>
+    </message>
+    <message>
+        <source>It must lie beyond the last split.</source>
+        <translation>Elle doit être au-delà du dernier intermédiaire.</translation>
+    </message>
+    <message>
+        <source>It lies beyond the run.</source>
+        <translation>Elle est au-delà de la course.</translation>
+    </message>
+    <message>
+        <source>Press the digits of the watch.</source>
+        <translation>Appuie sur les chiffres du chrono.</translation>
+    </message>
+    <message>
+        <source>It must be later than the last split.</source>
+        <translation>Il doit venir après le dernier intermédiaire.</translation>
+    </message>
+    <message>
+        <source>That is faster than 15 m/s. Check distance and time.</source>
+        <translation>C&apos;est plus vite que 15 m/s. Vérifie distance et temps.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Counted from the start line, as the watch shows them.</source>
+        <translation>Compté depuis la ligne, comme le chrono le montre.</translation>
+    </message>
+    <message>
+        <source>None: with five, top speed and acceleration can be seen</source>
+        <translation>Aucun : avec cinq, on voit vitesse de pointe et accélération</translation>
+    </message>
+    <message>
+        <source>%1 splits, the last %2</source>
+        <translation>%1 intermédiaires, le dernier %2</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SprintTrendViewModel</name>
+    <message>
+        <source>Without hand timing</source>
+        <translation>Sans temps manuels</translation>
+    </message>
+    <message>
+        <source>Wind ±2 m/s</source>
+        <translation>Vent ±2 m/s</translation>
+    </message>
+    <message>
+        <source>%1 (wind %2 m/s)</source>
+        <translation>%1 (vent %2 m/s)</translation>
+    </message>
+    <message>
+        <source>Best %1 on %2, latest %3 on %4.</source>
+        <translation>Meilleur %1 le %2, dernier %3 le %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs are shown.</source>
+        <translation>%1 courses sur %2 sont montrées.</translation>
+    </message>
+    <message>
+        <source>%1 Outdoors a run without a wind reading is left out.</source>
+        <translation>%1 Dehors, une course sans mesure de vent est laissée de côté.</translation>
+    </message>
+    <message>
+        <source>No run of this test since %1.</source>
+        <translation>Aucune course de ce test depuis le %1.</translation>
+    </message>
+    <message>
+        <source>The filters leave out every run of this test.</source>
+        <translation>Les filtres laissent de côté toutes les courses de ce test.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SquadDayViewModel</name>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Tour %1</translation>
+    </message>
+    <message>
+        <source>No rack: %1</source>
+        <translation>Sans cage : %1</translation>
+    </message>
+    <message>
+        <source>Rack %1: %2</source>
+        <translation>Cage %1 : %2</translation>
+    </message>
+    <message>
+        <source>no lifts today</source>
+        <translation>pas d&apos;exercices aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>1 athlete lifts today</source>
+        <translation>1 athlète soulève aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>%1 athletes lift today</source>
+        <translation>%1 athlètes soulèvent aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Nobody has lifts today. Each athlete&apos;s next session stands on Ladder.</source>
+        <translation>Personne n&apos;a d&apos;exercices aujourd&apos;hui. La prochaine séance de chacun est sur Échelle.</translation>
+    </message>
+    <message>
+        <source>The plans are being read.</source>
+        <translation>Les plans sont lus.</translation>
+    </message>
+    <message>
+        <source>1 rack</source>
+        <translation>1 cage</translation>
+    </message>
+    <message>
+        <source>%1 racks</source>
+        <translation>%1 cages</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SquadViewModel</name>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 ans</translation>
+    </message>
+    <message>
+        <source>group %1</source>
+        <translation>groupe %1</translation>
+    </message>
+    <message>
+        <source>1 athlete</source>
+        <translation>1 athlète</translation>
+    </message>
+    <message>
+        <source>%1 athletes</source>
+        <translation>%1 athlètes</translation>
+    </message>
+    <message>
+        <source>Check the year.</source>
+        <translation>Vérifie l&apos;année.</translation>
+    </message>
+    <message>
+        <source>Under 18, a guardian&apos;s consent is needed first.</source>
+        <translation>Moins de 18 ans : il faut d&apos;abord l&apos;accord d&apos;un responsable.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::StepViewModel</name>
+    <message>
+        <source>Step</source>
+        <translation>Avancer</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Tenir</translation>
+    </message>
+    <message>
+        <source>Step back</source>
+        <translation>Reculer</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>Alléger</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Repos</translation>
+    </message>
+    <message>
+        <source>You follow this.</source>
+        <translation>Tu suis.</translation>
+    </message>
+    <message>
+        <source>You decided otherwise: %1. %2</source>
+        <translation>Tu as décidé autrement : %1. %2</translation>
+    </message>
+    <message>
+        <source> ± %1</source>
+        <translation> ± %1</translation>
+    </message>
+    <message>
+        <source>planned for %1, week %2</source>
+        <translation>prévu pour le %1, semaine %2</translation>
+    </message>
+    <message>
+        <source>since %1, week %2</source>
+        <translation>depuis le %1, semaine %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, from week %3</source>
+        <translation>%1 à %2, depuis la semaine %3</translation>
+    </message>
+    <message>
+        <source>Phase: %1</source>
+        <translation>Phase : %1</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>First planned for %1: %2 later</source>
+        <translation>D&apos;abord prévu pour le %1 : %2 plus tard</translation>
+    </message>
+    <message>
+        <source>First planned for %1: %2 sooner</source>
+        <translation>D&apos;abord prévu pour le %1 : %2 plus tôt</translation>
+    </message>
+    <message>
+        <source>Earliest: %1</source>
+        <translation>Au plus tôt : %1</translation>
+    </message>
+    <message>
+        <source>At the latest: %1</source>
+        <translation>Au plus tard : %1</translation>
+    </message>
+    <message>
+        <source>1 session of evidence</source>
+        <translation>1 séance de preuves</translation>
+    </message>
+    <message>
+        <source>%1 sessions of evidence</source>
+        <translation>%1 séances de preuves</translation>
+    </message>
+    <message>
+        <source>Probe load %1</source>
+        <translation>Charge témoin %1</translation>
+    </message>
+    <message>
+        <source>Probe load %1, later %2</source>
+        <translation>Charge témoin %1, puis %2</translation>
+    </message>
+    <message>
+        <source>The ladder began here</source>
+        <translation>L&apos;échelle a commencé ici</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s first rung on this ladder: no evidence is needed to begin.</source>
+        <translation>Le premier échelon du plan sur cette échelle : aucune preuve n&apos;est requise pour commencer.</translation>
+    </message>
+    <message>
+        <source>The rungs before it come first; what it needs is known once you stand on the one before.</source>
+        <translation>Les échelons d&apos;avant viennent d&apos;abord ; ce qu&apos;il demande se sait une fois sur celui d&apos;avant.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured on the rung before it yet. Each session&apos;s probe set counts.</source>
+        <translation>Rien de mesuré encore sur l&apos;échelon d&apos;avant. La série témoin de chaque séance compte.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>No number is missing.</source>
+        <translation>Aucun nombre ne manque.</translation>
+    </message>
+    <message>
+        <source>Still missing: %1</source>
+        <translation>Il manque encore : %1</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::TeachViewModel</name>
+    <message>
+        <source>Acceleration</source>
+        <translation>Accélération</translation>
+    </message>
+    <message>
+        <source>Turning</source>
+        <translation>Rotation</translation>
+    </message>
+    <message>
+        <source>Counting of samples</source>
+        <translation>Compte des mesures</translation>
+    </message>
+    <message>
+        <source>Its own time</source>
+        <translation>Son propre temps</translation>
+    </message>
+    <message>
+        <source>Samples in a second</source>
+        <translation>Mesures par seconde</translation>
+    </message>
+    <message>
+        <source>Form of its messages</source>
+        <translation>Forme de ses messages</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sûr</translation>
+    </message>
+    <message>
+        <source>fairly sure</source>
+        <translation>assez sûr</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>pas sûr</translation>
+    </message>
+    <message>
+        <source>Nothing came from the sensor. Shake it awake, then do this step again.</source>
+        <translation>Rien n&apos;est venu du capteur. Secoue-le, puis refais cette étape.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>De %1 à %2.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Give it a name, to know it by later.</source>
+        <translation>Donne-lui un nom, pour le reconnaître.</translation>
+    </message>
+    <message>
+        <source>%1 letters are enough.</source>
+        <translation>%1 lettres suffisent.</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Étape %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Lay it flat, main side up.</source>
+        <translation>Pose-le à plat, face principale en haut.</translation>
+    </message>
+    <message>
+        <source>Turn it over, main side down.</source>
+        <translation>Retourne-le, face principale en bas.</translation>
+    </message>
+    <message>
+        <source>Stand it on a long edge.</source>
+        <translation>Mets-le sur un long bord.</translation>
+    </message>
+    <message>
+        <source>Stand it on the other long edge.</source>
+        <translation>Mets-le sur l&apos;autre long bord.</translation>
+    </message>
+    <message>
+        <source>Stand it on a short end.</source>
+        <translation>Mets-le sur un petit bout.</translation>
+    </message>
+    <message>
+        <source>Stand it on the other short end.</source>
+        <translation>Mets-le sur l&apos;autre petit bout.</translation>
+    </message>
+    <message>
+        <source>Main side up: turn it once to the left.</source>
+        <translation>Face principale en haut : tourne-le une fois à gauche.</translation>
+    </message>
+    <message>
+        <source>On a long edge: turn it once to the left.</source>
+        <translation>Sur un long bord : tourne-le une fois à gauche.</translation>
+    </message>
+    <message>
+        <source>On a short end: turn it once to the left.</source>
+        <translation>Sur un petit bout : tourne-le une fois à gauche.</translation>
+    </message>
+    <message>
+        <source>Raise it straight up by %1, and hold it there.</source>
+        <translation>Lève-le tout droit de %1, et tiens-le là.</translation>
+    </message>
+    <message>
+        <source>Back down, then raise it by %1 once more.</source>
+        <translation>Redescends, puis lève-le encore de %1.</translation>
+    </message>
+    <message>
+        <source>The main side has the button or the lamp. It has neither? Pick a side and stay with it.</source>
+        <translation>La face principale porte le bouton ou la lampe. Il n&apos;a ni l&apos;un ni l&apos;autre ? Choisis une face et garde-la.</translation>
+    </message>
+    <message>
+        <source>Lean it on something if it will not stand. Then hands off.</source>
+        <translation>Appuie-le s&apos;il ne tient pas. Puis mains loin.</translation>
+    </message>
+    <message>
+        <source>From the floor to the top of a box or bench. Start and end still.</source>
+        <translation>Du sol au dessus d&apos;une caisse ou d&apos;un banc. Commence et finis immobile.</translation>
+    </message>
+    <message>
+        <source>All the way round on the table, as the arrow shows. Start and end still.</source>
+        <translation>Un tour complet sur la table, comme la flèche. Commence et finis immobile.</translation>
+    </message>
+    <message>
+        <source>How high will you raise it? (%1)</source>
+        <translation>À quelle hauteur le lèveras-tu ? (%1)</translation>
+    </message>
+    <message>
+        <source>Keep it still</source>
+        <translation>Laisse-le immobile</translation>
+    </message>
+    <message>
+        <source>Hold it still</source>
+        <translation>Tiens-le immobile</translation>
+    </message>
+    <message>
+        <source>Hold it still again</source>
+        <translation>Tiens-le encore immobile</translation>
+    </message>
+    <message>
+        <source>Now raise it</source>
+        <translation>Lève-le maintenant</translation>
+    </message>
+    <message>
+        <source>Now turn it once</source>
+        <translation>Tourne-le une fois maintenant</translation>
+    </message>
+    <message>
+        <source>It cannot be read yet</source>
+        <translation>Il n&apos;est pas encore lisible</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation>Appris</translation>
+    </message>
+    <message>
+        <source>Learned, but check it</source>
+        <translation>Appris, mais vérifie</translation>
+    </message>
+    <message>
+        <source>%1 % sure of the whole. Lift once and look whether the height is right.</source>
+        <translation>Sûr à %1 % dans l&apos;ensemble. Soulève une fois et regarde si la hauteur est juste.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::TrackViewModel</name>
+    <message>
+        <source>All</source>
+        <translation>Tout</translation>
+    </message>
+    <message>
+        <source>box %1</source>
+        <translation>caisse %1</translation>
+    </message>
+    <message>
+        <source>test day</source>
+        <translation>jour de test</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>number and kind of jumps</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>contact %1</source>
+        <translation>contact %1</translation>
+    </message>
+    <message>
+        <source>flight %1</source>
+        <translation>envol %1</translation>
+    </message>
+    <message>
+        <source>height %1</source>
+        <translation>hauteur %1</translation>
+    </message>
+    <message>
+        <source>jumps: %1</source>
+        <translation>sauts : %1</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>dernière %1</translation>
+    </message>
+    <message>
+        <source>Box %1</source>
+        <translation>Caisse %1</translation>
+    </message>
+    <message>
+        <source>RSI %1</source>
+        <translation>RSI %1</translation>
+    </message>
+    <message>
+        <source>Nobody to time yet</source>
+        <translation>Personne à chronométrer encore</translation>
+    </message>
+    <message>
+        <source>No jumps yet</source>
+        <translation>Pas encore de sauts</translation>
+    </message>
+    <message>
+        <source>No runs yet</source>
+        <translation>Pas encore de courses</translation>
+    </message>
+    <message>
+        <source>Add an athlete on Squad. Runs and jumps are kept for each athlete apart.</source>
+        <translation>Ajoute un athlète dans Groupe. Courses et sauts sont gardés à part pour chacun.</translation>
+    </message>
+    <message>
+        <source>Type in drop jumps with contact and flight time, or a standing long jump. On the same day, under the same conditions, they tell whether strength arrives in time.</source>
+        <translation>Tape des sauts en contrebas avec contact et envol, ou une longueur sans élan. Le même jour, dans les mêmes conditions, ils disent si la force arrive à temps.</translation>
+    </message>
+    <message>
+        <source>The stopwatch says whether the plan works. Repeat the same test every three to four weeks: same zone, same run-in, same shoes, and write the wind beside it.</source>
+        <translation>Le chronomètre dit si le plan marche. Répète le même test toutes les trois à quatre semaines : même zone, même élan, mêmes chaussures, et note le vent.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::TrackWorkViewModel</name>
+    <message>
+        <source>best %1</source>
+        <translation>meilleur %1</translation>
+    </message>
+    <message>
+        <source>effort %1 of 10</source>
+        <translation>effort %1 sur 10</translation>
+    </message>
+    <message>
+        <source>sled %1</source>
+        <translation>traîneau %1</translation>
+    </message>
+    <message>
+        <source>slope %1 %</source>
+        <translation>pente %1 %</translation>
+    </message>
+    <message>
+        <source>rest %1 min</source>
+        <translation>repos %1 min</translation>
+    </message>
+    <message>
+        <source>wind %1</source>
+        <translation>vent %1</translation>
+    </message>
+    <message>
+        <source>fast: about %1 m</source>
+        <translation>rapides : environ %1 m</translation>
+    </message>
+    <message>
+        <source>fast: %1 m</source>
+        <translation>rapides : %1 m</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>runs and metres of one</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>fast: about %1 m, of them %2 m at 95 %</source>
+        <translation>rapides : environ %1 m, dont %2 m à 95 %</translation>
+    </message>
+    <message>
+        <source>fast: %1 m, of them %2 m at 95 %</source>
+        <translation>rapides : %1 m, dont %2 m à 95 %</translation>
+    </message>
+    <message>
+        <source>resisted %1 m</source>
+        <translation>freiné %1 m</translation>
+    </message>
+    <message>
+        <source>hill %1 m</source>
+        <translation>côte %1 m</translation>
+    </message>
+    <message>
+        <source>contacts of jumps: %1</source>
+        <translation>contacts de sauts : %1</translation>
+    </message>
+    <message>
+        <source>%1 more fast metres than the mean of the four weeks before</source>
+        <translation>%1 de mètres rapides en plus que la moyenne des quatre semaines d&apos;avant</translation>
+    </message>
+    <message>
+        <source>%1 more metres than the mean of the four weeks before</source>
+        <translation>%1 de mètres en plus que la moyenne des quatre semaines d&apos;avant</translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation>Cette semaine</translation>
+    </message>
+    <message>
+        <source>Week of %1</source>
+        <translation>Semaine du %1</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::TrendsViewModel</name>
+    <message>
+        <source>This season</source>
+        <translation>Cette saison</translation>
+    </message>
+    <message>
+        <source>Last %1 weeks</source>
+        <translation>%1 dernières semaines</translation>
+    </message>
+    <message>
+        <source>All seasons</source>
+        <translation>Toutes les saisons</translation>
+    </message>
+    <message>
+        <source>Weeks are counted from %1.</source>
+        <translation>Les semaines comptent depuis le %1.</translation>
+    </message>
+</context>
+</TS>
