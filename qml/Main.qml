@@ -18,7 +18,7 @@ ApplicationWindow {
     title: qsTr("Fleetrung")
     color: Theme.ground
     font.family: Theme.family
-    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft // qmllint disable missing-property
+    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft // qmllint disable type
     LayoutMirroring.childrenInherit: true
 
     Binding {
