@@ -151,6 +151,9 @@ ApplicationWindow {
         onChosen: index => window.place = index
     }
 
+    ExplainSheet {
+        objectName: "explainSheet"
+    }
     CautionsSheet {
         objectName: "firstCautions"
         closePolicy: Popup.NoAutoClose

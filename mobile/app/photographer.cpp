@@ -77,6 +77,11 @@ void Photographer::scrollTo(const QString& object, bool back)
     }
 }
 
+void Photographer::tap(const QString& object)
+{
+    call(object, "clicked");
+}
+
 void Photographer::openSheet(const QString& object)
 {
     call(object, "open");

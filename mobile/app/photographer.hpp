@@ -26,6 +26,8 @@ public:
     void place(int index);
     /// A part of Squad.
     void part(int index);
+    /// A button, as if it was tapped.
+    void tap(const QString& object);
     void openSheet(const QString& object);
     void closeSheet(const QString& object);
     /// Opens the sheet of that name, takes the picture, closes it.

@@ -103,6 +103,13 @@ void takeCheckAndSharers(Photographer& photographer, views::AppViewModel& app)
     bench.showDay(before);
 }
 
+/// What the large number of the set is: as a tap on it asks.
+void takeExplained(Photographer& photographer)
+{
+    photographer.tap(QStringLiteral("timeToPeak"));
+    photographer.takeSheet(QStringLiteral("explainSheet"), QStringLiteral("bench-explained"));
+}
+
 void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::LogThread& log)
 {
     using views::BenchViewModel;
@@ -134,6 +141,7 @@ void takeSetStates(Photographer& photographer, views::AppViewModel& app, views::
     photographer.take(QStringLiteral("bench-first-repetition"));
     bench.showRepetitions(repetitions);
     photographer.take(QStringLiteral("bench-set"));
+    takeExplained(photographer);
     auto outside = repetitions;
     outside.back() = withTimeToPeak(outside.back(), band.high + 0.024);
     bench.showRepetitions(outside);

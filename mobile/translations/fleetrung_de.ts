@@ -764,6 +764,737 @@
     </message>
 </context>
 <context>
+    <name>EngineWords</name>
+    <message>
+        <source>Squat</source>
+        <translation>Kniebeuge</translation>
+    </message>
+    <message>
+        <source>Step-up</source>
+        <translation>Aufsteigen</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Umsetzen</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Hüftbeuge</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation>Zug</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>Tiefsprung</translation>
+    </message>
+    <message>
+        <source>Ankle</source>
+        <translation>Sprunggelenk</translation>
+    </message>
+    <message>
+        <source>Full squat</source>
+        <translation>Tiefe Kniebeuge</translation>
+    </message>
+    <message>
+        <source>Parallel squat</source>
+        <translation>Parallele Kniebeuge</translation>
+    </message>
+    <message>
+        <source>Half squat</source>
+        <translation>Halbe Kniebeuge</translation>
+    </message>
+    <message>
+        <source>Quarter squat</source>
+        <translation>Viertelkniebeuge</translation>
+    </message>
+    <message>
+        <source>Quarter squat from pins</source>
+        <translation>Viertelkniebeuge von Ablagen</translation>
+    </message>
+    <message>
+        <source>Short drop squat</source>
+        <translation>Kurze Fallkniebeuge</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Tief</translation>
+    </message>
+    <message>
+        <source>Parallel</source>
+        <translation>Parallel</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Halb</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Viertel</translation>
+    </message>
+    <message>
+        <source>Quarter from pins</source>
+        <translation>Viertel von Ablagen</translation>
+    </message>
+    <message>
+        <source>Short drop</source>
+        <translation>Kurzer Fall</translation>
+    </message>
+    <message>
+        <source>Step-up, %1</source>
+        <translation>Aufsteigen, %1</translation>
+    </message>
+    <message>
+        <source>Clean from the floor, caught low</source>
+        <translation>Umsetzen vom Boden, tief gefangen</translation>
+    </message>
+    <message>
+        <source>Power clean from the floor</source>
+        <translation>Standumsetzen vom Boden</translation>
+    </message>
+    <message>
+        <source>Power clean from blocks at the knee</source>
+        <translation>Standumsetzen von Blöcken am Knie</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang</source>
+        <translation>Standumsetzen aus dem Hang</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang, fast drop</source>
+        <translation>Standumsetzen aus dem Hang, schnelles Senken</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to mid-shin</source>
+        <translation>Rumänisches Kreuzheben bis Mitte Schienbein</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to the knee</source>
+        <translation>Rumänisches Kreuzheben bis zum Knie</translation>
+    </message>
+    <message>
+        <source>Quarter hinge</source>
+        <translation>Viertel-Hüftbeuge</translation>
+    </message>
+    <message>
+        <source>Pull from the floor</source>
+        <translation>Zug vom Boden</translation>
+    </message>
+    <message>
+        <source>Pull from knee blocks</source>
+        <translation>Zug von Blöcken am Knie</translation>
+    </message>
+    <message>
+        <source>Pull from mid-thigh blocks</source>
+        <translation>Zug von Blöcken an der Oberschenkelmitte</translation>
+    </message>
+    <message>
+        <source>High pull from mid-thigh</source>
+        <translation>Hoher Zug ab Oberschenkelmitte</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, entry</source>
+        <translation>Tiefsprung, %1, Einstieg</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way up</source>
+        <translation>Tiefsprung, %1, aufwärts</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way down</source>
+        <translation>Tiefsprung, %1, abwärts</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, quickest contact</source>
+        <translation>Tiefsprung, %1, kürzester Kontakt</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1</source>
+        <translation>Tiefsprung, %1</translation>
+    </message>
+    <message>
+        <source>Calf raise through full range</source>
+        <translation>Wadenheben über den ganzen Weg</translation>
+    </message>
+    <message>
+        <source>Calf raise, upper half</source>
+        <translation>Wadenheben, obere Hälfte</translation>
+    </message>
+    <message>
+        <source>Loaded ankle hops</source>
+        <translation>Sprunggelenkhüpfer mit Last</translation>
+    </message>
+    <message>
+        <source>general preparation</source>
+        <translation>allgemeine Vorbereitung</translation>
+    </message>
+    <message>
+        <source>special preparation</source>
+        <translation>spezielle Vorbereitung</translation>
+    </message>
+    <message>
+        <source>pre-competition</source>
+        <translation>Vorwettkampf</translation>
+    </message>
+    <message>
+        <source>competition</source>
+        <translation>Wettkampf</translation>
+    </message>
+    <message>
+        <source>taper</source>
+        <translation>Zuspitzung</translation>
+    </message>
+    <message>
+        <source>transition</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>time to peak velocity</source>
+        <translation>Zeit bis zur Höchstgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>time to peak</source>
+        <translation>Zeit bis zum Gipfel</translation>
+    </message>
+    <message>
+        <source>drop time</source>
+        <translation>Fallzeit</translation>
+    </message>
+    <message>
+        <source>contact time</source>
+        <translation>Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>sessions on this rung</source>
+        <translation>Einheiten auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>days on this rung</source>
+        <translation>Tage auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>days past the latest date</source>
+        <translation>Tage nach dem spätesten Tag</translation>
+    </message>
+    <message>
+        <source>days until the next rung&apos;s phase</source>
+        <translation>Tage bis zur Phase der nächsten Sprosse</translation>
+    </message>
+    <message>
+        <source>days away from this ladder</source>
+        <translation>Tage ohne diese Leiter</translation>
+    </message>
+    <message>
+        <source>days since a heavy ladder stepped</source>
+        <translation>Tage, seit eine schwere Leiter weiterging</translation>
+    </message>
+    <message>
+        <source>strength against the first four sessions</source>
+        <translation>Kraft gegen die ersten vier Einheiten</translation>
+    </message>
+    <message>
+        <source>probe velocity against entry</source>
+        <translation>Probetempo gegen den Einstieg</translation>
+    </message>
+    <message>
+        <source>valid repetitions</source>
+        <translation>gültige Wiederholungen</translation>
+    </message>
+    <message>
+        <source>reactive strength index</source>
+        <translation>Reaktivkraftindex</translation>
+    </message>
+    <message>
+        <source>sleep</source>
+        <translation>Schlaf</translation>
+    </message>
+    <message>
+        <source>pain</source>
+        <translation>Schmerz</translation>
+    </message>
+    <message>
+        <source>%1, gain since entry</source>
+        <translation>%1, Gewinn seit dem Einstieg</translation>
+    </message>
+    <message>
+        <source>%1, last two sooner than the six before</source>
+        <translation>%1, letzte zwei früher als die sechs davor</translation>
+    </message>
+    <message>
+        <source>%1, later than before</source>
+        <translation>%1, später als zuvor</translation>
+    </message>
+    <message>
+        <source>slower than usual at %1</source>
+        <translation>langsamer als sonst bei %1</translation>
+    </message>
+    <message>
+        <source>days to %1</source>
+        <translation>Tage bis %1</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+    <message>
+        <source>%1 session</source>
+        <translation>%1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>%1 von 10</translation>
+    </message>
+    <message>
+        <source>at least %1, counted as done: strength is up, speed is not</source>
+        <translation>mindestens %1, gilt als erfüllt: Kraft stieg, Tempo nicht</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen, for show</source>
+        <translation>ab %1 sichtbar, zur Ansicht</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>above %1, levelled off</source>
+        <translation>über %1, abgeflacht</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>mehr als %1</translation>
+    </message>
+    <message>
+        <source>%1, for show</source>
+        <translation>%1, zur Ansicht</translation>
+    </message>
+    <message>
+        <source>On %1 time to peak came down from %2 to %3, more than it wanders by itself, and velocity held: go to %4.</source>
+        <translation>Auf %1 sank die Zeit bis zum Gipfel von %2 auf %3, mehr als sie von selbst schwankt, und das Tempo hielt: weiter zu %4.</translation>
+    </message>
+    <message>
+        <source>Stay on this box: %1.</source>
+        <translation>Bleib auf diesem Kasten: %1.</translation>
+    </message>
+    <message>
+        <source>Stay on %1: %2.</source>
+        <translation>Bleib auf %1: %2.</translation>
+    </message>
+    <message>
+        <source>At the latest the next step comes after %1.</source>
+        <translation>Spätestens nach dem %1 geht es weiter.</translation>
+    </message>
+    <message>
+        <source>%1 is the last rung: it is kept to the last competition.</source>
+        <translation>%1 ist die letzte Sprosse: Sie bleibt bis zum letzten Wettkampf.</translation>
+    </message>
+    <message>
+        <source>No session on this rung yet.</source>
+        <translation>Noch keine Einheit auf dieser Sprosse.</translation>
+    </message>
+    <message>
+        <source>Fewer than three sessions with a measured %1 on this rung.</source>
+        <translation>Weniger als drei Einheiten mit gemessener %1 auf dieser Sprosse.</translation>
+    </message>
+    <message>
+        <source>The time for %1 ended on %2: go to %3.</source>
+        <translation>Die Zeit für %1 endete am %2: weiter zu %3.</translation>
+    </message>
+    <message>
+        <source>No gain is claimed.</source>
+        <translation>Ein Gewinn wird nicht behauptet.</translation>
+    </message>
+    <message>
+        <source>Contact is quick and the reactive strength index holds: go to %1.</source>
+        <translation>Der Kontakt ist kurz und der Reaktivkraftindex hält: weiter zu %1.</translation>
+    </message>
+    <message>
+        <source>Stay here if heels strike.</source>
+        <translation>Bleib hier, wenn Fersen aufschlagen.</translation>
+    </message>
+    <message>
+        <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
+        <translation>Die letzten zwei Einheiten kamen %1 später als die sechs davor: %2 % weniger Last.</translation>
+    </message>
+    <message>
+        <source>A very poor night: %1 % fewer sets, no step.</source>
+        <translation>Eine sehr schlechte Nacht: %1 % weniger Sätze, nicht weiter.</translation>
+    </message>
+    <message>
+        <source>You chose not to lift today.</source>
+        <translation>Du wolltest heute nicht heben.</translation>
+    </message>
+    <message>
+        <source>The rung waits.</source>
+        <translation>Die Sprosse wartet.</translation>
+    </message>
+    <message>
+        <source>See a clinician before you go on.</source>
+        <translation>Geh zum Arzt, bevor du weitermachst.</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
+        <translation>Schmerz %1 von 10, wo diese Übung belastet: Sie ruht heute, eine andere ohne Last dort darf einspringen.</translation>
+    </message>
+    <message>
+        <source>This day lies outside the season.</source>
+        <translation>Dieser Tag liegt außerhalb der Saison.</translation>
+    </message>
+    <message>
+        <source>Transition: active rest, no primary lifts.</source>
+        <translation>Übergang: aktive Erholung, keine Hauptübungen.</translation>
+    </message>
+    <message>
+        <source>%1 is today: no lifting.</source>
+        <translation>%1 ist heute: kein Heben.</translation>
+    </message>
+    <message>
+        <source>%1 is in %2: nothing heavy.</source>
+        <translation>%1 ist in %2: nichts Schweres.</translation>
+    </message>
+    <message>
+        <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
+        <translation>Erlaubt ist eine leichte, schnelle Aktivierung mit höchstens %1 Wiederholungen bei %2 oder weniger.</translation>
+    </message>
+    <message>
+        <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
+        <translation>Der Schritt zu %1 ist reif, doch eine andere schwere Leiter ging %2 weiter: Er wartet.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>gestern</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>vor %1 Tagen</translation>
+    </message>
+    <message>
+        <source>%1 more session on this rung</source>
+        <translation>noch %1 Einheit auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>%1 more sessions on this rung</source>
+        <translation>noch %1 Einheiten auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>%1 more day on this rung</source>
+        <translation>noch %1 Tag auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>%1 more days on this rung</source>
+        <translation>noch %1 Tage auf dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>%1 until the phase in which %2 begins</source>
+        <translation>%1 bis zur Phase, in der %2 beginnt</translation>
+    </message>
+    <message>
+        <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
+        <translation>%1 ist nicht früher als beim Einstieg, und erst %2 sind mehr, als sie von selbst schwankt</translation>
+    </message>
+    <message>
+        <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
+        <translation>%1 ist %2 früher als beim Einstieg, und erst %3 sind mehr, als sie von selbst schwankt</translation>
+    </message>
+    <message>
+        <source>strength is down by %1 % on this rung; a maintenance set is added</source>
+        <translation>die Kraft fiel auf dieser Sprosse um %1 %; ein Erhaltungssatz kommt dazu</translation>
+    </message>
+    <message>
+        <source>only %1 % of the last repetitions kept the full range of this rung</source>
+        <translation>nur %1 % der letzten Wiederholungen hielten den ganzen Weg dieser Sprosse</translation>
+    </message>
+    <message>
+        <source>Find a load of effort 7 of 10 for %1 repetitions; about %2 of it is the probe load for the whole stay.</source>
+        <translation>Suche eine Last mit Anstrengung 7 von 10 für %1 Wiederholungen; etwa %2 davon sind die Probelast für den ganzen Aufenthalt.</translation>
+    </message>
+    <message>
+        <source>A low day: no heavy lifts without sprints before them.</source>
+        <translation>Ein leichter Tag: keine schweren Übungen ohne Sprints davor.</translation>
+    </message>
+    <message>
+        <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
+        <translation>Fleetrung ist kein ärztlicher Rat. Arbeite mit lizenziertem Trainer oder Arzt; Regeln vor Ort und Hausordnung gehen vor. Trainiere nicht durch Schmerz, Verletzung oder Krankheit; in der Schwangerschaft frag zuerst einen Arzt.</translation>
+    </message>
+    <message>
+        <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
+        <translation>Sorgeberechtigte müssen zugestimmt und ein Arzt muss dich freigegeben haben. Jemand Qualifiziertes beaufsichtigt jede Einheit. Die Last wächst um höchstens 10 %, an höchstens drei nicht aufeinanderfolgenden Tagen je Woche.</translation>
+    </message>
+    <message>
+        <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
+        <translation>Nutze Sicherheitsablagen und jemanden, der sichert. Technik geht vor Last: Beende den Satz, wenn sie bricht.</translation>
+    </message>
+    <message>
+        <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
+        <translation>Ein kürzerer Weg lädt mehr auf den Rücken, als du tiefer halten kannst. Stelle die Ablagen knapp unter den tiefsten Punkt, lass jemanden sichern und bleib bei der gezeigten Last.</translation>
+    </message>
+    <message>
+        <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
+        <translation>Halte den Rücken wie zu Beginn des Zugs. Hör bei jedem Rückenschmerz auf.</translation>
+    </message>
+    <message>
+        <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
+        <translation>Lande auf dem Vorfuß, auf festem, ebenem Boden. Hör auf, wenn Fersen aufschlagen oder der Kontakt lang wird. Nicht mehr als die gezeigten Kontakte, zwei oder drei Tage dazwischen.</translation>
+    </message>
+    <message>
+        <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
+        <translation>Schmerz ist ein Grund aufzuhören, keine Zahl zum Übertreffen. Bei starkem oder stechendem Schmerz, Hinken oder neuem Schmerz hinten im Oberschenkel geh zum Arzt, bevor du wieder sprintest oder hebst.</translation>
+    </message>
+    <message>
+        <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
+        <translation>Ein aus Wiederholungen oder Tempo geschätztes 1RM ist eine Schätzung. Lege es nicht ungeprüft auf die Stange.</translation>
+    </message>
+    <message>
+        <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
+        <translation>Dass Kraft aus kürzeren Wegen besser auf den Sprint wirkt, ist die Arbeitsannahme, mit Belegen auf beiden Seiten (dafür: Rhea et al. 2016, Human Movement 17(1):43-49; dagegen: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>gegangen</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>main one</source>
+        <translation>Hauptwettkampf</translation>
+    </message>
+    <message>
+        <source>probe set</source>
+        <translation>Probesatz</translation>
+    </message>
+    <message>
+        <source>target band</source>
+        <translation>Zielband</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>ein Lauf</translation>
+    </message>
+    <message>
+        <source>best of the day</source>
+        <translation>Bester des Tages</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>kein Beleg</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>top speed</source>
+        <translation>Höchsttempo</translation>
+    </message>
+    <message>
+        <source>mean speed</source>
+        <translation>mittleres Tempo</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>a split</source>
+        <translation>eine Zwischenzeit</translation>
+    </message>
+    <message>
+        <source>usual error</source>
+        <translation>üblicher Fehler</translation>
+    </message>
+    <message>
+        <source>your line</source>
+        <translation>deine Linie</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>die Linie</translation>
+    </message>
+    <message>
+        <source>fastest at a load</source>
+        <translation>schnellste je Last</translation>
+    </message>
+    <message>
+        <source>fastest repetition of a day</source>
+        <translation>schnellste Wiederholung des Tages</translation>
+    </message>
+    <message>
+        <source>estimated 1RM</source>
+        <translation>geschätztes 1RM</translation>
+    </message>
+    <message>
+        <source>chance reaches</source>
+        <translation>Zufall erreicht</translation>
+    </message>
+    <message>
+        <source>first steps</source>
+        <translation>erste Schritte</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>Woche %1</translation>
+    </message>
+    <message>
+        <source>Above the line: later than fitted.</source>
+        <translation>Über der Linie: später als die Kurve.</translation>
+    </message>
+    <message>
+        <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
+        <translation>Über null: schnellere Stange, so viele Wochen später schnellerer Sprint. Striche: 95 %, zur Ansicht.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
+        <translation>Jede Marke ist eine Wiederholung, ab Beginn des Hebens. Kontaktzeiten des Sprints sind Maßstab, kein Ziel.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset.</source>
+        <translation>Jede Marke ist eine Wiederholung, ab Beginn des Hebens.</translation>
+    </message>
+    <message>
+        <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
+        <translation>Tiefer ist schneller. Neben dem Besten eines Tages: Wind in m/s, Rückenwind positiv.</translation>
+    </message>
+    <message>
+        <source>Lower is faster.</source>
+        <translation>Tiefer ist schneller.</translation>
+    </message>
+    <message>
+        <source>Times of different rungs are not to be compared: a shorter range is quicker anyway.</source>
+        <translation>Zeiten verschiedener Sprossen sind nicht vergleichbar: Ein kürzerer Weg ist ohnehin schneller.</translation>
+    </message>
+    <message>
+        <source>No fit.</source>
+        <translation>Keine Kurve.</translation>
+    </message>
+    <message>
+        <source>No measured loads yet.</source>
+        <translation>Noch keine gemessenen Lasten.</translation>
+    </message>
+    <message>
+        <source>No probe sets yet.</source>
+        <translation>Noch keine Probesätze.</translation>
+    </message>
+    <message>
+        <source>No runs yet.</source>
+        <translation>Noch keine Läufe.</translation>
+    </message>
+    <message>
+        <source>No weeks with both yet.</source>
+        <translation>Noch keine Wochen mit beidem.</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen</source>
+        <translation>ab %1 sichtbar</translation>
+    </message>
+    <message>
+        <source>Refused by the athlete</source>
+        <translation>Vom Athleten abgelehnt</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Schmerz</translation>
+    </message>
+    <message>
+        <source>Pain: another lift</source>
+        <translation>Schmerz: eine andere Übung</translation>
+    </message>
+    <message>
+        <source>Outside the season</source>
+        <translation>Außerhalb der Saison</translation>
+    </message>
+    <message>
+        <source>Transition</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>Travel, exams, illness or injury</source>
+        <translation>Reise, Prüfungen, Krankheit oder Verletzung</translation>
+    </message>
+    <message>
+        <source>A new macrocycle</source>
+        <translation>Ein neuer Makrozyklus</translation>
+    </message>
+    <message>
+        <source>Layoff</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Rest before a competition</source>
+        <translation>Ruhe vor einem Wettkampf</translation>
+    </message>
+    <message>
+        <source>Ease: later than before</source>
+        <translation>Erleichtern: später als zuvor</translation>
+    </message>
+    <message>
+        <source>Ease: a poor night</source>
+        <translation>Erleichtern: schlechte Nacht</translation>
+    </message>
+    <message>
+        <source>Step by date</source>
+        <translation>Weiter nach Datum</translation>
+    </message>
+    <message>
+        <source>Up to the next box</source>
+        <translation>Auf den nächsten Kasten</translation>
+    </message>
+    <message>
+        <source>Step for evidence</source>
+        <translation>Weiter wegen Belegen</translation>
+    </message>
+    <message>
+        <source>Step by exposure, by choice</source>
+        <translation>Weiter aus Wahl, ohne Beleg</translation>
+    </message>
+    <message>
+        <source>No response</source>
+        <translation>Keine Antwort</translation>
+    </message>
+    <message>
+        <source>One heavy step in seven days</source>
+        <translation>Ein schwerer Schritt in sieben Tagen</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceRow</name>
     <message>
         <source>met</source>
@@ -780,6 +1511,21 @@
     <message>
         <source>%1: %2, allowed %3, %4</source>
         <translation>%1: %2, erlaubt %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>ExplainSheet</name>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>How sure: %1</source>
+        <translation>Wie sicher: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
     </message>
 </context>
 <context>
@@ -904,6 +1650,393 @@
     <message>
         <source>Likely a motion sensor</source>
         <translation>Wohl ein Bewegungssensor</translation>
+    </message>
+</context>
+<context>
+    <name>HelpWords</name>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Zeit bis zur Höchstgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>From the instant the bar begins to rise to the instant it is fastest. The season&apos;s evidence: on one rung, at one load, it should come sooner.</source>
+        <translation>Vom Augenblick, in dem die Stange zu steigen beginnt, bis sie am schnellsten ist. Der Beleg der Saison: Auf einer Sprosse, bei einer Last, soll sie früher kommen.</translation>
+    </message>
+    <message>
+        <source>instant of peak velocity − instant of concentric start</source>
+        <translation>Augenblick der Höchstgeschwindigkeit − Beginn des Hebens</translation>
+    </message>
+    <message>
+        <source>Common practice, no source.</source>
+        <translation>Übliche Praxis, keine Quelle.</translation>
+    </message>
+    <message>
+        <source>Target band and contact times</source>
+        <translation>Zielband und Kontaktzeiten</translation>
+    </message>
+    <message>
+        <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
+        <translation>Das Band zeigt, wo die Zeit auf dieser Sprosse meist liegt. Die blassen Bänder sind Kontaktzeiten eines Sprints, als Maßstab und kein Ziel.</translation>
+    </message>
+    <message>
+        <source>A starting value of this project, later your own values.</source>
+        <translation>Ein Startwert dieses Projekts, später deine eigenen Werte.</translation>
+    </message>
+    <message>
+        <source>A guide: your own line on the rung counts.</source>
+        <translation>Ein Anhalt: Deine eigene Linie auf der Sprosse zählt.</translation>
+    </message>
+    <message>
+        <source>Mean velocity</source>
+        <translation>Mittlere Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>How fast the bar rose on average, from its start to its end.</source>
+        <translation>Wie schnell die Stange im Mittel stieg, vom Anfang bis zum Ende.</translation>
+    </message>
+    <message>
+        <source>way of the concentric phase ÷ its duration</source>
+        <translation>Weg der Hebephase ÷ ihre Dauer</translation>
+    </message>
+    <message>
+        <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
+        <translation>Etwa 4 mm/s in simulierten Sätzen; ein Tageswert schwankt um etwa 0,04 m/s.</translation>
+    </message>
+    <message>
+        <source>Peak velocity</source>
+        <translation>Höchstgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>The greatest speed of the bar on its way up. Told for lifts that throw or catch.</source>
+        <translation>Das größte Tempo der Stange auf dem Weg nach oben. Für Übungen, die werfen oder fangen.</translation>
+    </message>
+    <message>
+        <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
+        <translation>Etwa 7 mm/s in simulierten Sätzen; gegen Kameras 24 mm/s.</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
+        <translation>Der senkrechte Weg der Stange. Eine Sprosse der Leiter verlangt ihren eigenen Weg; eine Wiederholung weit unter dem Median des Satzes wird als teilweise markiert.</translation>
+    </message>
+    <message>
+        <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
+        <translation>Etwa 3 mm in simulierten Sätzen, 15 mm gegen Kameras.</translation>
+    </message>
+    <message>
+        <source>Velocity loss</source>
+        <translation>Tempoverlust</translation>
+    </message>
+    <message>
+        <source>How much slower the last repetition was than the fastest of the set. The set ends at the loss that the phase allows, however many repetitions that are.</source>
+        <translation>Um wie viel langsamer die letzte Wiederholung war als die schnellste des Satzes. Der Satz endet bei dem Verlust, den die Phase erlaubt, wie viele Wiederholungen das auch sind.</translation>
+    </message>
+    <message>
+        <source>1 − last mean velocity ÷ fastest mean velocity</source>
+        <translation>1 − letzte ÷ schnellste mittlere Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the limits are starting values of this project.</source>
+        <translation>Übliche Praxis, keine Quelle; die Grenzen sind Startwerte dieses Projekts.</translation>
+    </message>
+    <message>
+        <source>Two repetitions of the same effort differ by a few hundredths of a metre per second.</source>
+        <translation>Zwei gleich gewollte Wiederholungen unterscheiden sich um ein paar Hundertstel Meter je Sekunde.</translation>
+    </message>
+    <message>
+        <source>Repetitions left</source>
+        <translation>Verbleibende Wiederholungen</translation>
+    </message>
+    <message>
+        <source>A guess from the loss of velocity: how many more could have been done.</source>
+        <translation>Eine Schätzung aus dem Tempoverlust: wie viele noch möglich gewesen wären.</translation>
+    </message>
+    <message>
+        <source>left = done × (1 ÷ share − 1), share = loss ÷ loss at half ÷ 2</source>
+        <translation>übrig = gemacht × (1 ÷ Anteil − 1), Anteil = Verlust ÷ Verlust bei der Hälfte ÷ 2</translation>
+    </message>
+    <message>
+        <source>Starting values of this project; with five sets of your own, yours.</source>
+        <translation>Startwerte dieses Projekts; mit fünf eigenen Sätzen deine.</translation>
+    </message>
+    <message>
+        <source>Wide: the range is shown. The stop of a set never rests on it.</source>
+        <translation>Weit: Die Spanne wird gezeigt. Das Ende eines Satzes beruht nie darauf.</translation>
+    </message>
+    <message>
+        <source>What a decision rests on</source>
+        <translation>Worauf eine Entscheidung beruht</translation>
+    </message>
+    <message>
+        <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
+        <translation>Weiter, bleiben, zurück, erleichtern oder Pause: Jede Zeile ist eine Prüfung mit Wert und Erlaubtem. Weiter geht es mit genug Einheiten und Tagen auf der Sprosse, einer Zeit, die um mehr sank, als sie schwankt, und gehaltener Geschwindigkeit und Kraft.</translation>
+    </message>
+    <message>
+        <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
+        <translation>Regeln dieses Projekts, jede mit ihrer Herkunft in den Regeln des Programms.</translation>
+    </message>
+    <message>
+        <source>A rule is no proof. Your answer is kept with it, and counts.</source>
+        <translation>Eine Regel ist kein Beweis. Deine Antwort bleibt dabei und zählt.</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Typischer Fehler</translation>
+    </message>
+    <message>
+        <source>How far a session&apos;s value wanders by itself, from one session to the next. A change counts only beyond it.</source>
+        <translation>Wie sehr der Wert einer Einheit von selbst schwankt, von einer zur nächsten. Eine Änderung zählt nur darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>standard deviation of differences of successive sessions ÷ √2</source>
+        <translation>Standardabweichung der Differenzen aufeinanderfolgender Einheiten ÷ √2</translation>
+    </message>
+    <message>
+        <source>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</source>
+        <translation>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</translation>
+    </message>
+    <message>
+        <source>It begins with a prior and becomes yours with the sessions.</source>
+        <translation>Er beginnt mit einem Vorwert und wird mit den Einheiten deiner.</translation>
+    </message>
+    <message>
+        <source>A trend over the season</source>
+        <translation>Ein Verlauf über die Saison</translation>
+    </message>
+    <message>
+        <source>Each point is a session&apos;s probe set. Only points on the same rung are to be compared: a shorter range is quicker anyway.</source>
+        <translation>Jeder Punkt ist der Probesatz einer Einheit. Nur Punkte auf derselben Sprosse sind vergleichbar: Ein kürzerer Weg ist ohnehin schneller.</translation>
+    </message>
+    <message>
+        <source>Lines are Theil-Sen lines (Theil 1950, Sen 1968): one bad day does not move them.</source>
+        <translation>Linien sind Theil-Sen-Linien (Theil 1950, Sen 1968): Ein schlechter Tag verschiebt sie nicht.</translation>
+    </message>
+    <message>
+        <source>Look at several weeks, never at one point.</source>
+        <translation>Sieh auf mehrere Wochen, nie auf einen Punkt.</translation>
+    </message>
+    <message>
+        <source>Load and velocity</source>
+        <translation>Last und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
+        <translation>Schwerer ist langsamer, fast entlang einer Linie, die auf jeder Übung und Sprosse deine eigene ist.</translation>
+    </message>
+    <message>
+        <source>velocity = a + b × load, least squares and robust</source>
+        <translation>Geschwindigkeit = a + b × Last, kleinste Quadrate und robust</translation>
+    </message>
+    <message>
+        <source>Two loads far apart and a third between make it steady.</source>
+        <translation>Zwei weit auseinanderliegende Lasten und eine dritte dazwischen machen sie ruhig.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM</source>
+        <translation>Geschätztes 1RM</translation>
+    </message>
+    <message>
+        <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
+        <translation>Die Last, bei der die Linie die Geschwindigkeit trifft, die für höchstens eine Wiederholung veröffentlicht ist. Lade sie nie auf, um zu sehen, ob sie stimmt.</translation>
+    </message>
+    <message>
+        <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
+        <translation>Last, wo die Linie die Geschwindigkeit beim 1RM trifft; Intervall nach Fieller</translation>
+    </message>
+    <message>
+        <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
+        <translation>Geschwindigkeiten beim 1RM: für wenige Übungen veröffentlicht, neben der Zahl genannt.</translation>
+    </message>
+    <message>
+        <source>Its 95 % interval is shown; people also differ in the velocity itself.</source>
+        <translation>Das 95-%-Intervall wird gezeigt; auch in der Geschwindigkeit selbst unterscheiden sich Menschen.</translation>
+    </message>
+    <message>
+        <source>Warm-up check</source>
+        <translation>Aufwärmprüfung</translation>
+    </message>
+    <message>
+        <source>The velocity at two warm-up loads against your own at these loads. It can take load or sets off today, never put any on.</source>
+        <translation>Die Geschwindigkeit bei zwei Aufwärmlasten gegen deine eigene bei diesen Lasten. Sie kann heute Last oder Sätze wegnehmen, nie etwas dazugeben.</translation>
+    </message>
+    <message>
+        <source>A rule of this project.</source>
+        <translation>Eine Regel dieses Projekts.</translation>
+    </message>
+    <message>
+        <source>A loss counts where both loads are slower by more than the typical error.</source>
+        <translation>Ein Verlust zählt, wo beide Lasten um mehr als den typischen Fehler langsamer sind.</translation>
+    </message>
+    <message>
+        <source>Contact and flight</source>
+        <translation>Kontakt und Flug</translation>
+    </message>
+    <message>
+        <source>How long the foot is on the ground, and how long in the air after it. Contacts up to 250 ms count as fast.</source>
+        <translation>Wie lange der Fuß am Boden ist und wie lange danach in der Luft. Kontakte bis 250 ms gelten als schnell.</translation>
+    </message>
+    <message>
+        <source>Schmidtbleicher 1992, in Komi (ed), Strength and Power in Sport; from memory.</source>
+        <translation>Schmidtbleicher 1992, in Komi (Hrsg.), Strength and Power in Sport; aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>From video of 240 pictures a second ± 4 ms.</source>
+        <translation>Aus Video mit 240 Bildern je Sekunde ± 4 ms.</translation>
+    </message>
+    <message>
+        <source>Jump height</source>
+        <translation>Sprunghöhe</translation>
+    </message>
+    <message>
+        <source>How high the body rose, from how long it flew.</source>
+        <translation>Wie hoch der Körper stieg, aus der Dauer des Flugs.</translation>
+    </message>
+    <message>
+        <source>height = g × flight² ÷ 8</source>
+        <translation>Höhe = g × Flug² ÷ 8</translation>
+    </message>
+    <message>
+        <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
+        <translation>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>It holds where the body lands as it took off: bent knees make it too high.</source>
+        <translation>Es gilt, wo der Körper landet, wie er absprang: Gebeugte Knie machen es zu hoch.</translation>
+    </message>
+    <message>
+        <source>Reactive strength index, RSI</source>
+        <translation>Reaktivkraftindex, RSI</translation>
+    </message>
+    <message>
+        <source>Height for the time on the ground: high and quick together.</source>
+        <translation>Höhe für die Zeit am Boden: hoch und schnell zugleich.</translation>
+    </message>
+    <message>
+        <source>RSI = height ÷ contact time</source>
+        <translation>RSI = Höhe ÷ Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</source>
+        <translation>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</translation>
+    </message>
+    <message>
+        <source>A day&apos;s value wanders by about 7 %.</source>
+        <translation>Ein Tageswert schwankt um etwa 7 %.</translation>
+    </message>
+    <message>
+        <source>Top speed and time constant</source>
+        <translation>Höchsttempo und Zeitkonstante</translation>
+    </message>
+    <message>
+        <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
+        <translation>Das Tempo, auf das die Zwischenzeiten weisen, und wie bald es erreicht ist: nach einer Zeitkonstante 63 %, nach drei 95 %.</translation>
+    </message>
+    <message>
+        <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
+        <translation>v(t) = Höchsttempo × (1 − exp(−t ÷ τ)), an die Zwischenzeiten angepasst</translation>
+    </message>
+    <message>
+        <source>Furusawa, Hill, Parkinson 1927; on splits Samozino et al. 2016, doi:10.1111/sms.12490.</source>
+        <translation>Furusawa, Hill, Parkinson 1927; mit Zwischenzeiten Samozino et al. 2016, doi:10.1111/sms.12490.</translation>
+    </message>
+    <message>
+        <source>One standard error stands beside it. The model is no exact law.</source>
+        <translation>Ein Standardfehler steht daneben. Das Modell ist kein genaues Gesetz.</translation>
+    </message>
+    <message>
+        <source>Force and power of a sprint</source>
+        <translation>Kraft und Leistung eines Sprints</translation>
+    </message>
+    <message>
+        <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
+        <translation>Waagerechte Kraft und Leistung aus der Tempokurve, deinem Gewicht und dem Luftwiderstand.</translation>
+    </message>
+    <message>
+        <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
+        <translation>F = m × Beschleunigung + k × (v − Wind)²; P = F × v</translation>
+    </message>
+    <message>
+        <source>Samozino et al. 2016, doi:10.1111/sms.12490; equations from memory.</source>
+        <translation>Samozino et al. 2016, doi:10.1111/sms.12490; Gleichungen aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
+        <translation>So sicher wie die Kurve; was nicht eingegeben wurde (Luft, Wind), ist angenommen und gesagt.</translation>
+    </message>
+    <message>
+        <source>Flying speed</source>
+        <translation>Fliegendes Tempo</translation>
+    </message>
+    <message>
+        <source>Mean speed over a zone that is entered at full speed.</source>
+        <translation>Mittleres Tempo über eine Zone, die mit vollem Tempo betreten wird.</translation>
+    </message>
+    <message>
+        <source>zone ÷ time</source>
+        <translation>Zone ÷ Zeit</translation>
+    </message>
+    <message>
+        <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
+        <translation>Von Hand liegen fliegende 20 m um 7 % daneben; Schranken und Video stehen dabei.</translation>
+    </message>
+    <message>
+        <source>Wind-aided</source>
+        <translation>Windunterstützt</translation>
+    </message>
+    <message>
+        <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
+        <translation>Mehr als 2,0 m/s Rückenwind im Wettkampf: Die Zeit ist keine Bestzeit.</translation>
+    </message>
+    <message>
+        <source>World Athletics&apos; technical rules; from memory.</source>
+        <translation>Technische Regeln von World Athletics; aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>As the reading of the wind gauge.</source>
+        <translation>So genau wie der Windmesser.</translation>
+    </message>
+    <message>
+        <source>Fast metres</source>
+        <translation>Schnelle Meter</translation>
+    </message>
+    <message>
+        <source>Metres run at 90 and at 95 % of the best speed of the last 12 months, or above.</source>
+        <translation>Meter mit mindestens 90 und 95 % des besten Tempos der letzten 12 Monate.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the shares are this project&apos;s.</source>
+        <translation>Übliche Praxis, keine Quelle; die Anteile sind die dieses Projekts.</translation>
+    </message>
+    <message>
+        <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
+        <translation>„Etwa“ steht, wo ein Teil aus Strecke und Zeit oder aus der Anstrengung geschätzt ist.</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>Hat es gewirkt?</translation>
+    </message>
+    <message>
+        <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
+        <translation>Ob die Schnelligkeit der Stange und die Sprintzeiten über ihre Trends hinaus miteinander gingen. Nie Ursache genannt.</translation>
+    </message>
+    <message>
+        <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
+        <translation>Rangkorrelation nach Spearman bei fünf Verschiebungen, gegen gedrehte Saisons</translation>
+    </message>
+    <message>
+        <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
+        <translation>Spearman 1904, Am J Psychol 15:72-101; die Prüfung ist von diesem Projekt.</translation>
+    </message>
+    <message>
+        <source>Without any relation it speaks in about 3 of 100 seasons.</source>
+        <translation>Ohne jeden Zusammenhang spricht es in etwa 3 von 100 Saisons.</translation>
+    </message>
+    <message>
+        <source>About 2 to 6 ms rms in simulated sets. A repetition with two peaks is no evidence. It is not a stance&apos;s force peak.</source>
+        <translation>Etwa 2 bis 6 ms (quadratisches Mittel) in simulierten Sätzen. Eine Wiederholung mit zwei Gipfeln ist kein Beleg. Es ist nicht der Kraftgipfel eines Bodenkontakts.</translation>
     </message>
 </context>
 <context>
@@ -2638,6 +3771,10 @@
         <source>Loads by the chart</source>
         <translation>Lasten nach Tabelle</translation>
     </message>
+    <message>
+        <source>Stands large</source>
+        <translation>Groß angezeigt</translation>
+    </message>
 </context>
 <context>
     <name>SharerStrip</name>
@@ -4014,15 +5151,15 @@
     </message>
     <message>
         <source>peak velocity</source>
-        <translation>Höchstgeschwindigkeit</translation>
+        <translation>Höchsttempo</translation>
     </message>
     <message>
         <source>mean velocity</source>
-        <translation>mittlere Geschwindigkeit</translation>
+        <translation>mittleres Tempo</translation>
     </message>
     <message>
         <source>range to peak</source>
-        <translation>Weg bis zum Gipfel</translation>
+        <translation>Weg bis Gipfel</translation>
     </message>
     <message>
         <source>range</source>
@@ -4271,6 +5408,10 @@
     <message>
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
         <translation>Steh kurz still, dann hebe mit voller Absicht. Jede Wiederholung wird angesagt, sobald sie endet.</translation>
+    </message>
+    <message>
+        <source>m/s, %1</source>
+        <translation>m/s, %1</translation>
     </message>
 </context>
 <context>
@@ -4547,6 +5688,13 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
     <message>
         <source>Choose first how it is read.</source>
         <translation>Wähle zuerst, wie er gelesen wird.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::Help</name>
+    <message>
+        <source>What is this: %1?</source>
+        <translation>Was ist das: %1?</translation>
     </message>
 </context>
 <context>

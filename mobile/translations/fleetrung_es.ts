@@ -764,6 +764,737 @@
     </message>
 </context>
 <context>
+    <name>EngineWords</name>
+    <message>
+        <source>Squat</source>
+        <translation>Sentadilla</translation>
+    </message>
+    <message>
+        <source>Step-up</source>
+        <translation>Subida al cajón</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Cargada</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Bisagra</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation>Tirón</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>Salto en caída</translation>
+    </message>
+    <message>
+        <source>Ankle</source>
+        <translation>Tobillo</translation>
+    </message>
+    <message>
+        <source>Full squat</source>
+        <translation>Sentadilla completa</translation>
+    </message>
+    <message>
+        <source>Parallel squat</source>
+        <translation>Sentadilla paralela</translation>
+    </message>
+    <message>
+        <source>Half squat</source>
+        <translation>Media sentadilla</translation>
+    </message>
+    <message>
+        <source>Quarter squat</source>
+        <translation>Cuarto de sentadilla</translation>
+    </message>
+    <message>
+        <source>Quarter squat from pins</source>
+        <translation>Cuarto de sentadilla desde topes</translation>
+    </message>
+    <message>
+        <source>Short drop squat</source>
+        <translation>Sentadilla con caída corta</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Completa</translation>
+    </message>
+    <message>
+        <source>Parallel</source>
+        <translation>Paralela</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Media</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Cuarto</translation>
+    </message>
+    <message>
+        <source>Quarter from pins</source>
+        <translation>Cuarto desde topes</translation>
+    </message>
+    <message>
+        <source>Short drop</source>
+        <translation>Caída corta</translation>
+    </message>
+    <message>
+        <source>Step-up, %1</source>
+        <translation>Subida al cajón, %1</translation>
+    </message>
+    <message>
+        <source>Clean from the floor, caught low</source>
+        <translation>Cargada desde el suelo, recogida abajo</translation>
+    </message>
+    <message>
+        <source>Power clean from the floor</source>
+        <translation>Cargada de potencia desde el suelo</translation>
+    </message>
+    <message>
+        <source>Power clean from blocks at the knee</source>
+        <translation>Cargada de potencia desde tacos a la rodilla</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang</source>
+        <translation>Cargada de potencia colgante</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang, fast drop</source>
+        <translation>Cargada de potencia colgante, bajada rápida</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to mid-shin</source>
+        <translation>Peso muerto rumano hasta media espinilla</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to the knee</source>
+        <translation>Peso muerto rumano hasta la rodilla</translation>
+    </message>
+    <message>
+        <source>Quarter hinge</source>
+        <translation>Cuarto de bisagra</translation>
+    </message>
+    <message>
+        <source>Pull from the floor</source>
+        <translation>Tirón desde el suelo</translation>
+    </message>
+    <message>
+        <source>Pull from knee blocks</source>
+        <translation>Tirón desde tacos a la rodilla</translation>
+    </message>
+    <message>
+        <source>Pull from mid-thigh blocks</source>
+        <translation>Tirón desde tacos a medio muslo</translation>
+    </message>
+    <message>
+        <source>High pull from mid-thigh</source>
+        <translation>Tirón alto desde medio muslo</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, entry</source>
+        <translation>Salto en caída, %1, inicio</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way up</source>
+        <translation>Salto en caída, %1, subiendo</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way down</source>
+        <translation>Salto en caída, %1, bajando</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, quickest contact</source>
+        <translation>Salto en caída, %1, contacto más corto</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1</source>
+        <translation>Salto en caída, %1</translation>
+    </message>
+    <message>
+        <source>Calf raise through full range</source>
+        <translation>Elevación de talones completa</translation>
+    </message>
+    <message>
+        <source>Calf raise, upper half</source>
+        <translation>Elevación de talones, mitad alta</translation>
+    </message>
+    <message>
+        <source>Loaded ankle hops</source>
+        <translation>Saltitos de tobillo con carga</translation>
+    </message>
+    <message>
+        <source>general preparation</source>
+        <translation>preparación general</translation>
+    </message>
+    <message>
+        <source>special preparation</source>
+        <translation>preparación especial</translation>
+    </message>
+    <message>
+        <source>pre-competition</source>
+        <translation>precompetición</translation>
+    </message>
+    <message>
+        <source>competition</source>
+        <translation>competición</translation>
+    </message>
+    <message>
+        <source>taper</source>
+        <translation>puesta a punto</translation>
+    </message>
+    <message>
+        <source>transition</source>
+        <translation>transición</translation>
+    </message>
+    <message>
+        <source>time to peak velocity</source>
+        <translation>tiempo hasta la velocidad máxima</translation>
+    </message>
+    <message>
+        <source>time to peak</source>
+        <translation>tiempo hasta el pico</translation>
+    </message>
+    <message>
+        <source>drop time</source>
+        <translation>tiempo de caída</translation>
+    </message>
+    <message>
+        <source>contact time</source>
+        <translation>tiempo de contacto</translation>
+    </message>
+    <message>
+        <source>sessions on this rung</source>
+        <translation>sesiones en este peldaño</translation>
+    </message>
+    <message>
+        <source>days on this rung</source>
+        <translation>días en este peldaño</translation>
+    </message>
+    <message>
+        <source>days past the latest date</source>
+        <translation>días tras la fecha límite</translation>
+    </message>
+    <message>
+        <source>days until the next rung&apos;s phase</source>
+        <translation>días hasta la fase del siguiente peldaño</translation>
+    </message>
+    <message>
+        <source>days away from this ladder</source>
+        <translation>días sin esta escalera</translation>
+    </message>
+    <message>
+        <source>days since a heavy ladder stepped</source>
+        <translation>días desde que avanzó una escalera pesada</translation>
+    </message>
+    <message>
+        <source>strength against the first four sessions</source>
+        <translation>fuerza frente a las cuatro primeras sesiones</translation>
+    </message>
+    <message>
+        <source>probe velocity against entry</source>
+        <translation>velocidad de control frente al inicio</translation>
+    </message>
+    <message>
+        <source>valid repetitions</source>
+        <translation>repeticiones válidas</translation>
+    </message>
+    <message>
+        <source>reactive strength index</source>
+        <translation>índice de fuerza reactiva</translation>
+    </message>
+    <message>
+        <source>sleep</source>
+        <translation>sueño</translation>
+    </message>
+    <message>
+        <source>pain</source>
+        <translation>dolor</translation>
+    </message>
+    <message>
+        <source>%1, gain since entry</source>
+        <translation>%1, mejora desde el inicio</translation>
+    </message>
+    <message>
+        <source>%1, last two sooner than the six before</source>
+        <translation>%1, dos últimas antes que las seis previas</translation>
+    </message>
+    <message>
+        <source>%1, later than before</source>
+        <translation>%1, más tarde que antes</translation>
+    </message>
+    <message>
+        <source>slower than usual at %1</source>
+        <translation>más lento de lo usual con %1</translation>
+    </message>
+    <message>
+        <source>days to %1</source>
+        <translation>días hasta %1</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 sesiones</translation>
+    </message>
+    <message>
+        <source>%1 session</source>
+        <translation>%1 sesión</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 día</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>%1 de 10</translation>
+    </message>
+    <message>
+        <source>at least %1, counted as done: strength is up, speed is not</source>
+        <translation>al menos %1, se da por hecho: sube la fuerza, no la velocidad</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen, for show</source>
+        <translation>visible desde %1, informativo</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como mucho %1</translation>
+    </message>
+    <message>
+        <source>above %1, levelled off</source>
+        <translation>más de %1, estancada</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>más de %1</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>menos de %1</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>más de %1</translation>
+    </message>
+    <message>
+        <source>%1, for show</source>
+        <translation>%1, informativo</translation>
+    </message>
+    <message>
+        <source>On %1 time to peak came down from %2 to %3, more than it wanders by itself, and velocity held: go to %4.</source>
+        <translation>En %1 el tiempo hasta el pico bajó de %2 a %3, más de lo que oscila por sí solo, y la velocidad se mantuvo: pasa a %4.</translation>
+    </message>
+    <message>
+        <source>Stay on this box: %1.</source>
+        <translation>Sigue en este cajón: %1.</translation>
+    </message>
+    <message>
+        <source>Stay on %1: %2.</source>
+        <translation>Sigue en %1: %2.</translation>
+    </message>
+    <message>
+        <source>At the latest the next step comes after %1.</source>
+        <translation>A más tardar, el próximo paso llega tras el %1.</translation>
+    </message>
+    <message>
+        <source>%1 is the last rung: it is kept to the last competition.</source>
+        <translation>%1 es el último peldaño: se mantiene hasta la última competición.</translation>
+    </message>
+    <message>
+        <source>No session on this rung yet.</source>
+        <translation>Aún no hay sesión en este peldaño.</translation>
+    </message>
+    <message>
+        <source>Fewer than three sessions with a measured %1 on this rung.</source>
+        <translation>Menos de tres sesiones con %1 medido en este peldaño.</translation>
+    </message>
+    <message>
+        <source>The time for %1 ended on %2: go to %3.</source>
+        <translation>El tiempo de %1 acabó el %2: pasa a %3.</translation>
+    </message>
+    <message>
+        <source>No gain is claimed.</source>
+        <translation>No se afirma ninguna mejora.</translation>
+    </message>
+    <message>
+        <source>Contact is quick and the reactive strength index holds: go to %1.</source>
+        <translation>El contacto es rápido y el índice de fuerza reactiva se mantiene: pasa a %1.</translation>
+    </message>
+    <message>
+        <source>Stay here if heels strike.</source>
+        <translation>Quédate aquí si golpean los talones.</translation>
+    </message>
+    <message>
+        <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
+        <translation>Las dos últimas sesiones llegaron %1 más tarde que las seis previas: %2 % menos de carga.</translation>
+    </message>
+    <message>
+        <source>A very poor night: %1 % fewer sets, no step.</source>
+        <translation>Una noche muy mala: %1 % menos de series, sin avanzar.</translation>
+    </message>
+    <message>
+        <source>You chose not to lift today.</source>
+        <translation>Elegiste no levantar hoy.</translation>
+    </message>
+    <message>
+        <source>The rung waits.</source>
+        <translation>El peldaño espera.</translation>
+    </message>
+    <message>
+        <source>See a clinician before you go on.</source>
+        <translation>Ve al médico antes de seguir.</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
+        <translation>Dolor de %1 de 10 donde carga este ejercicio: hoy descansa; puede sustituirlo otro que no cargue ahí.</translation>
+    </message>
+    <message>
+        <source>This day lies outside the season.</source>
+        <translation>Este día está fuera de la temporada.</translation>
+    </message>
+    <message>
+        <source>Transition: active rest, no primary lifts.</source>
+        <translation>Transición: descanso activo, sin ejercicios principales.</translation>
+    </message>
+    <message>
+        <source>%1 is today: no lifting.</source>
+        <translation>%1 es hoy: no se levanta.</translation>
+    </message>
+    <message>
+        <source>%1 is in %2: nothing heavy.</source>
+        <translation>%1 es en %2: nada pesado.</translation>
+    </message>
+    <message>
+        <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
+        <translation>Se permite una activación ligera y rápida de hasta %1 repeticiones al %2 o menos.</translation>
+    </message>
+    <message>
+        <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
+        <translation>El paso a %1 está listo, pero otra escalera pesada avanzó %2: espera.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>ayer</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>hace %1 días</translation>
+    </message>
+    <message>
+        <source>%1 more session on this rung</source>
+        <translation>%1 sesión más en este peldaño</translation>
+    </message>
+    <message>
+        <source>%1 more sessions on this rung</source>
+        <translation>%1 sesiones más en este peldaño</translation>
+    </message>
+    <message>
+        <source>%1 more day on this rung</source>
+        <translation>%1 día más en este peldaño</translation>
+    </message>
+    <message>
+        <source>%1 more days on this rung</source>
+        <translation>%1 días más en este peldaño</translation>
+    </message>
+    <message>
+        <source>%1 until the phase in which %2 begins</source>
+        <translation>%1 hasta la fase en que empieza %2</translation>
+    </message>
+    <message>
+        <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
+        <translation>%1 no es menor que al inicio, y solo %2 superan lo que oscila por sí solo</translation>
+    </message>
+    <message>
+        <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
+        <translation>%1 es %2 menor que al inicio, y solo %3 superan lo que oscila por sí solo</translation>
+    </message>
+    <message>
+        <source>strength is down by %1 % on this rung; a maintenance set is added</source>
+        <translation>la fuerza bajó un %1 % en este peldaño; se añade una serie de mantenimiento</translation>
+    </message>
+    <message>
+        <source>only %1 % of the last repetitions kept the full range of this rung</source>
+        <translation>solo el %1 % de las últimas repeticiones mantuvo el recorrido del peldaño</translation>
+    </message>
+    <message>
+        <source>Find a load of effort 7 of 10 for %1 repetitions; about %2 of it is the probe load for the whole stay.</source>
+        <translation>Busca una carga de esfuerzo 7 de 10 para %1 repeticiones; cerca del %2 es la carga de control para toda la estancia.</translation>
+    </message>
+    <message>
+        <source>A low day: no heavy lifts without sprints before them.</source>
+        <translation>Un día suave: sin ejercicios pesados si antes no hay carreras.</translation>
+    </message>
+    <message>
+        <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
+        <translation>Fleetrung no es consejo médico. Trabaja con un entrenador o médico titulado; las normas locales y del centro van primero. No entrenes con dolor, lesión o enfermedad; en el embarazo pregunta antes a un médico.</translation>
+    </message>
+    <message>
+        <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
+        <translation>Un tutor debe haber dado permiso y un médico el visto bueno. Alguien cualificado vigila cada sesión. La carga crece como mucho un 10 %, como mucho tres días no seguidos por semana.</translation>
+    </message>
+    <message>
+        <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
+        <translation>Usa topes de seguridad y alguien que vigile. La técnica va antes que la carga: para la serie cuando falle.</translation>
+    </message>
+    <message>
+        <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
+        <translation>Un recorrido corto pone más peso en la espalda del que aguantas más abajo. Pon los topes justo bajo el punto más bajo, ten quien vigile y no pases de la carga indicada.</translation>
+    </message>
+    <message>
+        <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
+        <translation>Mantén la espalda como al inicio del tirón. Para con cualquier dolor de espalda.</translation>
+    </message>
+    <message>
+        <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
+        <translation>Cae sobre el antepié en suelo firme y liso. Para cuando golpeen los talones o el contacto se alargue. No más de los contactos indicados, con dos o tres días entre medias.</translation>
+    </message>
+    <message>
+        <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
+        <translation>El dolor es un motivo para parar, no un número que batir. Con dolor fuerte o agudo, cojera o dolor nuevo en los isquiotibiales ve al médico antes de volver a correr o levantar.</translation>
+    </message>
+    <message>
+        <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
+        <translation>Un 1RM estimado por repeticiones o velocidad es una estimación. No lo cargues sin probar.</translation>
+    </message>
+    <message>
+        <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
+        <translation>Que la fuerza de recorridos cortos se pase mejor a la carrera es la hipótesis de trabajo, con pruebas a ambos lados (a favor: Rhea et al. 2016, Human Movement 17(1):43-49; en contra: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>previsto</translation>
+    </message>
+    <message>
+        <source>main one</source>
+        <translation>principal</translation>
+    </message>
+    <message>
+        <source>probe set</source>
+        <translation>serie de control</translation>
+    </message>
+    <message>
+        <source>target band</source>
+        <translation>banda objetivo</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>una carrera</translation>
+    </message>
+    <message>
+        <source>best of the day</source>
+        <translation>mejor del día</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>no es prueba</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>curva</translation>
+    </message>
+    <message>
+        <source>top speed</source>
+        <translation>velocidad punta</translation>
+    </message>
+    <message>
+        <source>mean speed</source>
+        <translation>velocidad media</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>a split</source>
+        <translation>un parcial</translation>
+    </message>
+    <message>
+        <source>usual error</source>
+        <translation>error usual</translation>
+    </message>
+    <message>
+        <source>your line</source>
+        <translation>tu línea</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>la línea</translation>
+    </message>
+    <message>
+        <source>fastest at a load</source>
+        <translation>más rápida por carga</translation>
+    </message>
+    <message>
+        <source>fastest repetition of a day</source>
+        <translation>repetición más rápida del día</translation>
+    </message>
+    <message>
+        <source>estimated 1RM</source>
+        <translation>1RM estimado</translation>
+    </message>
+    <message>
+        <source>chance reaches</source>
+        <translation>el azar llega a</translation>
+    </message>
+    <message>
+        <source>first steps</source>
+        <translation>primeros pasos</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semana %1</translation>
+    </message>
+    <message>
+        <source>Above the line: later than fitted.</source>
+        <translation>Sobre la línea: más tarde que la curva.</translation>
+    </message>
+    <message>
+        <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
+        <translation>Sobre cero: barra más rápida, carrera más rápida esas semanas después. Bigotes: 95 %, informativo.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
+        <translation>Cada marca es una repetición, desde el inicio de la subida. Los tiempos de contacto son escala, no meta.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset.</source>
+        <translation>Cada marca es una repetición, desde el inicio de la subida.</translation>
+    </message>
+    <message>
+        <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
+        <translation>Más abajo es más rápido. Junto al mejor del día: viento en m/s, a favor positivo.</translation>
+    </message>
+    <message>
+        <source>Lower is faster.</source>
+        <translation>Más abajo es más rápido.</translation>
+    </message>
+    <message>
+        <source>Times of different rungs are not to be compared: a shorter range is quicker anyway.</source>
+        <translation>Los tiempos de peldaños distintos no se comparan: un recorrido corto ya es más rápido.</translation>
+    </message>
+    <message>
+        <source>No fit.</source>
+        <translation>Sin curva.</translation>
+    </message>
+    <message>
+        <source>No measured loads yet.</source>
+        <translation>Aún sin cargas medidas.</translation>
+    </message>
+    <message>
+        <source>No probe sets yet.</source>
+        <translation>Aún sin series de control.</translation>
+    </message>
+    <message>
+        <source>No runs yet.</source>
+        <translation>Aún sin carreras.</translation>
+    </message>
+    <message>
+        <source>No weeks with both yet.</source>
+        <translation>Aún sin semanas con ambos.</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen</source>
+        <translation>visible desde %1</translation>
+    </message>
+    <message>
+        <source>Refused by the athlete</source>
+        <translation>Rechazado por el atleta</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <source>Pain: another lift</source>
+        <translation>Dolor: otro ejercicio</translation>
+    </message>
+    <message>
+        <source>Outside the season</source>
+        <translation>Fuera de temporada</translation>
+    </message>
+    <message>
+        <source>Transition</source>
+        <translation>Transición</translation>
+    </message>
+    <message>
+        <source>Travel, exams, illness or injury</source>
+        <translation>Viaje, exámenes, enfermedad o lesión</translation>
+    </message>
+    <message>
+        <source>A new macrocycle</source>
+        <translation>Un macrociclo nuevo</translation>
+    </message>
+    <message>
+        <source>Layoff</source>
+        <translation>Parón</translation>
+    </message>
+    <message>
+        <source>Rest before a competition</source>
+        <translation>Descanso antes de competir</translation>
+    </message>
+    <message>
+        <source>Ease: later than before</source>
+        <translation>Aflojar: más tarde que antes</translation>
+    </message>
+    <message>
+        <source>Ease: a poor night</source>
+        <translation>Aflojar: mala noche</translation>
+    </message>
+    <message>
+        <source>Step by date</source>
+        <translation>Avanzar por fecha</translation>
+    </message>
+    <message>
+        <source>Up to the next box</source>
+        <translation>Al siguiente cajón</translation>
+    </message>
+    <message>
+        <source>Step for evidence</source>
+        <translation>Avanzar por pruebas</translation>
+    </message>
+    <message>
+        <source>Step by exposure, by choice</source>
+        <translation>Avanzar por exposición, a elección</translation>
+    </message>
+    <message>
+        <source>No response</source>
+        <translation>Sin respuesta</translation>
+    </message>
+    <message>
+        <source>One heavy step in seven days</source>
+        <translation>Un paso pesado en siete días</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceRow</name>
     <message>
         <source>met</source>
@@ -780,6 +1511,21 @@
     <message>
         <source>%1: %2, allowed %3, %4</source>
         <translation>%1: %2, permitido %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>ExplainSheet</name>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>How sure: %1</source>
+        <translation>Qué seguro es: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
     </message>
 </context>
 <context>
@@ -904,6 +1650,393 @@
     <message>
         <source>Likely a motion sensor</source>
         <translation>Quizá un sensor de movimiento</translation>
+    </message>
+</context>
+<context>
+    <name>HelpWords</name>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Tiempo hasta la velocidad máxima</translation>
+    </message>
+    <message>
+        <source>From the instant the bar begins to rise to the instant it is fastest. The season&apos;s evidence: on one rung, at one load, it should come sooner.</source>
+        <translation>Desde que la barra empieza a subir hasta que va más rápida. La prueba de la temporada: en un peldaño, con una carga, debe llegar antes.</translation>
+    </message>
+    <message>
+        <source>instant of peak velocity − instant of concentric start</source>
+        <translation>instante de la velocidad máxima − inicio de la subida</translation>
+    </message>
+    <message>
+        <source>Common practice, no source.</source>
+        <translation>Práctica común, sin fuente.</translation>
+    </message>
+    <message>
+        <source>Target band and contact times</source>
+        <translation>Banda objetivo y tiempos de contacto</translation>
+    </message>
+    <message>
+        <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
+        <translation>La banda es donde suele estar el tiempo en este peldaño. Las bandas pálidas son tiempos de contacto de una carrera, como escala y no como meta.</translation>
+    </message>
+    <message>
+        <source>A starting value of this project, later your own values.</source>
+        <translation>Un valor inicial de este proyecto, luego los tuyos.</translation>
+    </message>
+    <message>
+        <source>A guide: your own line on the rung counts.</source>
+        <translation>Una guía: cuenta tu propia línea en el peldaño.</translation>
+    </message>
+    <message>
+        <source>Mean velocity</source>
+        <translation>Velocidad media</translation>
+    </message>
+    <message>
+        <source>How fast the bar rose on average, from its start to its end.</source>
+        <translation>Lo rápido que subió la barra de media, de principio a fin.</translation>
+    </message>
+    <message>
+        <source>way of the concentric phase ÷ its duration</source>
+        <translation>recorrido de la subida ÷ su duración</translation>
+    </message>
+    <message>
+        <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
+        <translation>Unos 4 mm/s en series simuladas; el valor de un día oscila unos 0,04 m/s.</translation>
+    </message>
+    <message>
+        <source>Peak velocity</source>
+        <translation>Velocidad máxima</translation>
+    </message>
+    <message>
+        <source>The greatest speed of the bar on its way up. Told for lifts that throw or catch.</source>
+        <translation>La mayor velocidad de la barra al subir. Para ejercicios en que se lanza o se recoge.</translation>
+    </message>
+    <message>
+        <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
+        <translation>Unos 7 mm/s en series simuladas; frente a cámaras, 24 mm/s.</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
+        <translation>El camino vertical de la barra. Cada peldaño pide el suyo; una repetición muy por debajo de la mediana de la serie se marca como parcial.</translation>
+    </message>
+    <message>
+        <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
+        <translation>Unos 3 mm en series simuladas, 15 mm frente a cámaras.</translation>
+    </message>
+    <message>
+        <source>Velocity loss</source>
+        <translation>Pérdida de velocidad</translation>
+    </message>
+    <message>
+        <source>How much slower the last repetition was than the fastest of the set. The set ends at the loss that the phase allows, however many repetitions that are.</source>
+        <translation>Cuánto más lenta fue la última repetición que la más rápida de la serie. La serie acaba con la pérdida que permite la fase, sean las repeticiones que sean.</translation>
+    </message>
+    <message>
+        <source>1 − last mean velocity ÷ fastest mean velocity</source>
+        <translation>1 − última ÷ mayor velocidad media</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the limits are starting values of this project.</source>
+        <translation>Práctica común, sin fuente; los límites son valores iniciales de este proyecto.</translation>
+    </message>
+    <message>
+        <source>Two repetitions of the same effort differ by a few hundredths of a metre per second.</source>
+        <translation>Dos repeticiones con la misma intención difieren en unas centésimas de metro por segundo.</translation>
+    </message>
+    <message>
+        <source>Repetitions left</source>
+        <translation>Repeticiones que quedan</translation>
+    </message>
+    <message>
+        <source>A guess from the loss of velocity: how many more could have been done.</source>
+        <translation>Una estimación por la pérdida de velocidad: cuántas más se habrían podido hacer.</translation>
+    </message>
+    <message>
+        <source>left = done × (1 ÷ share − 1), share = loss ÷ loss at half ÷ 2</source>
+        <translation>quedan = hechas × (1 ÷ parte − 1), parte = pérdida ÷ pérdida a la mitad ÷ 2</translation>
+    </message>
+    <message>
+        <source>Starting values of this project; with five sets of your own, yours.</source>
+        <translation>Valores iniciales de este proyecto; con cinco series tuyas, los tuyos.</translation>
+    </message>
+    <message>
+        <source>Wide: the range is shown. The stop of a set never rests on it.</source>
+        <translation>Amplia: se muestra el margen. La parada de una serie nunca depende de esto.</translation>
+    </message>
+    <message>
+        <source>What a decision rests on</source>
+        <translation>En qué se basa una decisión</translation>
+    </message>
+    <message>
+        <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
+        <translation>Avanzar, mantener, retroceder, aflojar o descansar: cada línea es una prueba con su valor y lo permitido. Para avanzar hacen falta sesiones y días en el peldaño, un tiempo que bajó más de lo que oscila, y velocidad y fuerza que se mantuvieron.</translation>
+    </message>
+    <message>
+        <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
+        <translation>Reglas de este proyecto, cada una con su origen en las reglas del programa.</translation>
+    </message>
+    <message>
+        <source>A rule is no proof. Your answer is kept with it, and counts.</source>
+        <translation>Una regla no es una demostración. Tu respuesta se guarda con ella y cuenta.</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Error típico</translation>
+    </message>
+    <message>
+        <source>How far a session&apos;s value wanders by itself, from one session to the next. A change counts only beyond it.</source>
+        <translation>Cuánto oscila por sí solo el valor de una sesión a otra. Un cambio solo cuenta si lo supera.</translation>
+    </message>
+    <message>
+        <source>standard deviation of differences of successive sessions ÷ √2</source>
+        <translation>desviación típica de las diferencias de sesiones seguidas ÷ √2</translation>
+    </message>
+    <message>
+        <source>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</source>
+        <translation>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</translation>
+    </message>
+    <message>
+        <source>It begins with a prior and becomes yours with the sessions.</source>
+        <translation>Empieza con un valor previo y se vuelve tuyo con las sesiones.</translation>
+    </message>
+    <message>
+        <source>A trend over the season</source>
+        <translation>Una tendencia en la temporada</translation>
+    </message>
+    <message>
+        <source>Each point is a session&apos;s probe set. Only points on the same rung are to be compared: a shorter range is quicker anyway.</source>
+        <translation>Cada punto es la serie de control de una sesión. Solo se comparan puntos del mismo peldaño: un recorrido corto ya es más rápido.</translation>
+    </message>
+    <message>
+        <source>Lines are Theil-Sen lines (Theil 1950, Sen 1968): one bad day does not move them.</source>
+        <translation>Las líneas son de Theil-Sen (Theil 1950, Sen 1968): un mal día no las mueve.</translation>
+    </message>
+    <message>
+        <source>Look at several weeks, never at one point.</source>
+        <translation>Mira varias semanas, nunca un punto.</translation>
+    </message>
+    <message>
+        <source>Load and velocity</source>
+        <translation>Carga y velocidad</translation>
+    </message>
+    <message>
+        <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
+        <translation>Más pesado es más lento, casi en una línea que es tuya en cada ejercicio y peldaño.</translation>
+    </message>
+    <message>
+        <source>velocity = a + b × load, least squares and robust</source>
+        <translation>velocidad = a + b × carga, mínimos cuadrados y robusta</translation>
+    </message>
+    <message>
+        <source>Two loads far apart and a third between make it steady.</source>
+        <translation>Dos cargas muy distintas y una tercera entre ellas la hacen firme.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM</source>
+        <translation>1RM estimado</translation>
+    </message>
+    <message>
+        <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
+        <translation>La carga en que la línea llega a la velocidad publicada para una sola repetición. Nunca la cargues para ver si es verdad.</translation>
+    </message>
+    <message>
+        <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
+        <translation>carga donde la línea llega a la velocidad al 1RM; intervalo de Fieller</translation>
+    </message>
+    <message>
+        <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
+        <translation>Velocidades al 1RM: publicadas para pocos ejercicios, nombradas junto al número.</translation>
+    </message>
+    <message>
+        <source>Its 95 % interval is shown; people also differ in the velocity itself.</source>
+        <translation>Se muestra su intervalo del 95 %; las personas también difieren en esa velocidad.</translation>
+    </message>
+    <message>
+        <source>Warm-up check</source>
+        <translation>Prueba del calentamiento</translation>
+    </message>
+    <message>
+        <source>The velocity at two warm-up loads against your own at these loads. It can take load or sets off today, never put any on.</source>
+        <translation>La velocidad en dos cargas de calentamiento frente a la tuya en ellas. Puede quitar carga o series hoy, nunca añadir.</translation>
+    </message>
+    <message>
+        <source>A rule of this project.</source>
+        <translation>Una regla de este proyecto.</translation>
+    </message>
+    <message>
+        <source>A loss counts where both loads are slower by more than the typical error.</source>
+        <translation>Una pérdida cuenta si ambas cargas van más lentas que el error típico.</translation>
+    </message>
+    <message>
+        <source>Contact and flight</source>
+        <translation>Contacto y vuelo</translation>
+    </message>
+    <message>
+        <source>How long the foot is on the ground, and how long in the air after it. Contacts up to 250 ms count as fast.</source>
+        <translation>Cuánto está el pie en el suelo y cuánto en el aire después. Hasta 250 ms el contacto es rápido.</translation>
+    </message>
+    <message>
+        <source>Schmidtbleicher 1992, in Komi (ed), Strength and Power in Sport; from memory.</source>
+        <translation>Schmidtbleicher 1992, en Komi (ed.), Strength and Power in Sport; de memoria.</translation>
+    </message>
+    <message>
+        <source>From video of 240 pictures a second ± 4 ms.</source>
+        <translation>De vídeo a 240 imágenes por segundo ± 4 ms.</translation>
+    </message>
+    <message>
+        <source>Jump height</source>
+        <translation>Altura del salto</translation>
+    </message>
+    <message>
+        <source>How high the body rose, from how long it flew.</source>
+        <translation>Cuánto subió el cuerpo, según cuánto voló.</translation>
+    </message>
+    <message>
+        <source>height = g × flight² ÷ 8</source>
+        <translation>altura = g × vuelo² ÷ 8</translation>
+    </message>
+    <message>
+        <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
+        <translation>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; de memoria.</translation>
+    </message>
+    <message>
+        <source>It holds where the body lands as it took off: bent knees make it too high.</source>
+        <translation>Vale si el cuerpo cae como despegó: las rodillas dobladas la aumentan.</translation>
+    </message>
+    <message>
+        <source>Reactive strength index, RSI</source>
+        <translation>Índice de fuerza reactiva, RSI</translation>
+    </message>
+    <message>
+        <source>Height for the time on the ground: high and quick together.</source>
+        <translation>Altura por el tiempo en el suelo: alto y rápido a la vez.</translation>
+    </message>
+    <message>
+        <source>RSI = height ÷ contact time</source>
+        <translation>RSI = altura ÷ tiempo de contacto</translation>
+    </message>
+    <message>
+        <source>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</source>
+        <translation>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</translation>
+    </message>
+    <message>
+        <source>A day&apos;s value wanders by about 7 %.</source>
+        <translation>El valor de un día oscila un 7 %.</translation>
+    </message>
+    <message>
+        <source>Top speed and time constant</source>
+        <translation>Velocidad punta y constante de tiempo</translation>
+    </message>
+    <message>
+        <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
+        <translation>La velocidad a la que apuntan los parciales y lo pronto que se alcanza: tras una constante el 63 %, tras tres el 95 %.</translation>
+    </message>
+    <message>
+        <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
+        <translation>v(t) = velocidad punta × (1 − exp(−t ÷ τ)), ajustada a los parciales</translation>
+    </message>
+    <message>
+        <source>Furusawa, Hill, Parkinson 1927; on splits Samozino et al. 2016, doi:10.1111/sms.12490.</source>
+        <translation>Furusawa, Hill, Parkinson 1927; con parciales Samozino et al. 2016, doi:10.1111/sms.12490.</translation>
+    </message>
+    <message>
+        <source>One standard error stands beside it. The model is no exact law.</source>
+        <translation>Al lado está un error estándar. El modelo no es una ley exacta.</translation>
+    </message>
+    <message>
+        <source>Force and power of a sprint</source>
+        <translation>Fuerza y potencia de una carrera</translation>
+    </message>
+    <message>
+        <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
+        <translation>Fuerza y potencia horizontales según la curva, tu peso y el freno del aire.</translation>
+    </message>
+    <message>
+        <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
+        <translation>F = m × aceleración + k × (v − viento)²; P = F × v</translation>
+    </message>
+    <message>
+        <source>Samozino et al. 2016, doi:10.1111/sms.12490; equations from memory.</source>
+        <translation>Samozino et al. 2016, doi:10.1111/sms.12490; ecuaciones de memoria.</translation>
+    </message>
+    <message>
+        <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
+        <translation>Tan segura como la curva; lo no escrito (aire, viento) se supone y se dice.</translation>
+    </message>
+    <message>
+        <source>Flying speed</source>
+        <translation>Velocidad lanzada</translation>
+    </message>
+    <message>
+        <source>Mean speed over a zone that is entered at full speed.</source>
+        <translation>Velocidad media en una zona a la que se entra a tope.</translation>
+    </message>
+    <message>
+        <source>zone ÷ time</source>
+        <translation>zona ÷ tiempo</translation>
+    </message>
+    <message>
+        <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
+        <translation>A mano, 20 m lanzados fallan un 7 %; células y vídeo se indican al lado.</translation>
+    </message>
+    <message>
+        <source>Wind-aided</source>
+        <translation>Con viento favorable</translation>
+    </message>
+    <message>
+        <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
+        <translation>Más de 2,0 m/s de viento a favor en competición: la marca no es la mejor.</translation>
+    </message>
+    <message>
+        <source>World Athletics&apos; technical rules; from memory.</source>
+        <translation>Reglamento técnico de World Athletics; de memoria.</translation>
+    </message>
+    <message>
+        <source>As the reading of the wind gauge.</source>
+        <translation>Como la lectura del anemómetro.</translation>
+    </message>
+    <message>
+        <source>Fast metres</source>
+        <translation>Metros rápidos</translation>
+    </message>
+    <message>
+        <source>Metres run at 90 and at 95 % of the best speed of the last 12 months, or above.</source>
+        <translation>Metros corridos al 90 y al 95 % de la mejor velocidad de los últimos 12 meses, o más.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the shares are this project&apos;s.</source>
+        <translation>Práctica común, sin fuente; las partes son de este proyecto.</translation>
+    </message>
+    <message>
+        <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
+        <translation>«Unos» figura si una parte se estima por distancia y tiempo o por el esfuerzo.</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>¿Ha funcionado?</translation>
+    </message>
+    <message>
+        <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
+        <translation>Si la rapidez de la barra y los tiempos de carrera fueron juntos más allá de sus tendencias. Nunca se llama causa.</translation>
+    </message>
+    <message>
+        <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
+        <translation>correlación de rangos de Spearman en cinco desfases, frente a temporadas giradas</translation>
+    </message>
+    <message>
+        <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
+        <translation>Spearman 1904, Am J Psychol 15:72-101; la prueba es de este proyecto.</translation>
+    </message>
+    <message>
+        <source>Without any relation it speaks in about 3 of 100 seasons.</source>
+        <translation>Sin relación alguna habla en unas 3 de cada 100 temporadas.</translation>
+    </message>
+    <message>
+        <source>About 2 to 6 ms rms in simulated sets. A repetition with two peaks is no evidence. It is not a stance&apos;s force peak.</source>
+        <translation>Unos 2 a 6 ms (media cuadrática) en series simuladas. Una repetición con dos picos no es prueba. No es el pico de fuerza de un apoyo.</translation>
     </message>
 </context>
 <context>
@@ -2638,6 +3771,10 @@
         <source>Loads by the chart</source>
         <translation>Cargas según la tabla</translation>
     </message>
+    <message>
+        <source>Stands large</source>
+        <translation>En grande</translation>
+    </message>
 </context>
 <context>
     <name>SharerStrip</name>
@@ -4272,6 +5409,10 @@
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
         <translation>Quédate quieto un momento y levanta a tope. Cada repetición se anuncia al acabar.</translation>
     </message>
+    <message>
+        <source>m/s, %1</source>
+        <translation>m/s, %1</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::CalibrationViewModel</name>
@@ -4547,6 +5688,13 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <message>
         <source>Choose first how it is read.</source>
         <translation>Elige antes cómo se lee.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::Help</name>
+    <message>
+        <source>What is this: %1?</source>
+        <translation>¿Qué es esto: %1?</translation>
     </message>
 </context>
 <context>

@@ -764,6 +764,737 @@
     </message>
 </context>
 <context>
+    <name>EngineWords</name>
+    <message>
+        <source>Squat</source>
+        <translation>Squat</translation>
+    </message>
+    <message>
+        <source>Step-up</source>
+        <translation>Montée sur caisse</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>Épaulé</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Charnière</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation>Tirage</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>Saut en contrebas</translation>
+    </message>
+    <message>
+        <source>Ankle</source>
+        <translation>Cheville</translation>
+    </message>
+    <message>
+        <source>Full squat</source>
+        <translation>Squat complet</translation>
+    </message>
+    <message>
+        <source>Parallel squat</source>
+        <translation>Squat parallèle</translation>
+    </message>
+    <message>
+        <source>Half squat</source>
+        <translation>Demi-squat</translation>
+    </message>
+    <message>
+        <source>Quarter squat</source>
+        <translation>Quart de squat</translation>
+    </message>
+    <message>
+        <source>Quarter squat from pins</source>
+        <translation>Quart de squat depuis supports</translation>
+    </message>
+    <message>
+        <source>Short drop squat</source>
+        <translation>Squat à courte chute</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Complet</translation>
+    </message>
+    <message>
+        <source>Parallel</source>
+        <translation>Parallèle</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Demi</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Quart</translation>
+    </message>
+    <message>
+        <source>Quarter from pins</source>
+        <translation>Quart depuis supports</translation>
+    </message>
+    <message>
+        <source>Short drop</source>
+        <translation>Courte chute</translation>
+    </message>
+    <message>
+        <source>Step-up, %1</source>
+        <translation>Montée sur caisse, %1</translation>
+    </message>
+    <message>
+        <source>Clean from the floor, caught low</source>
+        <translation>Épaulé du sol, reçu bas</translation>
+    </message>
+    <message>
+        <source>Power clean from the floor</source>
+        <translation>Épaulé puissance du sol</translation>
+    </message>
+    <message>
+        <source>Power clean from blocks at the knee</source>
+        <translation>Épaulé puissance de plots au genou</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang</source>
+        <translation>Épaulé puissance en suspension</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang, fast drop</source>
+        <translation>Épaulé puissance en suspension, chute vive</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to mid-shin</source>
+        <translation>Soulevé roumain à mi-tibia</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to the knee</source>
+        <translation>Soulevé roumain au genou</translation>
+    </message>
+    <message>
+        <source>Quarter hinge</source>
+        <translation>Quart de charnière</translation>
+    </message>
+    <message>
+        <source>Pull from the floor</source>
+        <translation>Tirage du sol</translation>
+    </message>
+    <message>
+        <source>Pull from knee blocks</source>
+        <translation>Tirage de plots au genou</translation>
+    </message>
+    <message>
+        <source>Pull from mid-thigh blocks</source>
+        <translation>Tirage de plots à mi-cuisse</translation>
+    </message>
+    <message>
+        <source>High pull from mid-thigh</source>
+        <translation>Tirage haut de mi-cuisse</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, entry</source>
+        <translation>Saut en contrebas, %1, entrée</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way up</source>
+        <translation>Saut en contrebas, %1, en montant</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way down</source>
+        <translation>Saut en contrebas, %1, en descendant</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, quickest contact</source>
+        <translation>Saut en contrebas, %1, contact le plus vif</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1</source>
+        <translation>Saut en contrebas, %1</translation>
+    </message>
+    <message>
+        <source>Calf raise through full range</source>
+        <translation>Extension des mollets complète</translation>
+    </message>
+    <message>
+        <source>Calf raise, upper half</source>
+        <translation>Extension des mollets, moitié haute</translation>
+    </message>
+    <message>
+        <source>Loaded ankle hops</source>
+        <translation>Sautillements de cheville lestés</translation>
+    </message>
+    <message>
+        <source>general preparation</source>
+        <translation>préparation générale</translation>
+    </message>
+    <message>
+        <source>special preparation</source>
+        <translation>préparation spécifique</translation>
+    </message>
+    <message>
+        <source>pre-competition</source>
+        <translation>pré-compétition</translation>
+    </message>
+    <message>
+        <source>competition</source>
+        <translation>compétition</translation>
+    </message>
+    <message>
+        <source>taper</source>
+        <translation>affûtage</translation>
+    </message>
+    <message>
+        <source>transition</source>
+        <translation>transition</translation>
+    </message>
+    <message>
+        <source>time to peak velocity</source>
+        <translation>temps jusqu&apos;à la vitesse maximale</translation>
+    </message>
+    <message>
+        <source>time to peak</source>
+        <translation>temps jusqu&apos;au pic</translation>
+    </message>
+    <message>
+        <source>drop time</source>
+        <translation>temps de descente</translation>
+    </message>
+    <message>
+        <source>contact time</source>
+        <translation>temps de contact</translation>
+    </message>
+    <message>
+        <source>sessions on this rung</source>
+        <translation>séances sur cet échelon</translation>
+    </message>
+    <message>
+        <source>days on this rung</source>
+        <translation>jours sur cet échelon</translation>
+    </message>
+    <message>
+        <source>days past the latest date</source>
+        <translation>jours après la date limite</translation>
+    </message>
+    <message>
+        <source>days until the next rung&apos;s phase</source>
+        <translation>jours jusqu&apos;à la phase du prochain échelon</translation>
+    </message>
+    <message>
+        <source>days away from this ladder</source>
+        <translation>jours sans cette échelle</translation>
+    </message>
+    <message>
+        <source>days since a heavy ladder stepped</source>
+        <translation>jours depuis qu&apos;une échelle lourde a avancé</translation>
+    </message>
+    <message>
+        <source>strength against the first four sessions</source>
+        <translation>force face aux quatre premières séances</translation>
+    </message>
+    <message>
+        <source>probe velocity against entry</source>
+        <translation>vitesse témoin face à l&apos;entrée</translation>
+    </message>
+    <message>
+        <source>valid repetitions</source>
+        <translation>répétitions valables</translation>
+    </message>
+    <message>
+        <source>reactive strength index</source>
+        <translation>indice de force réactive</translation>
+    </message>
+    <message>
+        <source>sleep</source>
+        <translation>sommeil</translation>
+    </message>
+    <message>
+        <source>pain</source>
+        <translation>douleur</translation>
+    </message>
+    <message>
+        <source>%1, gain since entry</source>
+        <translation>%1, gain depuis l&apos;entrée</translation>
+    </message>
+    <message>
+        <source>%1, last two sooner than the six before</source>
+        <translation>%1, deux dernières plus tôt que les six d&apos;avant</translation>
+    </message>
+    <message>
+        <source>%1, later than before</source>
+        <translation>%1, plus tard qu&apos;avant</translation>
+    </message>
+    <message>
+        <source>slower than usual at %1</source>
+        <translation>plus lent que d&apos;habitude à %1</translation>
+    </message>
+    <message>
+        <source>days to %1</source>
+        <translation>jours avant %1</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 séances</translation>
+    </message>
+    <message>
+        <source>%1 session</source>
+        <translation>%1 séance</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 jour</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>%1 sur 10</translation>
+    </message>
+    <message>
+        <source>at least %1, counted as done: strength is up, speed is not</source>
+        <translation>au moins %1, compté comme fait : la force monte, pas la vitesse</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen, for show</source>
+        <translation>visible dès %1, pour information</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>above %1, levelled off</source>
+        <translation>au-dessus de %1, stabilisée</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>au-dessus de %1</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>plus de %1</translation>
+    </message>
+    <message>
+        <source>%1, for show</source>
+        <translation>%1, pour information</translation>
+    </message>
+    <message>
+        <source>On %1 time to peak came down from %2 to %3, more than it wanders by itself, and velocity held: go to %4.</source>
+        <translation>Sur %1, le temps jusqu&apos;au pic est passé de %2 à %3, plus qu&apos;il ne varie de lui-même, et la vitesse a tenu : passe à %4.</translation>
+    </message>
+    <message>
+        <source>Stay on this box: %1.</source>
+        <translation>Reste sur cette caisse : %1.</translation>
+    </message>
+    <message>
+        <source>Stay on %1: %2.</source>
+        <translation>Reste sur %1 : %2.</translation>
+    </message>
+    <message>
+        <source>At the latest the next step comes after %1.</source>
+        <translation>Au plus tard, l&apos;étape suivante vient après le %1.</translation>
+    </message>
+    <message>
+        <source>%1 is the last rung: it is kept to the last competition.</source>
+        <translation>%1 est le dernier échelon : il est gardé jusqu&apos;à la dernière compétition.</translation>
+    </message>
+    <message>
+        <source>No session on this rung yet.</source>
+        <translation>Pas encore de séance sur cet échelon.</translation>
+    </message>
+    <message>
+        <source>Fewer than three sessions with a measured %1 on this rung.</source>
+        <translation>Moins de trois séances avec %1 mesuré sur cet échelon.</translation>
+    </message>
+    <message>
+        <source>The time for %1 ended on %2: go to %3.</source>
+        <translation>Le temps de %1 a fini le %2 : passe à %3.</translation>
+    </message>
+    <message>
+        <source>No gain is claimed.</source>
+        <translation>Aucun gain n&apos;est affirmé.</translation>
+    </message>
+    <message>
+        <source>Contact is quick and the reactive strength index holds: go to %1.</source>
+        <translation>Le contact est vif et l&apos;indice de force réactive tient : passe à %1.</translation>
+    </message>
+    <message>
+        <source>Stay here if heels strike.</source>
+        <translation>Reste ici si les talons tapent.</translation>
+    </message>
+    <message>
+        <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
+        <translation>Les deux dernières séances sont venues %1 plus tard que les six d&apos;avant : %2 % de charge en moins.</translation>
+    </message>
+    <message>
+        <source>A very poor night: %1 % fewer sets, no step.</source>
+        <translation>Une très mauvaise nuit : %1 % de séries en moins, pas d&apos;avance.</translation>
+    </message>
+    <message>
+        <source>You chose not to lift today.</source>
+        <translation>Tu as choisi de ne pas soulever aujourd&apos;hui.</translation>
+    </message>
+    <message>
+        <source>The rung waits.</source>
+        <translation>L&apos;échelon attend.</translation>
+    </message>
+    <message>
+        <source>See a clinician before you go on.</source>
+        <translation>Vois un médecin avant de continuer.</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
+        <translation>Douleur de %1 sur 10 là où cet exercice charge : il repose aujourd&apos;hui, un autre qui n&apos;y charge pas peut le remplacer.</translation>
+    </message>
+    <message>
+        <source>This day lies outside the season.</source>
+        <translation>Ce jour est hors de la saison.</translation>
+    </message>
+    <message>
+        <source>Transition: active rest, no primary lifts.</source>
+        <translation>Transition : repos actif, pas d&apos;exercices principaux.</translation>
+    </message>
+    <message>
+        <source>%1 is today: no lifting.</source>
+        <translation>%1 est aujourd&apos;hui : pas de charge.</translation>
+    </message>
+    <message>
+        <source>%1 is in %2: nothing heavy.</source>
+        <translation>%1 est dans %2 : rien de lourd.</translation>
+    </message>
+    <message>
+        <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
+        <translation>Une activation légère et vive d&apos;au plus %1 répétitions à %2 ou moins est permise.</translation>
+    </message>
+    <message>
+        <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
+        <translation>Le passage à %1 est prêt, mais une autre échelle lourde a avancé %2 : il attend.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>il y a %1 jours</translation>
+    </message>
+    <message>
+        <source>%1 more session on this rung</source>
+        <translation>encore %1 séance sur cet échelon</translation>
+    </message>
+    <message>
+        <source>%1 more sessions on this rung</source>
+        <translation>encore %1 séances sur cet échelon</translation>
+    </message>
+    <message>
+        <source>%1 more day on this rung</source>
+        <translation>encore %1 jour sur cet échelon</translation>
+    </message>
+    <message>
+        <source>%1 more days on this rung</source>
+        <translation>encore %1 jours sur cet échelon</translation>
+    </message>
+    <message>
+        <source>%1 until the phase in which %2 begins</source>
+        <translation>%1 jusqu&apos;à la phase où commence %2</translation>
+    </message>
+    <message>
+        <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
+        <translation>%1 n&apos;est pas plus court qu&apos;à l&apos;entrée, et seuls %2 dépassent sa variation propre</translation>
+    </message>
+    <message>
+        <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
+        <translation>%1 est plus court de %2 qu&apos;à l&apos;entrée, et seuls %3 dépassent sa variation propre</translation>
+    </message>
+    <message>
+        <source>strength is down by %1 % on this rung; a maintenance set is added</source>
+        <translation>la force a baissé de %1 % sur cet échelon ; une série d&apos;entretien s&apos;ajoute</translation>
+    </message>
+    <message>
+        <source>only %1 % of the last repetitions kept the full range of this rung</source>
+        <translation>seulement %1 % des dernières répétitions ont gardé l&apos;amplitude de l&apos;échelon</translation>
+    </message>
+    <message>
+        <source>Find a load of effort 7 of 10 for %1 repetitions; about %2 of it is the probe load for the whole stay.</source>
+        <translation>Trouve une charge d&apos;effort 7 sur 10 pour %1 répétitions ; environ %2 de celle-ci est la charge témoin pour tout le séjour.</translation>
+    </message>
+    <message>
+        <source>A low day: no heavy lifts without sprints before them.</source>
+        <translation>Un jour léger : pas d&apos;exercices lourds sans sprints avant.</translation>
+    </message>
+    <message>
+        <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
+        <translation>Fleetrung n&apos;est pas un avis médical. Travaille avec un entraîneur ou médecin diplômé ; les règles du lieu passent d&apos;abord. Ne t&apos;entraîne pas avec douleur, blessure ou maladie ; enceinte, demande d&apos;abord à un médecin.</translation>
+    </message>
+    <message>
+        <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
+        <translation>Un responsable doit avoir donné son accord et un médecin son feu vert. Une personne qualifiée surveille chaque séance. La charge croît d&apos;au plus 10 %, au plus trois jours non consécutifs par semaine.</translation>
+    </message>
+    <message>
+        <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
+        <translation>Utilise des barres de sécurité et un pareur. La technique passe avant la charge : arrête la série quand elle cède.</translation>
+    </message>
+    <message>
+        <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
+        <translation>Une amplitude courte met sur le dos plus que tu ne tiens plus bas. Règle les sécurités juste sous le point le plus bas, aie un pareur, et reste dans la charge montrée.</translation>
+    </message>
+    <message>
+        <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
+        <translation>Garde le dos comme au début du tirage. Arrête à toute douleur du dos.</translation>
+    </message>
+    <message>
+        <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
+        <translation>Atterris sur l&apos;avant du pied, sur un sol ferme et plat. Arrête quand les talons tapent ou que le contact s&apos;allonge. Pas plus que les contacts montrés, deux ou trois jours entre.</translation>
+    </message>
+    <message>
+        <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
+        <translation>La douleur est une raison d&apos;arrêter, pas un nombre à battre. Avec une douleur forte ou vive, une boiterie ou une nouvelle douleur aux ischio-jambiers, vois un médecin avant de sprinter ou de soulever.</translation>
+    </message>
+    <message>
+        <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
+        <translation>Un 1RM estimé d&apos;après répétitions ou vitesse est une estimation. Ne le mets pas sur la barre sans l&apos;avoir éprouvé.</translation>
+    </message>
+    <message>
+        <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
+        <translation>Que la force des amplitudes courtes passe mieux à la course est l&apos;hypothèse de travail, avec des preuves des deux côtés (pour : Rhea et al. 2016, Human Movement 17(1):43-49 ; contre : Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>suivi</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>prévu</translation>
+    </message>
+    <message>
+        <source>main one</source>
+        <translation>principale</translation>
+    </message>
+    <message>
+        <source>probe set</source>
+        <translation>série témoin</translation>
+    </message>
+    <message>
+        <source>target band</source>
+        <translation>bande cible</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>une course</translation>
+    </message>
+    <message>
+        <source>best of the day</source>
+        <translation>meilleur du jour</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>pas de preuve</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>courbe</translation>
+    </message>
+    <message>
+        <source>top speed</source>
+        <translation>vitesse de pointe</translation>
+    </message>
+    <message>
+        <source>mean speed</source>
+        <translation>vitesse moyenne</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>laissé de côté</translation>
+    </message>
+    <message>
+        <source>a split</source>
+        <translation>un intermédiaire</translation>
+    </message>
+    <message>
+        <source>usual error</source>
+        <translation>erreur usuelle</translation>
+    </message>
+    <message>
+        <source>your line</source>
+        <translation>ta ligne</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>la ligne</translation>
+    </message>
+    <message>
+        <source>fastest at a load</source>
+        <translation>plus rapide par charge</translation>
+    </message>
+    <message>
+        <source>fastest repetition of a day</source>
+        <translation>répétition la plus rapide du jour</translation>
+    </message>
+    <message>
+        <source>estimated 1RM</source>
+        <translation>1RM estimé</translation>
+    </message>
+    <message>
+        <source>chance reaches</source>
+        <translation>le hasard atteint</translation>
+    </message>
+    <message>
+        <source>first steps</source>
+        <translation>premières foulées</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semaine %1</translation>
+    </message>
+    <message>
+        <source>Above the line: later than fitted.</source>
+        <translation>Au-dessus de la ligne : plus tard que la courbe.</translation>
+    </message>
+    <message>
+        <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
+        <translation>Au-dessus de zéro : barre plus vive, sprint plus vif tant de semaines après. Moustaches : 95 %, pour information.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
+        <translation>Chaque marque est une répétition, depuis le début de la montée. Les temps de contact sont une échelle, pas un but.</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset.</source>
+        <translation>Chaque marque est une répétition, depuis le début de la montée.</translation>
+    </message>
+    <message>
+        <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
+        <translation>Plus bas est plus rapide. À côté du meilleur du jour : vent en m/s, positif dans le dos.</translation>
+    </message>
+    <message>
+        <source>Lower is faster.</source>
+        <translation>Plus bas est plus rapide.</translation>
+    </message>
+    <message>
+        <source>Times of different rungs are not to be compared: a shorter range is quicker anyway.</source>
+        <translation>Les temps d&apos;échelons différents ne se comparent pas : une amplitude plus courte est de toute façon plus rapide.</translation>
+    </message>
+    <message>
+        <source>No fit.</source>
+        <translation>Pas de courbe.</translation>
+    </message>
+    <message>
+        <source>No measured loads yet.</source>
+        <translation>Pas encore de charges mesurées.</translation>
+    </message>
+    <message>
+        <source>No probe sets yet.</source>
+        <translation>Pas encore de séries témoins.</translation>
+    </message>
+    <message>
+        <source>No runs yet.</source>
+        <translation>Pas encore de courses.</translation>
+    </message>
+    <message>
+        <source>No weeks with both yet.</source>
+        <translation>Pas encore de semaines avec les deux.</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen</source>
+        <translation>visible dès %1</translation>
+    </message>
+    <message>
+        <source>Refused by the athlete</source>
+        <translation>Refusé par l&apos;athlète</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Douleur</translation>
+    </message>
+    <message>
+        <source>Pain: another lift</source>
+        <translation>Douleur : un autre exercice</translation>
+    </message>
+    <message>
+        <source>Outside the season</source>
+        <translation>Hors saison</translation>
+    </message>
+    <message>
+        <source>Transition</source>
+        <translation>Transition</translation>
+    </message>
+    <message>
+        <source>Travel, exams, illness or injury</source>
+        <translation>Voyage, examens, maladie ou blessure</translation>
+    </message>
+    <message>
+        <source>A new macrocycle</source>
+        <translation>Un nouveau macrocycle</translation>
+    </message>
+    <message>
+        <source>Layoff</source>
+        <translation>Interruption</translation>
+    </message>
+    <message>
+        <source>Rest before a competition</source>
+        <translation>Repos avant une compétition</translation>
+    </message>
+    <message>
+        <source>Ease: later than before</source>
+        <translation>Alléger : plus tard qu&apos;avant</translation>
+    </message>
+    <message>
+        <source>Ease: a poor night</source>
+        <translation>Alléger : mauvaise nuit</translation>
+    </message>
+    <message>
+        <source>Step by date</source>
+        <translation>Avancer par date</translation>
+    </message>
+    <message>
+        <source>Up to the next box</source>
+        <translation>À la caisse suivante</translation>
+    </message>
+    <message>
+        <source>Step for evidence</source>
+        <translation>Avancer sur preuves</translation>
+    </message>
+    <message>
+        <source>Step by exposure, by choice</source>
+        <translation>Avancer par exposition, par choix</translation>
+    </message>
+    <message>
+        <source>No response</source>
+        <translation>Pas de réponse</translation>
+    </message>
+    <message>
+        <source>One heavy step in seven days</source>
+        <translation>Une étape lourde en sept jours</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceRow</name>
     <message>
         <source>met</source>
@@ -780,6 +1511,21 @@
     <message>
         <source>%1: %2, allowed %3, %4</source>
         <translation>%1 : %2, permis %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>ExplainSheet</name>
+    <message>
+        <source>What it is</source>
+        <translation>Ce que c&apos;est</translation>
+    </message>
+    <message>
+        <source>How sure: %1</source>
+        <translation>À quel point c&apos;est sûr : %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
     </message>
 </context>
 <context>
@@ -904,6 +1650,393 @@
     <message>
         <source>Likely a motion sensor</source>
         <translation>Sans doute un capteur de mouvement</translation>
+    </message>
+</context>
+<context>
+    <name>HelpWords</name>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>Temps jusqu&apos;à la vitesse maximale</translation>
+    </message>
+    <message>
+        <source>From the instant the bar begins to rise to the instant it is fastest. The season&apos;s evidence: on one rung, at one load, it should come sooner.</source>
+        <translation>De l&apos;instant où la barre commence à monter à celui où elle est la plus rapide. La preuve de la saison : sur un échelon, à une charge, il doit venir plus tôt.</translation>
+    </message>
+    <message>
+        <source>instant of peak velocity − instant of concentric start</source>
+        <translation>instant de la vitesse maximale − début de la montée</translation>
+    </message>
+    <message>
+        <source>Common practice, no source.</source>
+        <translation>Pratique courante, sans source.</translation>
+    </message>
+    <message>
+        <source>Target band and contact times</source>
+        <translation>Bande cible et temps de contact</translation>
+    </message>
+    <message>
+        <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
+        <translation>La bande est là où le temps se tient d&apos;ordinaire sur cet échelon. Les bandes pâles sont des temps de contact d&apos;un sprint, pour l&apos;échelle et non comme but.</translation>
+    </message>
+    <message>
+        <source>A starting value of this project, later your own values.</source>
+        <translation>Une valeur de départ de ce projet, puis les tiennes.</translation>
+    </message>
+    <message>
+        <source>A guide: your own line on the rung counts.</source>
+        <translation>Un repère : c&apos;est ta propre ligne sur l&apos;échelon qui compte.</translation>
+    </message>
+    <message>
+        <source>Mean velocity</source>
+        <translation>Vitesse moyenne</translation>
+    </message>
+    <message>
+        <source>How fast the bar rose on average, from its start to its end.</source>
+        <translation>La vitesse moyenne de montée de la barre, du début à la fin.</translation>
+    </message>
+    <message>
+        <source>way of the concentric phase ÷ its duration</source>
+        <translation>chemin de la montée ÷ sa durée</translation>
+    </message>
+    <message>
+        <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
+        <translation>Environ 4 mm/s dans des séries simulées ; la valeur d&apos;un jour varie d&apos;environ 0,04 m/s.</translation>
+    </message>
+    <message>
+        <source>Peak velocity</source>
+        <translation>Vitesse maximale</translation>
+    </message>
+    <message>
+        <source>The greatest speed of the bar on its way up. Told for lifts that throw or catch.</source>
+        <translation>La plus grande vitesse de la barre à la montée. Pour les exercices où l&apos;on lance ou réceptionne.</translation>
+    </message>
+    <message>
+        <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
+        <translation>Environ 7 mm/s dans des séries simulées ; face à des caméras 24 mm/s.</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Amplitude</translation>
+    </message>
+    <message>
+        <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
+        <translation>Le chemin vertical de la barre. Un échelon demande le sien ; une répétition bien sous la médiane de la série est marquée partielle.</translation>
+    </message>
+    <message>
+        <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
+        <translation>Environ 3 mm dans des séries simulées, 15 mm face à des caméras.</translation>
+    </message>
+    <message>
+        <source>Velocity loss</source>
+        <translation>Perte de vitesse</translation>
+    </message>
+    <message>
+        <source>How much slower the last repetition was than the fastest of the set. The set ends at the loss that the phase allows, however many repetitions that are.</source>
+        <translation>De combien la dernière répétition était plus lente que la plus rapide de la série. La série finit à la perte que la phase permet, quel que soit le nombre de répétitions.</translation>
+    </message>
+    <message>
+        <source>1 − last mean velocity ÷ fastest mean velocity</source>
+        <translation>1 − dernière ÷ plus grande vitesse moyenne</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the limits are starting values of this project.</source>
+        <translation>Pratique courante, sans source ; les limites sont des valeurs de départ de ce projet.</translation>
+    </message>
+    <message>
+        <source>Two repetitions of the same effort differ by a few hundredths of a metre per second.</source>
+        <translation>Deux répétitions de même effort diffèrent de quelques centièmes de mètre par seconde.</translation>
+    </message>
+    <message>
+        <source>Repetitions left</source>
+        <translation>Répétitions qui restent</translation>
+    </message>
+    <message>
+        <source>A guess from the loss of velocity: how many more could have been done.</source>
+        <translation>Une estimation d&apos;après la perte de vitesse : combien de plus auraient été possibles.</translation>
+    </message>
+    <message>
+        <source>left = done × (1 ÷ share − 1), share = loss ÷ loss at half ÷ 2</source>
+        <translation>reste = faites × (1 ÷ part − 1), part = perte ÷ perte à la moitié ÷ 2</translation>
+    </message>
+    <message>
+        <source>Starting values of this project; with five sets of your own, yours.</source>
+        <translation>Valeurs de départ de ce projet ; avec cinq séries à toi, les tiennes.</translation>
+    </message>
+    <message>
+        <source>Wide: the range is shown. The stop of a set never rests on it.</source>
+        <translation>Large : l&apos;intervalle est montré. L&apos;arrêt d&apos;une série n&apos;en dépend jamais.</translation>
+    </message>
+    <message>
+        <source>What a decision rests on</source>
+        <translation>Sur quoi repose une décision</translation>
+    </message>
+    <message>
+        <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
+        <translation>Avancer, tenir, reculer, alléger ou repos : chaque ligne est un test avec sa valeur et ce qui est permis. Avancer demande des séances et des jours sur l&apos;échelon, un temps baissé de plus qu&apos;il ne varie, et une vitesse et une force qui ont tenu.</translation>
+    </message>
+    <message>
+        <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
+        <translation>Règles de ce projet, chacune avec son origine dans les règles du programme.</translation>
+    </message>
+    <message>
+        <source>A rule is no proof. Your answer is kept with it, and counts.</source>
+        <translation>Une règle n&apos;est pas une preuve. Ta réponse est gardée avec elle, et compte.</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Erreur type</translation>
+    </message>
+    <message>
+        <source>How far a session&apos;s value wanders by itself, from one session to the next. A change counts only beyond it.</source>
+        <translation>De combien la valeur d&apos;une séance varie d&apos;elle-même, de l&apos;une à l&apos;autre. Un changement ne compte qu&apos;au-delà.</translation>
+    </message>
+    <message>
+        <source>standard deviation of differences of successive sessions ÷ √2</source>
+        <translation>écart type des différences de séances successives ÷ √2</translation>
+    </message>
+    <message>
+        <source>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</source>
+        <translation>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</translation>
+    </message>
+    <message>
+        <source>It begins with a prior and becomes yours with the sessions.</source>
+        <translation>Elle part d&apos;une valeur a priori et devient la tienne avec les séances.</translation>
+    </message>
+    <message>
+        <source>A trend over the season</source>
+        <translation>Une tendance sur la saison</translation>
+    </message>
+    <message>
+        <source>Each point is a session&apos;s probe set. Only points on the same rung are to be compared: a shorter range is quicker anyway.</source>
+        <translation>Chaque point est la série témoin d&apos;une séance. Seuls les points d&apos;un même échelon se comparent : une amplitude plus courte est de toute façon plus rapide.</translation>
+    </message>
+    <message>
+        <source>Lines are Theil-Sen lines (Theil 1950, Sen 1968): one bad day does not move them.</source>
+        <translation>Les lignes sont de Theil-Sen (Theil 1950, Sen 1968) : un mauvais jour ne les déplace pas.</translation>
+    </message>
+    <message>
+        <source>Look at several weeks, never at one point.</source>
+        <translation>Regarde plusieurs semaines, jamais un seul point.</translation>
+    </message>
+    <message>
+        <source>Load and velocity</source>
+        <translation>Charge et vitesse</translation>
+    </message>
+    <message>
+        <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
+        <translation>Plus lourd est plus lent, presque le long d&apos;une ligne qui est la tienne pour chaque exercice et échelon.</translation>
+    </message>
+    <message>
+        <source>velocity = a + b × load, least squares and robust</source>
+        <translation>vitesse = a + b × charge, moindres carrés et robuste</translation>
+    </message>
+    <message>
+        <source>Two loads far apart and a third between make it steady.</source>
+        <translation>Deux charges éloignées et une troisième entre elles la rendent stable.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM</source>
+        <translation>1RM estimé</translation>
+    </message>
+    <message>
+        <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
+        <translation>La charge où la ligne atteint la vitesse publiée pour une seule répétition. Ne la charge jamais pour voir si elle est juste.</translation>
+    </message>
+    <message>
+        <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
+        <translation>charge où la ligne atteint la vitesse au 1RM ; intervalle de Fieller</translation>
+    </message>
+    <message>
+        <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
+        <translation>Vitesses au 1RM : publiées pour peu d&apos;exercices, nommées à côté du nombre.</translation>
+    </message>
+    <message>
+        <source>Its 95 % interval is shown; people also differ in the velocity itself.</source>
+        <translation>Son intervalle à 95 % est montré ; les gens diffèrent aussi par cette vitesse.</translation>
+    </message>
+    <message>
+        <source>Warm-up check</source>
+        <translation>Contrôle d&apos;échauffement</translation>
+    </message>
+    <message>
+        <source>The velocity at two warm-up loads against your own at these loads. It can take load or sets off today, never put any on.</source>
+        <translation>La vitesse à deux charges d&apos;échauffement face à la tienne à ces charges. Il peut ôter de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
+    </message>
+    <message>
+        <source>A rule of this project.</source>
+        <translation>Une règle de ce projet.</translation>
+    </message>
+    <message>
+        <source>A loss counts where both loads are slower by more than the typical error.</source>
+        <translation>Une perte compte si les deux charges sont plus lentes que l&apos;erreur type.</translation>
+    </message>
+    <message>
+        <source>Contact and flight</source>
+        <translation>Contact et envol</translation>
+    </message>
+    <message>
+        <source>How long the foot is on the ground, and how long in the air after it. Contacts up to 250 ms count as fast.</source>
+        <translation>Combien de temps le pied est au sol, puis en l&apos;air. Jusqu&apos;à 250 ms, un contact est rapide.</translation>
+    </message>
+    <message>
+        <source>Schmidtbleicher 1992, in Komi (ed), Strength and Power in Sport; from memory.</source>
+        <translation>Schmidtbleicher 1992, dans Komi (dir.), Strength and Power in Sport ; de mémoire.</translation>
+    </message>
+    <message>
+        <source>From video of 240 pictures a second ± 4 ms.</source>
+        <translation>D&apos;une vidéo à 240 images par seconde ± 4 ms.</translation>
+    </message>
+    <message>
+        <source>Jump height</source>
+        <translation>Hauteur du saut</translation>
+    </message>
+    <message>
+        <source>How high the body rose, from how long it flew.</source>
+        <translation>De combien le corps est monté, d&apos;après son envol.</translation>
+    </message>
+    <message>
+        <source>height = g × flight² ÷ 8</source>
+        <translation>hauteur = g × envol² ÷ 8</translation>
+    </message>
+    <message>
+        <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
+        <translation>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282 ; de mémoire.</translation>
+    </message>
+    <message>
+        <source>It holds where the body lands as it took off: bent knees make it too high.</source>
+        <translation>Cela vaut si le corps retombe comme il est parti : genoux pliés, c&apos;est trop haut.</translation>
+    </message>
+    <message>
+        <source>Reactive strength index, RSI</source>
+        <translation>Indice de force réactive, RSI</translation>
+    </message>
+    <message>
+        <source>Height for the time on the ground: high and quick together.</source>
+        <translation>La hauteur pour le temps au sol : haut et vif ensemble.</translation>
+    </message>
+    <message>
+        <source>RSI = height ÷ contact time</source>
+        <translation>RSI = hauteur ÷ temps de contact</translation>
+    </message>
+    <message>
+        <source>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</source>
+        <translation>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</translation>
+    </message>
+    <message>
+        <source>A day&apos;s value wanders by about 7 %.</source>
+        <translation>La valeur d&apos;un jour varie d&apos;environ 7 %.</translation>
+    </message>
+    <message>
+        <source>Top speed and time constant</source>
+        <translation>Vitesse de pointe et constante de temps</translation>
+    </message>
+    <message>
+        <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
+        <translation>La vitesse que désignent les intermédiaires, et combien vite elle est atteinte : 63 % après une constante, 95 % après trois.</translation>
+    </message>
+    <message>
+        <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
+        <translation>v(t) = vitesse de pointe × (1 − exp(−t ÷ τ)), ajustée aux intermédiaires</translation>
+    </message>
+    <message>
+        <source>Furusawa, Hill, Parkinson 1927; on splits Samozino et al. 2016, doi:10.1111/sms.12490.</source>
+        <translation>Furusawa, Hill, Parkinson 1927 ; sur intermédiaires Samozino et al. 2016, doi:10.1111/sms.12490.</translation>
+    </message>
+    <message>
+        <source>One standard error stands beside it. The model is no exact law.</source>
+        <translation>Une erreur type est à côté. Le modèle n&apos;est pas une loi exacte.</translation>
+    </message>
+    <message>
+        <source>Force and power of a sprint</source>
+        <translation>Force et puissance d&apos;un sprint</translation>
+    </message>
+    <message>
+        <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
+        <translation>Force et puissance horizontales d&apos;après la courbe, ta masse et le frein de l&apos;air.</translation>
+    </message>
+    <message>
+        <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
+        <translation>F = m × accélération + k × (v − vent)² ; P = F × v</translation>
+    </message>
+    <message>
+        <source>Samozino et al. 2016, doi:10.1111/sms.12490; equations from memory.</source>
+        <translation>Samozino et al. 2016, doi:10.1111/sms.12490 ; équations de mémoire.</translation>
+    </message>
+    <message>
+        <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
+        <translation>Aussi sûr que la courbe ; ce qui n&apos;est pas tapé (air, vent) est supposé et dit.</translation>
+    </message>
+    <message>
+        <source>Flying speed</source>
+        <translation>Vitesse lancée</translation>
+    </message>
+    <message>
+        <source>Mean speed over a zone that is entered at full speed.</source>
+        <translation>Vitesse moyenne sur une zone abordée à pleine vitesse.</translation>
+    </message>
+    <message>
+        <source>zone ÷ time</source>
+        <translation>zone ÷ temps</translation>
+    </message>
+    <message>
+        <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
+        <translation>À la main, 20 m lancés se trompent de 7 % ; cellules et vidéo sont dites à côté.</translation>
+    </message>
+    <message>
+        <source>Wind-aided</source>
+        <translation>Vent favorable</translation>
+    </message>
+    <message>
+        <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps n&apos;est pas un record.</translation>
+    </message>
+    <message>
+        <source>World Athletics&apos; technical rules; from memory.</source>
+        <translation>Règles techniques de World Athletics ; de mémoire.</translation>
+    </message>
+    <message>
+        <source>As the reading of the wind gauge.</source>
+        <translation>Comme la lecture de l&apos;anémomètre.</translation>
+    </message>
+    <message>
+        <source>Fast metres</source>
+        <translation>Mètres rapides</translation>
+    </message>
+    <message>
+        <source>Metres run at 90 and at 95 % of the best speed of the last 12 months, or above.</source>
+        <translation>Mètres courus à 90 et à 95 % de la meilleure vitesse des 12 derniers mois, ou plus.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the shares are this project&apos;s.</source>
+        <translation>Pratique courante, sans source ; les parts sont de ce projet.</translation>
+    </message>
+    <message>
+        <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
+        <translation>« Environ » figure quand une part est estimée d&apos;après distance et temps, ou l&apos;effort.</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>Cela a-t-il marché ?</translation>
+    </message>
+    <message>
+        <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
+        <translation>Si la vivacité de la barre et les temps de sprint ont bougé ensemble au-delà de leurs tendances. Jamais appelé cause.</translation>
+    </message>
+    <message>
+        <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
+        <translation>corrélation de rangs de Spearman à cinq décalages, face à des saisons tournées</translation>
+    </message>
+    <message>
+        <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
+        <translation>Spearman 1904, Am J Psychol 15:72-101 ; le test est de ce projet.</translation>
+    </message>
+    <message>
+        <source>Without any relation it speaks in about 3 of 100 seasons.</source>
+        <translation>Sans aucun lien, il parle dans environ 3 saisons sur 100.</translation>
+    </message>
+    <message>
+        <source>About 2 to 6 ms rms in simulated sets. A repetition with two peaks is no evidence. It is not a stance&apos;s force peak.</source>
+        <translation>Environ 2 à 6 ms (moyenne quadratique) dans des séries simulées. Une répétition à deux pics ne fait pas preuve. Ce n&apos;est pas le pic de force d&apos;un appui.</translation>
     </message>
 </context>
 <context>
@@ -2638,6 +3771,10 @@
         <source>Loads by the chart</source>
         <translation>Charges selon le tableau</translation>
     </message>
+    <message>
+        <source>Stands large</source>
+        <translation>En grand</translation>
+    </message>
 </context>
 <context>
     <name>SharerStrip</name>
@@ -4272,6 +5409,10 @@
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
         <translation>Reste immobile un instant, puis soulève à fond. Chaque répétition est annoncée à sa fin.</translation>
     </message>
+    <message>
+        <source>m/s, %1</source>
+        <translation>m/s, %1</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::CalibrationViewModel</name>
@@ -4547,6 +5688,13 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <message>
         <source>Choose first how it is read.</source>
         <translation>Choisis d&apos;abord comment le lire.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::Help</name>
+    <message>
+        <source>What is this: %1?</source>
+        <translation>Qu&apos;est-ce que c&apos;est : %1 ?</translation>
     </message>
 </context>
 <context>

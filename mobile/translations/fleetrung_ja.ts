@@ -764,6 +764,737 @@
     </message>
 </context>
 <context>
+    <name>EngineWords</name>
+    <message>
+        <source>Squat</source>
+        <translation>スクワット</translation>
+    </message>
+    <message>
+        <source>Step-up</source>
+        <translation>ステップアップ</translation>
+    </message>
+    <message>
+        <source>Clean</source>
+        <translation>クリーン</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>ヒンジ</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation>プル</translation>
+    </message>
+    <message>
+        <source>Drop jump</source>
+        <translation>ドロップジャンプ</translation>
+    </message>
+    <message>
+        <source>Ankle</source>
+        <translation>足首</translation>
+    </message>
+    <message>
+        <source>Full squat</source>
+        <translation>フルスクワット</translation>
+    </message>
+    <message>
+        <source>Parallel squat</source>
+        <translation>パラレルスクワット</translation>
+    </message>
+    <message>
+        <source>Half squat</source>
+        <translation>ハーフスクワット</translation>
+    </message>
+    <message>
+        <source>Quarter squat</source>
+        <translation>クォータースクワット</translation>
+    </message>
+    <message>
+        <source>Quarter squat from pins</source>
+        <translation>ピンからのクォータースクワット</translation>
+    </message>
+    <message>
+        <source>Short drop squat</source>
+        <translation>短いドロップスクワット</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>フル</translation>
+    </message>
+    <message>
+        <source>Parallel</source>
+        <translation>パラレル</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>ハーフ</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>クォーター</translation>
+    </message>
+    <message>
+        <source>Quarter from pins</source>
+        <translation>ピンからクォーター</translation>
+    </message>
+    <message>
+        <source>Short drop</source>
+        <translation>短いドロップ</translation>
+    </message>
+    <message>
+        <source>Step-up, %1</source>
+        <translation>ステップアップ、%1</translation>
+    </message>
+    <message>
+        <source>Clean from the floor, caught low</source>
+        <translation>床からのクリーン、低く受ける</translation>
+    </message>
+    <message>
+        <source>Power clean from the floor</source>
+        <translation>床からのパワークリーン</translation>
+    </message>
+    <message>
+        <source>Power clean from blocks at the knee</source>
+        <translation>膝高ブロックからのパワークリーン</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang</source>
+        <translation>ハングパワークリーン</translation>
+    </message>
+    <message>
+        <source>Power clean from the hang, fast drop</source>
+        <translation>ハングパワークリーン、速い下降</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to mid-shin</source>
+        <translation>すね中央までのルーマニアンデッドリフト</translation>
+    </message>
+    <message>
+        <source>Romanian deadlift to the knee</source>
+        <translation>膝までのルーマニアンデッドリフト</translation>
+    </message>
+    <message>
+        <source>Quarter hinge</source>
+        <translation>クォーターヒンジ</translation>
+    </message>
+    <message>
+        <source>Pull from the floor</source>
+        <translation>床からのプル</translation>
+    </message>
+    <message>
+        <source>Pull from knee blocks</source>
+        <translation>膝ブロックからのプル</translation>
+    </message>
+    <message>
+        <source>Pull from mid-thigh blocks</source>
+        <translation>大腿中央ブロックからのプル</translation>
+    </message>
+    <message>
+        <source>High pull from mid-thigh</source>
+        <translation>大腿中央からのハイプル</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, entry</source>
+        <translation>ドロップジャンプ、%1、導入</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way up</source>
+        <translation>ドロップジャンプ、%1、上げる途中</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, on the way down</source>
+        <translation>ドロップジャンプ、%1、下げる途中</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1, quickest contact</source>
+        <translation>ドロップジャンプ、%1、最短接地</translation>
+    </message>
+    <message>
+        <source>Drop jump, %1</source>
+        <translation>ドロップジャンプ、%1</translation>
+    </message>
+    <message>
+        <source>Calf raise through full range</source>
+        <translation>カーフレイズ全可動域</translation>
+    </message>
+    <message>
+        <source>Calf raise, upper half</source>
+        <translation>カーフレイズ上半分</translation>
+    </message>
+    <message>
+        <source>Loaded ankle hops</source>
+        <translation>負荷付き足首ホップ</translation>
+    </message>
+    <message>
+        <source>general preparation</source>
+        <translation>一般的準備期</translation>
+    </message>
+    <message>
+        <source>special preparation</source>
+        <translation>専門的準備期</translation>
+    </message>
+    <message>
+        <source>pre-competition</source>
+        <translation>試合前期</translation>
+    </message>
+    <message>
+        <source>competition</source>
+        <translation>試合期</translation>
+    </message>
+    <message>
+        <source>taper</source>
+        <translation>テーパー</translation>
+    </message>
+    <message>
+        <source>transition</source>
+        <translation>移行期</translation>
+    </message>
+    <message>
+        <source>time to peak velocity</source>
+        <translation>最大速度到達時間</translation>
+    </message>
+    <message>
+        <source>time to peak</source>
+        <translation>到達時間</translation>
+    </message>
+    <message>
+        <source>drop time</source>
+        <translation>下降時間</translation>
+    </message>
+    <message>
+        <source>contact time</source>
+        <translation>接地時間</translation>
+    </message>
+    <message>
+        <source>sessions on this rung</source>
+        <translation>この段での練習</translation>
+    </message>
+    <message>
+        <source>days on this rung</source>
+        <translation>この段での日数</translation>
+    </message>
+    <message>
+        <source>days past the latest date</source>
+        <translation>最終期限を過ぎた日数</translation>
+    </message>
+    <message>
+        <source>days until the next rung&apos;s phase</source>
+        <translation>次の段の期までの日数</translation>
+    </message>
+    <message>
+        <source>days away from this ladder</source>
+        <translation>このラダーを離れた日数</translation>
+    </message>
+    <message>
+        <source>days since a heavy ladder stepped</source>
+        <translation>重いラダーが進んでからの日数</translation>
+    </message>
+    <message>
+        <source>strength against the first four sessions</source>
+        <translation>最初の4回に対する筋力</translation>
+    </message>
+    <message>
+        <source>probe velocity against entry</source>
+        <translation>開始時に対する確認セットの速度</translation>
+    </message>
+    <message>
+        <source>valid repetitions</source>
+        <translation>有効な反復</translation>
+    </message>
+    <message>
+        <source>reactive strength index</source>
+        <translation>反応筋力指数</translation>
+    </message>
+    <message>
+        <source>sleep</source>
+        <translation>睡眠</translation>
+    </message>
+    <message>
+        <source>pain</source>
+        <translation>痛み</translation>
+    </message>
+    <message>
+        <source>%1, gain since entry</source>
+        <translation>%1、開始からの改善</translation>
+    </message>
+    <message>
+        <source>%1, last two sooner than the six before</source>
+        <translation>%1、直近2回が前の6回より早い</translation>
+    </message>
+    <message>
+        <source>%1, later than before</source>
+        <translation>%1、以前より遅い</translation>
+    </message>
+    <message>
+        <source>slower than usual at %1</source>
+        <translation>%1 でいつもより遅い</translation>
+    </message>
+    <message>
+        <source>days to %1</source>
+        <translation>%1 までの日数</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1回</translation>
+    </message>
+    <message>
+        <source>%1 session</source>
+        <translation>%1回</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1日</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1日</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>10中%1</translation>
+    </message>
+    <message>
+        <source>at least %1, counted as done: strength is up, speed is not</source>
+        <translation>%1 以上、達成扱い：筋力は上がり速度は上がらず</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen, for show</source>
+        <translation>%1 以上で見える、参考</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>%1 以上</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>%1 以下</translation>
+    </message>
+    <message>
+        <source>above %1, levelled off</source>
+        <translation>%1 超、頭打ち</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>%1 超</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>%1 未満</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>%1 より多い</translation>
+    </message>
+    <message>
+        <source>%1, for show</source>
+        <translation>%1、参考</translation>
+    </message>
+    <message>
+        <source>On %1 time to peak came down from %2 to %3, more than it wanders by itself, and velocity held: go to %4.</source>
+        <translation>%1 で到達時間が %2 から %3 へ、自然な揺れを超えて縮み、速度も保たれました：%4 へ進みます。</translation>
+    </message>
+    <message>
+        <source>Stay on this box: %1.</source>
+        <translation>この台のまま：%1。</translation>
+    </message>
+    <message>
+        <source>Stay on %1: %2.</source>
+        <translation>%1 のまま：%2。</translation>
+    </message>
+    <message>
+        <source>At the latest the next step comes after %1.</source>
+        <translation>遅くとも %1 の後に次へ進みます。</translation>
+    </message>
+    <message>
+        <source>%1 is the last rung: it is kept to the last competition.</source>
+        <translation>%1 は最後の段です：最後の競技会まで保ちます。</translation>
+    </message>
+    <message>
+        <source>No session on this rung yet.</source>
+        <translation>この段での練習はまだありません。</translation>
+    </message>
+    <message>
+        <source>Fewer than three sessions with a measured %1 on this rung.</source>
+        <translation>この段で%1を測った練習が3回に足りません。</translation>
+    </message>
+    <message>
+        <source>The time for %1 ended on %2: go to %3.</source>
+        <translation>%1 の期間は %2 に終わりました：%3 へ進みます。</translation>
+    </message>
+    <message>
+        <source>No gain is claimed.</source>
+        <translation>改善したとは言いません。</translation>
+    </message>
+    <message>
+        <source>Contact is quick and the reactive strength index holds: go to %1.</source>
+        <translation>接地が短く反応筋力指数も保たれています：%1 へ進みます。</translation>
+    </message>
+    <message>
+        <source>Stay here if heels strike.</source>
+        <translation>かかとが着くならここに留まります。</translation>
+    </message>
+    <message>
+        <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
+        <translation>直近2回は前の6回より %1 遅くなりました：負荷を %2 % 減らします。</translation>
+    </message>
+    <message>
+        <source>A very poor night: %1 % fewer sets, no step.</source>
+        <translation>とても眠れなかった：セットを %1 % 減らし、進みません。</translation>
+    </message>
+    <message>
+        <source>You chose not to lift today.</source>
+        <translation>今日は挙げないと選びました。</translation>
+    </message>
+    <message>
+        <source>The rung waits.</source>
+        <translation>段は待ちます。</translation>
+    </message>
+    <message>
+        <source>See a clinician before you go on.</source>
+        <translation>続ける前に医師に相談してください。</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
+        <translation>この種目が負荷をかける所の痛みが10中%1：今日は休み、そこに負荷のない種目で代われます。</translation>
+    </message>
+    <message>
+        <source>This day lies outside the season.</source>
+        <translation>この日はシーズン外です。</translation>
+    </message>
+    <message>
+        <source>Transition: active rest, no primary lifts.</source>
+        <translation>移行期：積極的休養、主要種目なし。</translation>
+    </message>
+    <message>
+        <source>%1 is today: no lifting.</source>
+        <translation>今日は%1：挙げません。</translation>
+    </message>
+    <message>
+        <source>%1 is in %2: nothing heavy.</source>
+        <translation>%1 まで%2：重いものはなし。</translation>
+    </message>
+    <message>
+        <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
+        <translation>%2 以下で最大 %1 回の軽く速い刺激は行えます。</translation>
+    </message>
+    <message>
+        <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
+        <translation>%1 へ進む用意はできましたが、別の重いラダーが%2進みました：待ちます。</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>今日</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>昨日</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>%1日前に</translation>
+    </message>
+    <message>
+        <source>%1 more session on this rung</source>
+        <translation>この段であと%1回</translation>
+    </message>
+    <message>
+        <source>%1 more sessions on this rung</source>
+        <translation>この段であと%1回</translation>
+    </message>
+    <message>
+        <source>%1 more day on this rung</source>
+        <translation>この段であと%1日</translation>
+    </message>
+    <message>
+        <source>%1 more days on this rung</source>
+        <translation>この段であと%1日</translation>
+    </message>
+    <message>
+        <source>%1 until the phase in which %2 begins</source>
+        <translation>%2 が始まる期まで%1</translation>
+    </message>
+    <message>
+        <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
+        <translation>%1は開始時より早くなく、自然な揺れを超えるには %2 必要</translation>
+    </message>
+    <message>
+        <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
+        <translation>%1は開始時より %2 早く、自然な揺れを超えるには %3 必要</translation>
+    </message>
+    <message>
+        <source>strength is down by %1 % on this rung; a maintenance set is added</source>
+        <translation>この段で筋力が %1 % 下がったため維持セットを加えます</translation>
+    </message>
+    <message>
+        <source>only %1 % of the last repetitions kept the full range of this rung</source>
+        <translation>最近の反復でこの段の可動域を保ったのは %1 % だけ</translation>
+    </message>
+    <message>
+        <source>Find a load of effort 7 of 10 for %1 repetitions; about %2 of it is the probe load for the whole stay.</source>
+        <translation>%1回できつさ10中7の負荷を探します。その約 %2 が、この段にいる間の確認の負荷です。</translation>
+    </message>
+    <message>
+        <source>A low day: no heavy lifts without sprints before them.</source>
+        <translation>軽い日：先にスプリントがなければ重い種目はしません。</translation>
+    </message>
+    <message>
+        <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
+        <translation>Fleetrung は医学的助言ではありません。資格のある指導者や医師とともに行い、地域と施設の規則を優先してください。痛み、けが、病気を押して練習せず、妊娠中は先に医師に相談してください。</translation>
+    </message>
+    <message>
+        <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
+        <translation>保護者の同意と医師の許可が必要です。毎回、資格のある人が見守ります。負荷の増加は最大 10 %、連続しない週3日まで。</translation>
+    </message>
+    <message>
+        <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
+        <translation>セーフティと補助者を使います。負荷より技術が先：崩れたらセットを止めます。</translation>
+    </message>
+    <message>
+        <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
+        <translation>短い可動域では、低い位置で支えられる以上の重さが背中に載ります。最下点のすぐ下にセーフティを置き、補助者をつけ、示された負荷を守ってください。</translation>
+    </message>
+    <message>
+        <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
+        <translation>背中を引き始めの形に保ちます。背中に痛みがあれば止めます。</translation>
+    </message>
+    <message>
+        <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
+        <translation>硬く平らな地面に前足部で着地します。かかとが着いたり接地が長くなったら止めます。示された回数まで、2～3日空けます。</translation>
+    </message>
+    <message>
+        <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
+        <translation>痛みは止める理由であり、超える数字ではありません。強い痛みや鋭い痛み、足を引きずる、ハムストリングスの新しい痛みがあれば、走る、挙げる前に医師に相談してください。</translation>
+    </message>
+    <message>
+        <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
+        <translation>回数や速度からの 1RM は推定です。試さずにバーに載せないでください。</translation>
+    </message>
+    <message>
+        <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
+        <translation>短い可動域で作った筋力のほうが走りに移るというのは作業仮説で、根拠は両側にあります（賛成：Rhea ら 2016、Human Movement 17(1):43-49。反対：Hartmann ら 2012、J Strength Cond Res 26(12):3243-3261）。</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>実際</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>予定</translation>
+    </message>
+    <message>
+        <source>main one</source>
+        <translation>主要</translation>
+    </message>
+    <message>
+        <source>probe set</source>
+        <translation>確認セット</translation>
+    </message>
+    <message>
+        <source>target band</source>
+        <translation>目標帯</translation>
+    </message>
+    <message>
+        <source>a run</source>
+        <translation>1本</translation>
+    </message>
+    <message>
+        <source>best of the day</source>
+        <translation>その日の最高</translation>
+    </message>
+    <message>
+        <source>no evidence</source>
+        <translation>根拠外</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>右</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>曲線</translation>
+    </message>
+    <message>
+        <source>top speed</source>
+        <translation>最高速度</translation>
+    </message>
+    <message>
+        <source>mean speed</source>
+        <translation>平均速度</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>除外</translation>
+    </message>
+    <message>
+        <source>a split</source>
+        <translation>通過タイム</translation>
+    </message>
+    <message>
+        <source>usual error</source>
+        <translation>通常の誤差</translation>
+    </message>
+    <message>
+        <source>your line</source>
+        <translation>あなたの線</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>線</translation>
+    </message>
+    <message>
+        <source>fastest at a load</source>
+        <translation>負荷ごとの最速</translation>
+    </message>
+    <message>
+        <source>fastest repetition of a day</source>
+        <translation>その日の最速の反復</translation>
+    </message>
+    <message>
+        <source>estimated 1RM</source>
+        <translation>推定 1RM</translation>
+    </message>
+    <message>
+        <source>chance reaches</source>
+        <translation>偶然が届く</translation>
+    </message>
+    <message>
+        <source>first steps</source>
+        <translation>最初の数歩</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>今</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>%1週</translation>
+    </message>
+    <message>
+        <source>Above the line: later than fitted.</source>
+        <translation>線より上：曲線より遅い。</translation>
+    </message>
+    <message>
+        <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
+        <translation>0より上： バーが速いと、 その週数後のスプリントも速い。 ひげ： 95 %、 参考。</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
+        <translation>各印は挙げ始めからの1回の反復。 スプリントの接地時間は目安で、 目標ではありません。</translation>
+    </message>
+    <message>
+        <source>Each mark is a repetition, from concentric onset.</source>
+        <translation>各印は挙げ始めからの1回の反復。</translation>
+    </message>
+    <message>
+        <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
+        <translation>低いほど速い。 その日の最高の横： 風 m/s、 追い風が正。</translation>
+    </message>
+    <message>
+        <source>Lower is faster.</source>
+        <translation>低いほど速い。</translation>
+    </message>
+    <message>
+        <source>Times of different rungs are not to be compared: a shorter range is quicker anyway.</source>
+        <translation>違う段の時間は比べられません： 短い可動域はもともと速いからです。</translation>
+    </message>
+    <message>
+        <source>No fit.</source>
+        <translation>曲線なし。</translation>
+    </message>
+    <message>
+        <source>No measured loads yet.</source>
+        <translation>測定した負荷がまだありません。</translation>
+    </message>
+    <message>
+        <source>No probe sets yet.</source>
+        <translation>確認セットがまだありません。</translation>
+    </message>
+    <message>
+        <source>No runs yet.</source>
+        <translation>走りがまだありません。</translation>
+    </message>
+    <message>
+        <source>No weeks with both yet.</source>
+        <translation>両方ある週がまだありません。</translation>
+    </message>
+    <message>
+        <source>at least %1 to be seen</source>
+        <translation>%1 以上で見える</translation>
+    </message>
+    <message>
+        <source>Refused by the athlete</source>
+        <translation>選手が断った</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>痛み</translation>
+    </message>
+    <message>
+        <source>Pain: another lift</source>
+        <translation>痛み：別の種目</translation>
+    </message>
+    <message>
+        <source>Outside the season</source>
+        <translation>シーズン外</translation>
+    </message>
+    <message>
+        <source>Transition</source>
+        <translation>移行期</translation>
+    </message>
+    <message>
+        <source>Travel, exams, illness or injury</source>
+        <translation>移動、試験、病気、けが</translation>
+    </message>
+    <message>
+        <source>A new macrocycle</source>
+        <translation>新しい周期</translation>
+    </message>
+    <message>
+        <source>Layoff</source>
+        <translation>中断</translation>
+    </message>
+    <message>
+        <source>Rest before a competition</source>
+        <translation>競技会前の休み</translation>
+    </message>
+    <message>
+        <source>Ease: later than before</source>
+        <translation>軽くする：以前より遅い</translation>
+    </message>
+    <message>
+        <source>Ease: a poor night</source>
+        <translation>軽くする：眠れなかった</translation>
+    </message>
+    <message>
+        <source>Step by date</source>
+        <translation>日付で進む</translation>
+    </message>
+    <message>
+        <source>Up to the next box</source>
+        <translation>次の台へ</translation>
+    </message>
+    <message>
+        <source>Step for evidence</source>
+        <translation>根拠により進む</translation>
+    </message>
+    <message>
+        <source>Step by exposure, by choice</source>
+        <translation>経験のため選んで進む</translation>
+    </message>
+    <message>
+        <source>No response</source>
+        <translation>反応なし</translation>
+    </message>
+    <message>
+        <source>One heavy step in seven days</source>
+        <translation>7日に重い段は1つ</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceRow</name>
     <message>
         <source>met</source>
@@ -780,6 +1511,21 @@
     <message>
         <source>%1: %2, allowed %3, %4</source>
         <translation>%1：%2、許容 %3、%4</translation>
+    </message>
+</context>
+<context>
+    <name>ExplainSheet</name>
+    <message>
+        <source>What it is</source>
+        <translation>これは何か</translation>
+    </message>
+    <message>
+        <source>How sure: %1</source>
+        <translation>確かさ：%1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>出典：%1</translation>
     </message>
 </context>
 <context>
@@ -904,6 +1650,393 @@
     <message>
         <source>Likely a motion sensor</source>
         <translation>動作センサーらしい</translation>
+    </message>
+</context>
+<context>
+    <name>HelpWords</name>
+    <message>
+        <source>Time to peak velocity</source>
+        <translation>最大速度到達時間</translation>
+    </message>
+    <message>
+        <source>From the instant the bar begins to rise to the instant it is fastest. The season&apos;s evidence: on one rung, at one load, it should come sooner.</source>
+        <translation>バーが上がり始めてから最も速くなるまで。シーズンの根拠です：同じ段、同じ負荷で、早くなるはずです。</translation>
+    </message>
+    <message>
+        <source>instant of peak velocity − instant of concentric start</source>
+        <translation>最大速度の瞬間 − 上げ始めの瞬間</translation>
+    </message>
+    <message>
+        <source>Common practice, no source.</source>
+        <translation>一般的な慣行、出典なし。</translation>
+    </message>
+    <message>
+        <source>Target band and contact times</source>
+        <translation>目標帯と接地時間</translation>
+    </message>
+    <message>
+        <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
+        <translation>この段で通常とる時間の範囲です。薄い帯はスプリントの接地時間で、目安であって目標ではありません。</translation>
+    </message>
+    <message>
+        <source>A starting value of this project, later your own values.</source>
+        <translation>このプロジェクトの開始値、後にあなた自身の値。</translation>
+    </message>
+    <message>
+        <source>A guide: your own line on the rung counts.</source>
+        <translation>目安です：段でのあなた自身の線が大切です。</translation>
+    </message>
+    <message>
+        <source>Mean velocity</source>
+        <translation>平均速度</translation>
+    </message>
+    <message>
+        <source>How fast the bar rose on average, from its start to its end.</source>
+        <translation>バーが始めから終わりまで平均どれだけ速く上がったか。</translation>
+    </message>
+    <message>
+        <source>way of the concentric phase ÷ its duration</source>
+        <translation>挙上の距離 ÷ その時間</translation>
+    </message>
+    <message>
+        <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
+        <translation>模擬セットで約 4 mm/s。日ごとに約 0.04 m/s 揺れます。</translation>
+    </message>
+    <message>
+        <source>Peak velocity</source>
+        <translation>最大速度</translation>
+    </message>
+    <message>
+        <source>The greatest speed of the bar on its way up. Told for lifts that throw or catch.</source>
+        <translation>上がる途中のバーの最高の速さ。投げる、受ける種目で示します。</translation>
+    </message>
+    <message>
+        <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
+        <translation>模擬セットで約 7 mm/s。カメラとの比較で 24 mm/s。</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>可動域</translation>
+    </message>
+    <message>
+        <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
+        <translation>バーの上下の距離。段ごとに決まった範囲があり、セットの中央値を大きく下回る反復は部分的と示します。</translation>
+    </message>
+    <message>
+        <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
+        <translation>模擬セットで約 3 mm、カメラとの比較で 15 mm。</translation>
+    </message>
+    <message>
+        <source>Velocity loss</source>
+        <translation>速度低下</translation>
+    </message>
+    <message>
+        <source>How much slower the last repetition was than the fastest of the set. The set ends at the loss that the phase allows, however many repetitions that are.</source>
+        <translation>セットで最も速い反復に比べ、最後の反復がどれだけ遅いか。回数によらず、その期で許される低下でセットを終えます。</translation>
+    </message>
+    <message>
+        <source>1 − last mean velocity ÷ fastest mean velocity</source>
+        <translation>1 − 最後の平均速度 ÷ 最速の平均速度</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the limits are starting values of this project.</source>
+        <translation>一般的な慣行、出典なし。限度はこのプロジェクトの開始値。</translation>
+    </message>
+    <message>
+        <source>Two repetitions of the same effort differ by a few hundredths of a metre per second.</source>
+        <translation>同じ努力の反復でも毎秒数センチメートル違います。</translation>
+    </message>
+    <message>
+        <source>Repetitions left</source>
+        <translation>残りの回数</translation>
+    </message>
+    <message>
+        <source>A guess from the loss of velocity: how many more could have been done.</source>
+        <translation>速度低下からの推測：あと何回できたか。</translation>
+    </message>
+    <message>
+        <source>left = done × (1 ÷ share − 1), share = loss ÷ loss at half ÷ 2</source>
+        <translation>残り = 済み × (1 ÷ 割合 − 1)、割合 = 低下 ÷ 半分での低下 ÷ 2</translation>
+    </message>
+    <message>
+        <source>Starting values of this project; with five sets of your own, yours.</source>
+        <translation>このプロジェクトの開始値。あなたのセットが5つあればあなたの値。</translation>
+    </message>
+    <message>
+        <source>Wide: the range is shown. The stop of a set never rests on it.</source>
+        <translation>幅は広く、範囲を示します。セットの終了はこれによりません。</translation>
+    </message>
+    <message>
+        <source>What a decision rests on</source>
+        <translation>判断のもと</translation>
+    </message>
+    <message>
+        <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
+        <translation>進む、維持、戻る、軽くする、休む：各行が値と許容を持つ検査です。進むには、段での練習数と日数、揺れを超えて縮んだ到達時間、保たれた速度と筋力が必要です。</translation>
+    </message>
+    <message>
+        <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
+        <translation>このプロジェクトの規則。由来は規則に記載。</translation>
+    </message>
+    <message>
+        <source>A rule is no proof. Your answer is kept with it, and counts.</source>
+        <translation>規則は証明ではありません。あなたの答えがともに残り、優先されます。</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>典型誤差</translation>
+    </message>
+    <message>
+        <source>How far a session&apos;s value wanders by itself, from one session to the next. A change counts only beyond it.</source>
+        <translation>練習ごとの値が自然にどれだけ揺れるか。変化はそれを超えて初めて数えます。</translation>
+    </message>
+    <message>
+        <source>standard deviation of differences of successive sessions ÷ √2</source>
+        <translation>続く練習の差の標準偏差 ÷ √2</translation>
+    </message>
+    <message>
+        <source>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</source>
+        <translation>Hopkins, Measures of reliability in sports medicine and science, Sports Med 2000.</translation>
+    </message>
+    <message>
+        <source>It begins with a prior and becomes yours with the sessions.</source>
+        <translation>初めは事前の値で、練習とともにあなたの値になります。</translation>
+    </message>
+    <message>
+        <source>A trend over the season</source>
+        <translation>シーズンの推移</translation>
+    </message>
+    <message>
+        <source>Each point is a session&apos;s probe set. Only points on the same rung are to be compared: a shorter range is quicker anyway.</source>
+        <translation>各点は練習の確認セットです。比べられるのは同じ段の点だけ：短い可動域はもともと速いからです。</translation>
+    </message>
+    <message>
+        <source>Lines are Theil-Sen lines (Theil 1950, Sen 1968): one bad day does not move them.</source>
+        <translation>線は Theil-Sen（Theil 1950、Sen 1968）：悪い一日では動きません。</translation>
+    </message>
+    <message>
+        <source>Look at several weeks, never at one point.</source>
+        <translation>一点ではなく数週間を見てください。</translation>
+    </message>
+    <message>
+        <source>Load and velocity</source>
+        <translation>負荷と速度</translation>
+    </message>
+    <message>
+        <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
+        <translation>重いほど遅く、種目と段ごとにあなた固有のほぼ直線に沿います。</translation>
+    </message>
+    <message>
+        <source>velocity = a + b × load, least squares and robust</source>
+        <translation>速度 = a + b × 負荷、最小二乗法と頑健法</translation>
+    </message>
+    <message>
+        <source>Two loads far apart and a third between make it steady.</source>
+        <translation>離れた2つの負荷と間の1つで安定します。</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM</source>
+        <translation>推定 1RM</translation>
+    </message>
+    <message>
+        <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
+        <translation>1回しか挙がらない速度として公表された値に線が届く負荷。確かめるために載せてはいけません。</translation>
+    </message>
+    <message>
+        <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
+        <translation>線が 1RM の速度に届く負荷。区間は Fieller の方法</translation>
+    </message>
+    <message>
+        <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
+        <translation>1RM の速度：いくつかの種目で公表、数値の横に示します。</translation>
+    </message>
+    <message>
+        <source>Its 95 % interval is shown; people also differ in the velocity itself.</source>
+        <translation>95 % 区間を示します。速度そのものにも個人差があります。</translation>
+    </message>
+    <message>
+        <source>Warm-up check</source>
+        <translation>ウォームアップ確認</translation>
+    </message>
+    <message>
+        <source>The velocity at two warm-up loads against your own at these loads. It can take load or sets off today, never put any on.</source>
+        <translation>2つのウォームアップ負荷での速度を、同じ負荷でのあなたの速度と比べます。今日の負荷やセットを減らすだけで、増やしません。</translation>
+    </message>
+    <message>
+        <source>A rule of this project.</source>
+        <translation>このプロジェクトの規則。</translation>
+    </message>
+    <message>
+        <source>A loss counts where both loads are slower by more than the typical error.</source>
+        <translation>両方の負荷が典型誤差を超えて遅いときだけ数えます。</translation>
+    </message>
+    <message>
+        <source>Contact and flight</source>
+        <translation>接地と滞空</translation>
+    </message>
+    <message>
+        <source>How long the foot is on the ground, and how long in the air after it. Contacts up to 250 ms count as fast.</source>
+        <translation>足が地面にある時間と、その後空中にある時間。250 ms までの接地を速いとします。</translation>
+    </message>
+    <message>
+        <source>Schmidtbleicher 1992, in Komi (ed), Strength and Power in Sport; from memory.</source>
+        <translation>Schmidtbleicher 1992、Komi 編 Strength and Power in Sport、記憶による。</translation>
+    </message>
+    <message>
+        <source>From video of 240 pictures a second ± 4 ms.</source>
+        <translation>毎秒240コマの動画から ± 4 ms。</translation>
+    </message>
+    <message>
+        <source>Jump height</source>
+        <translation>ジャンプの高さ</translation>
+    </message>
+    <message>
+        <source>How high the body rose, from how long it flew.</source>
+        <translation>体が上がった高さ、滞空した時間から。</translation>
+    </message>
+    <message>
+        <source>height = g × flight² ÷ 8</source>
+        <translation>高さ = g × 滞空² ÷ 8</translation>
+    </message>
+    <message>
+        <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
+        <translation>Bosco、Luhtanen、Komi 1983、Eur J Appl Physiol 50:273-282、記憶による。</translation>
+    </message>
+    <message>
+        <source>It holds where the body lands as it took off: bent knees make it too high.</source>
+        <translation>離地と同じ姿勢で着地する場合に成り立ちます：膝を曲げると高く出ます。</translation>
+    </message>
+    <message>
+        <source>Reactive strength index, RSI</source>
+        <translation>反応筋力指数 RSI</translation>
+    </message>
+    <message>
+        <source>Height for the time on the ground: high and quick together.</source>
+        <translation>接地時間あたりの高さ：高さと速さを合わせて。</translation>
+    </message>
+    <message>
+        <source>RSI = height ÷ contact time</source>
+        <translation>RSI = 高さ ÷ 接地時間</translation>
+    </message>
+    <message>
+        <source>Healy, Kenny, Harrison 2017, doi:10.1123/ijspp.2017-0511.</source>
+        <translation>Healy、Kenny、Harrison 2017、doi:10.1123/ijspp.2017-0511。</translation>
+    </message>
+    <message>
+        <source>A day&apos;s value wanders by about 7 %.</source>
+        <translation>日ごとに約 7 % 揺れます。</translation>
+    </message>
+    <message>
+        <source>Top speed and time constant</source>
+        <translation>最高速度と時定数</translation>
+    </message>
+    <message>
+        <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
+        <translation>通過タイムが示す速度と、達する早さ：時定数1つで 63 %、3つで 95 %。</translation>
+    </message>
+    <message>
+        <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
+        <translation>v(t) = 最高速度 × (1 − exp(−t ÷ τ))、通過タイムに当てはめ</translation>
+    </message>
+    <message>
+        <source>Furusawa, Hill, Parkinson 1927; on splits Samozino et al. 2016, doi:10.1111/sms.12490.</source>
+        <translation>Furusawa、Hill、Parkinson 1927。通過タイムでは Samozino ら 2016、doi:10.1111/sms.12490。</translation>
+    </message>
+    <message>
+        <source>One standard error stands beside it. The model is no exact law.</source>
+        <translation>横に標準誤差を示します。このモデルは厳密な法則ではありません。</translation>
+    </message>
+    <message>
+        <source>Force and power of a sprint</source>
+        <translation>スプリントの力とパワー</translation>
+    </message>
+    <message>
+        <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
+        <translation>速度曲線、体重、空気抵抗から求めた水平の力とパワー。</translation>
+    </message>
+    <message>
+        <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
+        <translation>F = m × 加速度 + k × (v − 風)²、P = F × v</translation>
+    </message>
+    <message>
+        <source>Samozino et al. 2016, doi:10.1111/sms.12490; equations from memory.</source>
+        <translation>Samozino ら 2016、doi:10.1111/sms.12490、式は記憶による。</translation>
+    </message>
+    <message>
+        <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
+        <translation>曲線と同じ確かさ。未入力のもの（空気、風）は仮定し、そう示します。</translation>
+    </message>
+    <message>
+        <source>Flying speed</source>
+        <translation>加速走の速度</translation>
+    </message>
+    <message>
+        <source>Mean speed over a zone that is entered at full speed.</source>
+        <translation>全速で入る区間の平均速度。</translation>
+    </message>
+    <message>
+        <source>zone ÷ time</source>
+        <translation>区間 ÷ タイム</translation>
+    </message>
+    <message>
+        <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
+        <translation>手動では加速走 20 m で 7 % ずれます。光電管や動画は横に示します。</translation>
+    </message>
+    <message>
+        <source>Wind-aided</source>
+        <translation>追い風参考</translation>
+    </message>
+    <message>
+        <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
+        <translation>競技会で追い風 2.0 m/s を超えると、ベストになりません。</translation>
+    </message>
+    <message>
+        <source>World Athletics&apos; technical rules; from memory.</source>
+        <translation>World Athletics 技術規則、記憶による。</translation>
+    </message>
+    <message>
+        <source>As the reading of the wind gauge.</source>
+        <translation>風速計の読みのとおり。</translation>
+    </message>
+    <message>
+        <source>Fast metres</source>
+        <translation>高速の距離</translation>
+    </message>
+    <message>
+        <source>Metres run at 90 and at 95 % of the best speed of the last 12 months, or above.</source>
+        <translation>直近12か月の最高速度の 90 % と 95 % 以上で走った距離。</translation>
+    </message>
+    <message>
+        <source>Common practice, no source; the shares are this project&apos;s.</source>
+        <translation>一般的な慣行、出典なし。割合はこのプロジェクトのもの。</translation>
+    </message>
+    <message>
+        <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
+        <translation>「約」は、一部を距離とタイム、またはきつさから推定したときに付きます。</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>効果はあったか？</translation>
+    </message>
+    <message>
+        <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
+        <translation>バーの速さとスプリントのタイムが、傾向を除いてもともに動いたか。原因とは決して言いません。</translation>
+    </message>
+    <message>
+        <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
+        <translation>5つのずれでの Spearman 順位相関を、回したシーズンと比較</translation>
+    </message>
+    <message>
+        <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
+        <translation>Spearman 1904、Am J Psychol 15:72-101。検定はこのプロジェクトのもの。</translation>
+    </message>
+    <message>
+        <source>Without any relation it speaks in about 3 of 100 seasons.</source>
+        <translation>関係がまったくなくても100シーズン中約3で示されます。</translation>
+    </message>
+    <message>
+        <source>About 2 to 6 ms rms in simulated sets. A repetition with two peaks is no evidence. It is not a stance&apos;s force peak.</source>
+        <translation>模擬セットで約 2～6 ms（二乗平均平方根）。山が二つの反復は根拠になりません。接地中の力の頂点とは別のものです。</translation>
     </message>
 </context>
 <context>
@@ -2638,6 +3771,10 @@
         <source>Loads by the chart</source>
         <translation>表による負荷</translation>
     </message>
+    <message>
+        <source>Stands large</source>
+        <translation>大きく表示</translation>
+    </message>
 </context>
 <context>
     <name>SharerStrip</name>
@@ -4272,6 +5409,10 @@
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
         <translation>少し静止してから全力の意図で挙げます。反復が終わるたびに知らせます。</translation>
     </message>
+    <message>
+        <source>m/s, %1</source>
+        <translation>m/s、%1</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::CalibrationViewModel</name>
@@ -4547,6 +5688,13 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
     <message>
         <source>Choose first how it is read.</source>
         <translation>先に読み方を選んでください。</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::Help</name>
+    <message>
+        <source>What is this: %1?</source>
+        <translation>これは何？：%1</translation>
     </message>
 </context>
 <context>

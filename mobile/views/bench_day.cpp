@@ -1,5 +1,6 @@
 // The lifts of the day as a list. Kept apart from the set that is open.
 #include "mobile/views/bench_view_model.hpp"
+#include "mobile/views/engine_words.hpp"
 
 namespace fleetrung::views
 {
@@ -33,14 +34,14 @@ void BenchViewModel::showLifts()
         const auto load = plan.work.empty() ? std::nullopt : plan.work.front().loadKg;
         rows.append(
             {{QStringLiteral("key"), QString::fromStdString(plan.ladder)},
-             {QStringLiteral("name"), QString::fromStdString(lift.name)},
+             {QStringLiteral("name"), engineText(lift.name)},
              {QStringLiteral("load"), !load        ? tr("load to be found")
                                       : *load == 0 ? tr("body mass")
                                                    : units().mass(*load)},
              {QStringLiteral("plan"), tr("%1 × %2").arg(sets).arg(repetitions)},
              {QStringLiteral("rung"), lift.rungCount == 0 ? QString()
                                                           : tr("%1 ladder, rung %2 of %3")
-                                                                .arg(QString::fromStdString(lift.ladder))
+                                                                .arg(engineText(lift.ladder))
                                                                 .arg(lift.rungNumber)
                                                                 .arg(lift.rungCount)},
              {QStringLiteral("band"),

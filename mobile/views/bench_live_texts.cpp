@@ -7,6 +7,8 @@
 #include "engine/strength/velocity_loss.hpp"
 #include "mobile/plot/pictures.hpp"
 #include "mobile/views/bar_words.hpp"
+#include "mobile/views/engine_words.hpp"
+#include "mobile/views/plot_words.hpp"
 
 namespace fleetrung::views
 {
@@ -28,7 +30,10 @@ QString BenchViewModel::repetitionsText(int count)
 
 QString BenchViewModel::number() const
 {
-    return repetitions_.empty() ? QStringLiteral("–") : units().number(judgedTime(latest()).value * 1000, 0);
+    if (repetitions_.empty())
+        return QStringLiteral("–");
+    return velocityIsLarge() ? units().number(velocities().back(), 2)
+                             : units().number(judgedTime(latest()).value * 1000, 0);
 }
 
 bool BenchViewModel::byContactTime() const
@@ -56,6 +61,8 @@ QString BenchViewModel::timeName() const
 
 QString BenchViewModel::numberUnit() const
 {
+    if (velocityIsLarge())
+        return tr("m/s, %1").arg(velocityName());
     return byDropTime() ? tr("ms from the quickest descent to rest") : tr("ms to peak velocity");
 }
 
@@ -104,12 +111,12 @@ plot::PlotValue BenchViewModel::strikeLine() const
                                                !reps::has(repetition.flags, reps::Flag::ShortRange)});
     if (const BenchLift* lift = openedLift())
         input.targetBand = plot::Span{lift->plan.targetBand.low, lift->plan.targetBand.high};
-    plot::PlotValue picture{plot::strikeLine(input)};
+    plot::Plot picture = plot::strikeLine(input);
     if (byDropTime()) {
-        picture.plot.x.title = "time from the quickest descent to rest";
-        picture.plot.note = "each mark is a repetition, from its quickest descent";
+        picture.x.title = "time from the quickest descent to rest";
+        picture.note = "each mark is a repetition, from its quickest descent";
     }
-    return picture;
+    return shownPlot(std::move(picture));
 }
 
 bool BenchViewModel::byPeakVelocity() const
@@ -224,7 +231,7 @@ QStringList BenchViewModel::planLines() const
     if (!lift->plan.work.empty())
         lines += tr("Work: %1 sets of %2").arg(lift->plan.work.size()).arg(setLine(lift->plan.work.front()));
     if (!lift->plan.note.empty())
-        lines += units().withLocalDates(QString::fromStdString(lift->plan.note));
+        lines += units().withLocalDates(engineText(lift->plan.note));
     return lines + extrasOf(*lift);
 }
 
@@ -234,7 +241,7 @@ QString BenchViewModel::caution() const
     if (const BenchLift* lift = openedLift())
         for (const auto& key : lift->plan.cautions)
             if (const auto* caution = season::findCaution(season::standardSeasonData(), key))
-                texts += QString::fromStdString(caution->text);
+                texts += engineText(caution->text);
     return texts.join(QStringLiteral("\n"));
 }
 

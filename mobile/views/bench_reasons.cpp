@@ -1,5 +1,6 @@
 // Why the day is as it is: the reasons of each prescription, the warm-up check, how the athlete is, who lifts next.
 #include "mobile/views/bench_view_model.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/step_view_model.hpp"
 #include "mobile/views/wellness_form.hpp"
 
@@ -37,9 +38,9 @@ void BenchViewModel::showNotes()
     if (day_.sprintsForbidden)
         rows.append(noteRow(tr("No sprinting today: pain forbids it."), true));
     for (const auto& caution : day_.cautions)
-        rows.append(noteRow(QString::fromStdString(caution), true));
+        rows.append(noteRow(engineText(caution), true));
     for (const auto& note : day_.notes)
-        rows.append(noteRow(units().withLocalDates(QString::fromStdString(note)), false));
+        rows.append(noteRow(units().withLocalDates(engineText(note)), false));
     notes_.show(rows);
 }
 
@@ -65,7 +66,7 @@ QStringList BenchViewModel::extrasOf(const BenchLift& lift) const
     if (plan.maintenance && !plan.maintenance->sets.empty())
         lines += tr("Maintenance: %1 × %2, %3")
                      .arg(plan.maintenance->sets.size())
-                     .arg(setLine(plan.maintenance->sets.front()), QString::fromStdString(lift.maintenanceName));
+                     .arg(setLine(plan.maintenance->sets.front()), engineText(lift.maintenanceName));
     return lines;
 }
 
@@ -77,13 +78,13 @@ void BenchViewModel::openWhy(const QString& key)
     for (const auto& lift : day_.lifts) {
         if (QString::fromStdString(lift.plan.ladder) != key)
             continue;
-        whyTitle_ = QString::fromStdString(lift.name);
+        whyTitle_ = engineText(lift.name);
         for (const auto& why : lift.plan.why)
             rows.append({{QStringLiteral("about"), headed(why.about)},
-                         {QStringLiteral("text"), units().withLocalDates(QString::fromStdString(why.text))}});
+                         {QStringLiteral("text"), units().withLocalDates(engineText(why.text))}});
         if (lift.check && lift.check->accepted.value_or(false))
             rows.append({{QStringLiteral("about"), tr("Warm-up check")},
-                         {QStringLiteral("text"), QString::fromStdString(lift.check->adjustment.reason)}});
+                         {QStringLiteral("text"), engineText(lift.check->adjustment.reason)}});
     }
     why_.show(rows);
     emit whyChanged();
@@ -146,14 +147,14 @@ QString BenchViewModel::checkText() const
             parts += adjustment.setsOff == 1 ? tr("one set less") : tr("%1 sets less").arg(adjustment.setsOff);
         if (adjustment.setFactor < 1)
             parts += tr("%1 of the sets").arg(units().percent(adjustment.setFactor));
-        return tr("Proposed: %1. %2").arg(parts.join(tr(", ")), QString::fromStdString(adjustment.reason));
+        return tr("Proposed: %1. %2").arg(parts.join(tr(", ")), engineText(adjustment.reason));
     }
     case CheckAnswered:
-        return *lift->check->accepted ? QString::fromStdString(lift->check->adjustment.reason)
+        return *lift->check->accepted ? engineText(lift->check->adjustment.reason)
                                       : QString::fromStdString(lift->check->why);
     case CheckUnknown:
     case CheckAsUsual:
-        return units().withLocalDates(QString::fromStdString(lift->check->adjustment.reason));
+        return units().withLocalDates(engineText(lift->check->adjustment.reason));
     case NoCheck:
         break;
     }

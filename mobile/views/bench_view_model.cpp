@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "mobile/views/bar_words.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -16,7 +17,7 @@ constexpr double mostKg = 600; // beyond sense: a slip of the finger
 
 } // namespace
 
-BenchViewModel::BenchViewModel(const Preferences* preferences, QObject* parent)
+BenchViewModel::BenchViewModel(Preferences* preferences, QObject* parent)
     : QObject(parent), preferences_(preferences), plates_(preferences),
       lifts_({"key", "name", "load", "plan", "rung", "band", "progress", "done", "extra"}, this),
       notes_({"text", "caution"}, this), why_({"about", "text"}, this),
@@ -68,7 +69,7 @@ QString BenchViewModel::liftName() const
     if (!openedLift())
         return {};
     const bool longer = kind_ == Maintenance && !openedLift()->maintenanceName.empty();
-    return QString::fromStdString(longer ? openedLift()->maintenanceName : openedLift()->name);
+    return engineText(longer ? openedLift()->maintenanceName : openedLift()->name);
 }
 
 QString BenchViewModel::setText() const

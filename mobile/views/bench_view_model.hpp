@@ -165,6 +165,11 @@ class BenchViewModel : public QObject
     Q_PROPERTY(int repetitionCount READ repetitionCount NOTIFY setChanged FINAL)
     Q_PROPERTY(QString number READ number NOTIFY setChanged FINAL)
     Q_PROPERTY(QString numberUnit READ numberUnit NOTIFY setChanged FINAL)
+    /// What stands large, kept for each ladder: the time by which the rung is judged, or the velocity.
+    Q_PROPERTY(QStringList largeChoices READ largeChoices NOTIFY setChanged FINAL)
+    Q_PROPERTY(bool velocityIsLarge READ velocityIsLarge WRITE setVelocityIsLarge NOTIFY setChanged FINAL)
+    Q_PROPERTY(QStringList numberTopics READ numberTopics NOTIFY setChanged FINAL)
+    Q_PROPERTY(QStringList besideTopics READ besideTopics NOTIFY setChanged FINAL)
     Q_PROPERTY(QString timeName READ timeName NOTIFY setChanged FINAL)
     Q_PROPERTY(Verdict verdict READ verdict NOTIFY setChanged FINAL)
     Q_PROPERTY(QString verdictText READ verdictText NOTIFY setChanged FINAL)
@@ -172,6 +177,10 @@ class BenchViewModel : public QObject
     Q_PROPERTY(QString velocity READ velocity NOTIFY setChanged FINAL)
     Q_PROPERTY(QString velocityName READ velocityName NOTIFY setChanged FINAL)
     Q_PROPERTY(QString velocityNote READ velocityNote NOTIFY setChanged FINAL)
+    /// The one of the two that does not stand large.
+    Q_PROPERTY(QString beside READ beside NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString besideName READ besideName NOTIFY setChanged FINAL)
+    Q_PROPERTY(QString besideNote READ besideNote NOTIFY setChanged FINAL)
     Q_PROPERTY(QString range READ range NOTIFY setChanged FINAL)
     Q_PROPERTY(QString rangeName READ rangeName NOTIFY setChanged FINAL)
     Q_PROPERTY(QString rangeNote READ rangeNote NOTIFY setChanged FINAL)
@@ -196,7 +205,7 @@ public:
     enum CheckState { NoCheck, CheckAhead, CheckUnknown, CheckAsUsual, CheckLess, CheckAnswered };
     Q_ENUM(CheckState)
 
-    explicit BenchViewModel(const Preferences* preferences, QObject* parent = nullptr);
+    explicit BenchViewModel(Preferences* preferences, QObject* parent = nullptr);
 
     // From the program
     void showDay(const BenchDay& day);
@@ -314,6 +323,14 @@ public:
     int repetitionCount() const { return static_cast<int>(repetitions_.size()); }
     QString number() const;
     QString numberUnit() const;
+    QStringList largeChoices() const;
+    bool velocityIsLarge() const;
+    void setVelocityIsLarge(bool large);
+    QString beside() const;
+    QString besideName() const;
+    QString besideNote() const;
+    QStringList numberTopics() const;
+    QStringList besideTopics() const;
     QString timeName() const; ///< of the time by which the rung is judged
     Verdict verdict() const;
     QString verdictText() const;
@@ -376,7 +393,7 @@ private:
     void convertLoad();
     std::vector<double> velocities() const;
 
-    const Preferences* preferences_;
+    Preferences* preferences_;
     BenchDay day_;
     PlateEntry plates_;
     Rows lifts_;

@@ -1,6 +1,7 @@
 #include "mobile/views/did_it_work.hpp"
 
 #include "mobile/plot/lag_picture.hpp"
+#include "mobile/views/plot_words.hpp"
 
 namespace fleetrung::views
 {
@@ -75,7 +76,7 @@ QString DidItWorkViewModel::chance() const
 
 plot::PlotValue DidItWorkViewModel::picture() const
 {
-    return judged() ? plot::PlotValue{plot::lagPicture(judged()->lags)} : plot::PlotValue{};
+    return judged() ? shownPlot(plot::lagPicture(judged()->lags)) : plot::PlotValue{};
 }
 
 QVariantMap DidItWorkViewModel::rowOf(const transfer::Lag& lag) const

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/reps/repetition.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -110,9 +111,9 @@ QVariantMap DoneSetsViewModel::rowOf(const DoneSet& done) const
     if (set.meanTimeToPeak)
         parts += units().milliseconds(*set.meanTimeToPeak);
     return {{QStringLiteral("key"), QString::fromStdString(identifierText(set.row.id))},
-            {QStringLiteral("title"),
-             set.row.loadKg > 0 ? tr("%1, %2").arg(QString::fromStdString(done.name), units().mass(set.row.loadKg))
-                                : QString::fromStdString(done.name)},
+            {QStringLiteral("title"), set.row.loadKg > 0
+                                          ? tr("%1, %2").arg(engineText(done.name), units().mass(set.row.loadKg))
+                                          : engineText(done.name)},
             {QStringLiteral("detail"), parts.join(dot)}};
 }
 

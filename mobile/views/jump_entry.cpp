@@ -7,6 +7,7 @@
 
 #include "engine/season/rules.hpp"
 #include "mobile/logbook/track_log.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/forms.hpp"
 #include "mobile/views/track_words.hpp"
 
@@ -224,7 +225,7 @@ QString JumpEntry::summary() const
 QString JumpEntry::caution() const
 {
     const auto* caution = season::findCaution(season::standardSeasonData(), "drop-jumps");
-    return caution ? QString::fromStdString(caution->text) : QString();
+    return caution ? engineText(caution->text) : QString();
 }
 
 } // namespace fleetrung::views

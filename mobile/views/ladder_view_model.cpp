@@ -2,10 +2,23 @@
 
 #include <algorithm>
 
+#include "mobile/views/engine_words.hpp"
+#include "mobile/views/plot_words.hpp"
 #include "mobile/views/season_form.hpp"
 
 namespace fleetrung::views
 {
+namespace
+{
+
+/// A name within a sentence: the English ones in small letters.
+QString inSentence(const std::string& name)
+{
+    const QString said = engineText(name);
+    return said == QString::fromStdString(name) ? said.toLower() : said;
+}
+
+} // namespace
 LadderViewModel::LadderViewModel(const Preferences* preferences, QObject* parent)
     : QObject(parent), preferences_(preferences), evidence_({"mark", "name", "value", "allowed"}, this),
       steps_({"title", "detail", "taken", "underWay"}, this), step_(preferences)
@@ -43,7 +56,7 @@ void LadderViewModel::showRows()
     QList<QVariantMap> rows;
     if (shown())
         for (const auto& step : shown()->steps)
-            rows.append({{QStringLiteral("title"), QString::fromStdString(step.rungName)},
+            rows.append({{QStringLiteral("title"), engineText(step.rungName)},
                          {QStringLiteral("detail"), !step.taken ? tr("planned for %1").arg(units.day(step.from))
                                                     : step.underWay
                                                         ? tr("since %1, you stand here").arg(units.day(step.from))
@@ -87,20 +100,20 @@ bool LadderViewModel::openStep(int index)
 QString LadderViewModel::premise() const
 {
     const auto* caution = season::findCaution(season::standardSeasonData(), "premise");
-    return caution ? QString::fromStdString(caution->text) : QString();
+    return caution ? engineText(caution->text) : QString();
 }
 
 QStringList LadderViewModel::names() const
 {
     QStringList names;
     for (const auto& ladder : data_.ladders)
-        names += QString::fromStdString(ladder.name);
+        names += engineText(ladder.name);
     return names;
 }
 
 QString LadderViewModel::title() const
 {
-    return shown() ? tr("%1 ladder").arg(QString::fromStdString(shown()->name)) : QString();
+    return shown() ? tr("%1 ladder").arg(engineText(shown()->name)) : QString();
 }
 
 QString LadderViewModel::weekText() const
@@ -124,15 +137,15 @@ QString LadderViewModel::competitionText() const
 
 plot::PlotValue LadderViewModel::stair() const
 {
-    return shown() ? plot::PlotValue{plot::stair(shown()->stair)} : plot::PlotValue{};
+    return shown() ? shownPlot(plot::stair(shown()->stair)) : plot::PlotValue{};
 }
 
 QString LadderViewModel::decisionTitle() const
 {
     if (!shown() || !shown()->decision)
         return {};
-    const QString rung = QString::fromStdString(shown()->rungName).toLower();
-    const QString next = QString::fromStdString(shown()->nextName).toLower();
+    const QString rung = inSentence(shown()->rungName);
+    const QString next = inSentence(shown()->nextName);
     switch (shown()->decision->kind) {
     case season::DecisionKind::Step:
         return tr("Step to %1 today").arg(next);
@@ -150,9 +163,8 @@ QString LadderViewModel::decisionTitle() const
 
 QString LadderViewModel::reason() const
 {
-    return shown() && shown()->decision
-               ? preferences_->units().withLocalDates(QString::fromStdString(shown()->decision->reason))
-               : QString();
+    return shown() && shown()->decision ? preferences_->units().withLocalDates(engineText(shown()->decision->reason))
+                                        : QString();
 }
 
 QString LadderViewModel::nextText() const
@@ -169,7 +181,7 @@ QString LadderViewModel::caution() const
     QStringList texts;
     if (shown())
         for (const auto& text : shown()->cautions)
-            texts += QString::fromStdString(text);
+            texts += engineText(text);
     return texts.join(QStringLiteral("\n"));
 }
 
@@ -253,7 +265,7 @@ QStringList LadderViewModel::allLadders() const
 {
     QStringList names;
     for (const auto& ladder : season::standardSeasonData().ladders)
-        names += QString::fromStdString(ladder.name);
+        names += engineText(ladder.name);
     return names;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "mobile/views/engine_words.hpp"
+#include "mobile/views/plot_words.hpp"
 #include "mobile/views/session_words.hpp"
 
 namespace fleetrung::views
@@ -74,7 +76,7 @@ QStringList LiftTrendViewModel::names() const
 {
     QStringList names;
     for (const auto& ladder : ladders_)
-        names += QString::fromStdString(ladder.name);
+        names += engineText(ladder.name);
     return names;
 }
 
@@ -88,7 +90,7 @@ QString LiftTrendViewModel::title() const
     if (!hasLifts())
         return {};
     const auto& ladder = ladders_[current_];
-    return tr("%1: %2").arg(QString::fromStdString(ladder.name), QString::fromStdString(ladder.quantity));
+    return tr("%1: %2").arg(engineText(ladder.name), engineText(ladder.quantity));
 }
 
 /// Points in their order, so that the n-th of all is the n-th of the stays.
@@ -123,7 +125,7 @@ plot::PlotValue LiftTrendViewModel::plot() const
         while (hit->point >= input.stays[hit->stay].points.size())
             hit->point -= input.stays[hit->stay++].points.size();
     }
-    return plot::PlotValue{plot::tpvTrend(input, hit)};
+    return shownPlot(plot::tpvTrend(input, hit));
 }
 
 QString LiftTrendViewModel::words() const
@@ -136,7 +138,7 @@ QString LiftTrendViewModel::words() const
                        }).base();
     const auto entry = std::find_if(first, points_.end(), [&](const auto& point) { return point.side == last.side; });
     const Units units = preferences_->units();
-    const QString rung = QString::fromStdString(last.rung);
+    const QString rung = engineText(last.rung);
     const QString now = units.milliseconds(last.seconds);
     if (&*entry == &last)
         return tr("%1: %2 on %3, the first on this rung here.").arg(rung, now, units.day(last.day));

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "mobile/views/engine_words.hpp"
+#include "mobile/views/plot_words.hpp"
+
 namespace fleetrung::views
 {
 
@@ -33,7 +36,7 @@ void LoadVelocityViewModel::chooseSide(int index)
 
 QString LoadVelocityViewModel::title() const
 {
-    return tr("%1: load and velocity").arg(QString::fromStdString(loads_.rung));
+    return tr("%1: load and velocity").arg(engineText(loads_.rung));
 }
 
 QStringList LoadVelocityViewModel::sides() const
@@ -63,7 +66,7 @@ plot::Plot LoadVelocityViewModel::picture(std::optional<std::size_t> chosen) con
 
 plot::PlotValue LoadVelocityViewModel::plot() const
 {
-    return hasPoints() ? plot::PlotValue{picture(chosen_)} : plot::PlotValue{};
+    return hasPoints() ? shownPlot(picture(chosen_)) : plot::PlotValue{};
 }
 
 QString LoadVelocityViewModel::maximum() const

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/season_pictures.hpp"
 #include "mobile/views/season_trends.hpp"
 #include "mobile/views/stair_steps.hpp"
@@ -79,7 +80,7 @@ BenchDay benchDay(const logbook::DayView& view, const DaySets& done, const std::
     BenchDay day;
     day.day = view.session.day;
     day.athlete = athlete;
-    day.phase = QString::fromUtf8(season::phaseName(view.session.phase).data());
+    day.phase = engineText(std::string(season::phaseName(view.session.phase)));
     const int week = season::weekOf(view.plan, view.session.day);
     day.week = PagesWords::tr("week %1 of %2").arg(week).arg(season::weekCount(view.plan));
     if (view.session.sprintDay && !view.session.sprintsForbidden && !view.session.lifts.empty())

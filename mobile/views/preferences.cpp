@@ -51,6 +51,7 @@ Preferences::Preferences(const QString& file, QObject* parent) : QObject(parent)
     decimalMark_ =
         static_cast<DecimalMark>(std::clamp(settings_->value(QStringLiteral("decimalMark"), 0).toInt(), 0, 2));
     weekStart_ = static_cast<WeekStart>(std::clamp(settings_->value(QStringLiteral("weekStart"), 0).toInt(), 0, 2));
+    largeVelocity_ = settings_->value(QStringLiteral("largeVelocity")).toStringList();
     textScale_ = std::clamp(settings_->value(QStringLiteral("textScale"), 1.0).toDouble(), 1.0, 2.0);
     const bool imperial = locale_.measurementSystem() == QLocale::ImperialUSSystem;
     pounds_ = settings_->value(QStringLiteral("pounds"), imperial).toBool();
@@ -72,6 +73,18 @@ Units Preferences::units() const
 {
     return Units(locale_, pounds_ ? MassUnit::Pound : MassUnit::Kilogram,
                  inches_ ? LengthUnit::Inch : LengthUnit::Centimetre, decimalMark_, weekStart_);
+}
+
+void Preferences::setVelocityIsLarge(const QString& ladder, bool large)
+{
+    if (large == velocityIsLarge(ladder))
+        return;
+    if (large)
+        largeVelocity_ += ladder;
+    else
+        largeVelocity_.removeAll(ladder);
+    keep(QStringLiteral("largeVelocity"), largeVelocity_);
+    emit changed();
 }
 
 QStringList Preferences::languages() const

@@ -73,6 +73,10 @@ public:
     QString massUnit() const { return units().massUnit(); }
     QString lengthUnit() const { return units().lengthUnit(); }
 
+    /// What stands large on Bench for a ladder's lift: its velocity, or (else) its time.
+    [[nodiscard]] bool velocityIsLarge(const QString& ladder) const { return largeVelocity_.contains(ladder); }
+    void setVelocityIsLarge(const QString& ladder, bool large);
+
     /// The mapping (JSON text) that files with that header were imported with; empty where there was none.
     [[nodiscard]] QString rememberedImport(const QString& headerHash, bool sets) const;
     void rememberImport(const QString& headerHash, bool sets, const QString& mapping);
@@ -108,6 +112,7 @@ private:
     DecimalMark decimalMark_ = DecimalMark::AsLanguage;
     WeekStart weekStart_ = WeekStart::AsLanguage;
     QHash<QString, QString> imports_;
+    QStringList largeVelocity_; ///< ladders
     Appearance appearance_ = AsDevice;
     Sound sound_ = Tones;
     bool shakes_ = true;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "mobile/plot/pictures.hpp"
+#include "mobile/views/plot_words.hpp"
 #include "mobile/views/track_words.hpp"
 
 namespace fleetrung::views
@@ -256,12 +257,12 @@ plot::SprintCurveInput RunFitViewModel::input() const
 
 plot::PlotValue RunFitViewModel::curve() const
 {
-    return {fit() ? plot::sprintCurve(input()) : plot::Plot{}};
+    return shownPlot(fit() ? plot::sprintCurve(input()) : plot::Plot{});
 }
 
 plot::PlotValue RunFitViewModel::residuals() const
 {
-    return {fit() ? plot::splitResiduals(input()) : plot::Plot{}};
+    return shownPlot(fit() ? plot::splitResiduals(input()) : plot::Plot{});
 }
 
 void RunFitViewModel::chooseSplit(std::optional<std::size_t> split)

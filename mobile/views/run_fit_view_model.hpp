@@ -25,6 +25,7 @@ class RunFitViewModel : public QObject
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString when READ when NOTIFY changed FINAL)
     Q_PROPERTY(QString time READ time NOTIFY changed FINAL)
+    Q_PROPERTY(bool flyingStart READ flyingStart NOTIFY changed FINAL)
     Q_PROPERTY(QStringList facts READ facts NOTIFY changed FINAL)
     Q_PROPERTY(QString refused READ refused NOTIFY changed FINAL)
     Q_PROPERTY(fleetrung::views::Rows* numbers READ numbers CONSTANT FINAL)
@@ -53,6 +54,7 @@ public:
     QString title() const;
     QString when() const;
     QString time() const;
+    bool flyingStart() const { return story_ && story_->run.start == "flying"; }
     QStringList facts() const;            ///< wind, shoes, steps from video, note
     QString refused() const;              ///< why there is no fit; empty where there is one, and for a flying start
     Rows* numbers() { return &numbers_; } ///< roles "name", "value", "note"

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -42,7 +43,7 @@ void sayPhases(QList<QVariantMap>& rows, const season::SeasonPlan& before, const
             continue;
         QString text =
             SeasonChangesWords::tr("%1: %2 to %3")
-                .arg(QString::fromUtf8(season::phaseName(span.kind).data()), units.day(span.from), units.day(span.to));
+                .arg(engineText(std::string(season::phaseName(span.kind))), units.day(span.from), units.day(span.to));
         text[0] = text[0].toUpper();
         const int longer = was ? daysBetween(span.from, span.to) - daysBetween(was->from, was->to) : 0;
         if (longer != 0)
@@ -57,7 +58,7 @@ void sayPhases(QList<QVariantMap>& rows, const season::SeasonPlan& before, const
                 return other.kind == was.kind && other.macrocycle == was.macrocycle;
             }))
             rows.append(row(
-                SeasonChangesWords::tr("No more %1").arg(QString::fromUtf8(season::phaseName(was.kind).data())), true));
+                SeasonChangesWords::tr("No more %1").arg(engineText(std::string(season::phaseName(was.kind)))), true));
 }
 
 void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const season::SeasonPlan& after,
@@ -68,13 +69,13 @@ void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const 
         const auto* old = season::findLadderPlan(before, ladder.ladder);
         if (!old)
             continue;
-        const QString name = QString::fromStdString(plan ? plan->name : ladder.ladder);
+        const QString name = engineText(plan ? plan->name : ladder.ladder);
         for (std::size_t i = 0; i < ladder.rungs.size(); ++i) {
             const auto& rung = ladder.rungs[i];
             if (rung.from <= today || goesOn(ladder.rungs, i))
                 continue;
-            const QString title = SeasonChangesWords::tr("%1, %2").arg(
-                name, QString::fromStdString(rungName(after.setup, ladder.ladder, rung.rung)));
+            const QString title =
+                SeasonChangesWords::tr("%1, %2").arg(name, engineText(rungName(after.setup, ladder.ladder, rung.rung)));
             const auto* was = counterpart(old->rungs, [&rung](const season::PlannedRung& other) {
                 return other.rung == rung.rung && other.macrocycle == rung.macrocycle;
             });
@@ -89,7 +90,7 @@ void saySteps(QList<QVariantMap>& rows, const season::SeasonPlan& before, const 
                     return other.rung == was.rung && other.macrocycle == was.macrocycle;
                 }))
                 rows.append(row(SeasonChangesWords::tr("%1, %2: no longer planned")
-                                    .arg(name, QString::fromStdString(rungName(after.setup, ladder.ladder, was.rung))),
+                                    .arg(name, engineText(rungName(after.setup, ladder.ladder, was.rung))),
                                 true));
     }
 }
@@ -102,7 +103,7 @@ QList<QVariantMap> seasonChanges(const season::SeasonPlan& before, const season:
     QList<QVariantMap> rows;
     for (const auto& note : after.notes)
         if (std::ranges::find(before.notes, note) == before.notes.end())
-            rows.append(row(units.withLocalDates(QString::fromStdString(note)), true));
+            rows.append(row(units.withLocalDates(engineText(note)), true));
     sayPhases(rows, before, after, units);
     saySteps(rows, before, after, today, units);
     return rows;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -110,7 +111,7 @@ LadderPageData ladderPage(const logbook::DayView& view, const report::SeasonRepo
     data.week = season::weekOf(view.plan, today);
     data.weeks = season::weekCount(view.plan);
     if (const auto* phase = season::phaseOn(view.plan.phases, today))
-        data.phase = QString::fromUtf8(season::phaseName(phase->kind).data());
+        data.phase = engineText(std::string(season::phaseName(phase->kind)));
     for (const auto& race : report.competitions)
         if (race.main && (!data.daysToMain || *data.daysToMain < 0))
             data.daysToMain = daysBetween(today, race.day);

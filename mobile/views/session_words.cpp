@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/engine_words.hpp"
+
 namespace fleetrung::views
 {
 namespace
@@ -79,7 +81,7 @@ QString jumpWords(const JumpThen& jump, const Units& units)
 
 QString pointWords(const LiftPoint& point, const Units& units)
 {
-    QStringList parts{units.day(point.day), QString::fromStdString(point.rung)};
+    QStringList parts{units.day(point.day), engineText(point.rung)};
     if (point.side != plot::Side::Both)
         parts += sideWord(point.side);
     parts += point.uncertainty ? TrendsWords::tr("%1 ± %2").arg(units.milliseconds(point.seconds),

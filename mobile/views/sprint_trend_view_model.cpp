@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "mobile/views/plot_words.hpp"
 #include "mobile/views/session_words.hpp"
 
 namespace fleetrung::views
@@ -140,7 +141,7 @@ plot::SprintTrendInput SprintTrendViewModel::input() const
 
 plot::PlotValue SprintTrendViewModel::plot() const
 {
-    return runs_.empty() ? plot::PlotValue{} : plot::PlotValue{plot::sprintTrend(input(), 0, chosen_)};
+    return runs_.empty() ? plot::PlotValue{} : shownPlot(plot::sprintTrend(input(), 0, chosen_));
 }
 
 QString SprintTrendViewModel::words() const

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/stair_steps.hpp"
 
 namespace fleetrung::views
@@ -74,7 +75,7 @@ QString SquadDayViewModel::liftsOf(const season::SessionPlan& session) const
 {
     QStringList lifts;
     for (const auto& lift : session.lifts) {
-        QString text = QString::fromStdString(rungName({}, lift.ladder, lift.rung));
+        QString text = engineText(rungName({}, lift.ladder, lift.rung));
         if (!lift.work.empty() && lift.work.front().loadKg.value_or(0) > 0)
             text += QStringLiteral(" ") + preferences_->units().mass(*lift.work.front().loadKg);
         lifts += text;
@@ -99,7 +100,7 @@ void SquadDayViewModel::showRows()
         QStringList names;
         for (const auto& athlete : turn.athletes)
             names += QString::fromStdString(nameOf(identifierText(athlete)));
-        const QString lift = QString::fromStdString(rungName({}, turn.ladder, turn.rung));
+        const QString lift = engineText(rungName({}, turn.ladder, turn.rung));
         rows.append({{QStringLiteral("round"), tr("Round %1").arg(turn.round + 1)},
                      {QStringLiteral("title"),
                       turn.rack < 0 ? tr("No rack: %1").arg(lift) : tr("Rack %1: %2").arg(turn.rack + 1).arg(lift)},

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/engine_words.hpp"
+
 namespace fleetrung::views
 {
 namespace
@@ -17,7 +19,7 @@ struct StairStepsWords {
 
 QString phaseText(season::PhaseKind kind)
 {
-    return QString::fromUtf8(season::phaseName(kind).data());
+    return engineText(std::string(season::phaseName(kind)));
 }
 
 class Stair
@@ -129,7 +131,7 @@ private:
         CivilDate earliest = since + days{shortest};
         QString why = StairStepsWords::tr("%1 days on %2 come first.")
                           .arg(shortest)
-                          .arg(QString::fromStdString(rungName(plan_.setup, ladder_.key, before->rung)));
+                          .arg(engineText(rungName(plan_.setup, ladder_.key, before->rung)));
         if (phase != plan_.phases.end() && phase->from > earliest) {
             earliest = phase->from;
             why = StairStepsWords::tr("Not before %1, which begins on %2.")
@@ -179,7 +181,7 @@ std::optional<DecisionAnswer> answerOf(const season::SeasonSetup& setup, const l
     DecisionAnswer answer;
     answer.followed = record.answer == store::Answer::Followed;
     answer.why = QString::fromStdString(record.why);
-    answer.insteadText = QString::fromStdString(rungName(setup, record.decision.ladder, record.changedTo));
+    answer.insteadText = engineText(rungName(setup, record.decision.ladder, record.changedTo));
     return answer;
 }
 

@@ -24,7 +24,7 @@ QString valueText(const season::EvidenceLine& line, double value, const Units& u
     QString text = units.number(value, decimalsOf(line.unit));
     if (!line.unit.empty())
         text += QStringLiteral(" ") + QString::fromStdString(line.unit);
-    return text;
+    return engineText(text);
 }
 
 /// In the value's own unit and without naming it again.
@@ -81,9 +81,9 @@ QList<QVariantMap> evidenceRows(const std::vector<season::EvidenceLine>& lines, 
         rows.append({{QStringLiteral("mark"), !gates     ? 2
                                               : line.met ? 0
                                                          : 1},
-                     {QStringLiteral("name"), QString::fromStdString(line.name)},
+                     {QStringLiteral("name"), engineText(line.name)},
                      {QStringLiteral("value"), value},
-                     {QStringLiteral("allowed"), allowed}});
+                     {QStringLiteral("allowed"), engineText(allowed)}});
     }
     return rows;
 }
@@ -150,14 +150,13 @@ QString StepViewModel::decisionTitle() const
     if (!step_.decision)
         return step_.taken ? tr("The ladder began here") : QString();
     const std::string_view title = season::ruleTitle(step_.decision->rule);
-    return title.empty() ? QString::fromStdString(step_.decision->rule)
-                         : QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));
+    return title.empty() ? QString::fromStdString(step_.decision->rule) : engineText(std::string(title));
 }
 
 QString StepViewModel::reason() const
 {
     if (step_.decision)
-        return units().withLocalDates(QString::fromStdString(step_.decision->reason));
+        return units().withLocalDates(engineText(step_.decision->reason));
     return step_.taken ? tr("The plan's first rung on this ladder: no evidence is needed to begin.") : QString();
 }
 
@@ -172,7 +171,7 @@ QString StepViewModel::missing() const
     QStringList names;
     for (const auto& line : step_.decision->evidence)
         if (line.gates && !line.met && !line.allowed.empty())
-            names += tr("%1 (%2)").arg(QString::fromStdString(line.name), QString::fromStdString(line.allowed));
+            names += tr("%1 (%2)").arg(engineText(line.name), engineText(line.allowed));
     return names.isEmpty() ? tr("No number is missing.")
                            : tr("Still missing: %1").arg(names.join(QStringLiteral(", ")));
 }
@@ -186,7 +185,7 @@ QString StepViewModel::caution() const
 {
     QStringList texts;
     for (const auto& text : step_.cautions)
-        texts += QString::fromStdString(text);
+        texts += engineText(text);
     return texts.join(QStringLiteral("\n"));
 }
 

@@ -10,6 +10,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "engine/season/decision.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 
@@ -75,7 +76,7 @@ public:
 
     void show(const StairStep& step);
 
-    QString title() const { return QString::fromStdString(step_.rungName); }
+    QString title() const { return engineText(step_.rungName); }
     QString when() const;
     QStringList facts() const;
     QString decisionTitle() const;

@@ -1,28 +1,35 @@
 import QtQuick
+import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Fleetrung
+import Fleetrung.Views
 
-// One number with its name and what it is measured against.
-Rectangle {
+// One number with its name and what it is measured against. A tap tells what it is.
+AbstractButton {
     id: tile
 
     required property string value
     required property string name
     property string note
+    property var topics: [] // of the help
 
-    implicitHeight: column.implicitHeight + 2 * column.anchors.margins
-    radius: Theme.cardRadius
-    color: Theme.card
+    padding: 12
+    implicitHeight: Math.max(Theme.touchTarget, contentItem.implicitHeight + 2 * padding)
     Layout.fillWidth: true
     Layout.fillHeight: true
     Layout.preferredWidth: 1
-    Accessible.role: Accessible.StaticText
+    Accessible.role: Accessible.Button
     Accessible.name: qsTr("%1: %2. %3").arg(name).arg(value).arg(note)
+    Accessible.description: topics.length > 0 ? Help.questionOf(topics[0]) : ""
+    onClicked: Help.ask(tile.topics)
 
-    ColumnLayout {
-        id: column
-        anchors.fill: parent
-        anchors.margins: 12
+    background: Rectangle {
+        radius: Theme.cardRadius
+        color: tile.down ? Theme.raised : Theme.card
+        border.width: tile.visualFocus ? 3 : 0
+        border.color: Theme.ink
+    }
+    contentItem: ColumnLayout {
         spacing: 3
 
         BodyText {

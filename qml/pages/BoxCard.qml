@@ -12,9 +12,9 @@ Card {
     objectName: "boxCard"
     visible: viewModel.boxes.count > 0
 
-    HeadingText {
+    AskedHeading {
         text: qsTr("Drop jumps by box")
-        Layout.fillWidth: true
+        topics: ["rsi", "contact", "jump-height"]
     }
     Repeater {
         model: root.viewModel.boxes

@@ -30,6 +30,9 @@ Card {
             font.weight: Font.DemiBold
             Layout.fillWidth: true
         }
+        ExplainButton {
+            topics: ["warm-up-check", "typical-error"]
+        }
     }
     NoteText {
         objectName: "checkText"

@@ -11,10 +11,9 @@ Card {
 
     padding: 12
 
-    HeadingText {
+    AskedHeading {
         text: qsTr("Did it work?")
-        font.pixelSize: Theme.valueSize
-        Layout.fillWidth: true
+        topics: ["did-it-work"]
     }
     BodyText {
         objectName: "verdict"

@@ -71,10 +71,17 @@ PageFrame {
             visible: root.ladder.decisionTitle !== ""
             spacing: 10
 
-            HeadingText {
-                objectName: "decisionTitle"
-                text: root.ladder.decisionTitle
-                Layout.fillWidth: true
+            RowLayout {
+                spacing: Theme.smallGap
+
+                HeadingText {
+                    objectName: "decisionTitle"
+                    text: root.ladder.decisionTitle
+                    Layout.fillWidth: true
+                }
+                ExplainButton {
+                    topics: ["decision", "time-to-peak", "typical-error"]
+                }
             }
             NoteText {
                 objectName: "reason"

@@ -14,10 +14,9 @@ Card {
     visible: viewModel.hasLifts
     padding: 12
 
-    HeadingText {
+    AskedHeading {
         text: root.viewModel.title
-        font.pixelSize: Theme.valueSize
-        Layout.fillWidth: true
+        topics: ["time-to-peak", "trend", "typical-error"]
     }
     Choices {
         objectName: "sides"

@@ -12,10 +12,9 @@ Card {
     visible: viewModel.hasLift
     padding: 12
 
-    HeadingText {
+    AskedHeading {
         text: root.viewModel.title
-        font.pixelSize: Theme.valueSize
-        Layout.fillWidth: true
+        topics: ["load-velocity", "maximum"]
     }
     Choices {
         objectName: "loadSides"

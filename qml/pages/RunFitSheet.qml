@@ -26,6 +26,9 @@ Sheet {
             font.weight: Font.DemiBold
             wrapMode: Text.NoWrap
         }
+        ExplainButton {
+            topics: root.run.flyingStart ? ["flying-speed", "wind"] : ["top-speed", "force-power", "wind"]
+        }
     }
     Repeater {
         model: root.run.facts

@@ -77,6 +77,15 @@ PageFrame {
         onChosen: index => root.set.rightSide = index === 1
     }
 
+    Choices {
+        objectName: "large"
+        visible: root.set.repetitionCount === 0 && !root.set.running && root.set.sensor !== BenchViewModel.NoSensor
+        label: qsTr("Stands large")
+        options: root.set.largeChoices
+        current: root.set.velocityIsLarge ? 1 : 0
+        onChosen: index => root.set.velocityIsLarge = index === 1
+    }
+
     ColumnLayout {
         visible: root.set.repetitionCount > 0
         spacing: 6
@@ -85,6 +94,7 @@ PageFrame {
             objectName: "timeToPeak"
             value: root.set.number
             unit: root.set.numberUnit
+            topics: root.set.numberTopics
             Layout.fillWidth: true
         }
         RowLayout {
@@ -141,21 +151,24 @@ PageFrame {
 
         Tile {
             objectName: "meanVelocity"
-            value: root.set.velocity
-            name: root.set.velocityName
-            note: root.set.velocityNote
+            value: root.set.beside
+            name: root.set.besideName
+            note: root.set.besideNote
+            topics: root.set.besideTopics
         }
         Tile {
             objectName: "range"
             value: root.set.range
             name: root.set.rangeName
             note: root.set.rangeNote
+            topics: ["range"]
         }
         Tile {
             objectName: "loss"
             value: root.set.loss
             name: qsTr("velocity loss")
             note: root.set.lossNote
+            topics: ["velocity-loss", "left"]
         }
     }
 

@@ -14,10 +14,9 @@ Card {
     visible: viewModel.hasSprints
     padding: 12
 
-    HeadingText {
+    AskedHeading {
         text: qsTr("Sprint times")
-        font.pixelSize: Theme.valueSize
-        Layout.fillWidth: true
+        topics: ["flying-speed", "wind", "trend"]
     }
     Choices {
         objectName: "tests"

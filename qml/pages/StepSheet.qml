@@ -38,12 +38,19 @@ Sheet {
             Layout.fillWidth: true
         }
     }
-    HeadingText {
-        objectName: "stepRule"
-        text: root.step.decisionTitle
-        visible: text !== ""
-        font.pixelSize: Theme.valueSize
-        Layout.fillWidth: true
+    RowLayout {
+        visible: root.step.decisionTitle !== ""
+        spacing: Theme.smallGap
+
+        HeadingText {
+            objectName: "stepRule"
+            text: root.step.decisionTitle
+            font.pixelSize: Theme.valueSize
+            Layout.fillWidth: true
+        }
+        ExplainButton {
+            topics: ["decision", "time-to-peak", "typical-error"]
+        }
     }
     BodyText {
         objectName: "stepReason"

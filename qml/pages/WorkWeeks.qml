@@ -12,9 +12,9 @@ Card {
     objectName: "workWeeks"
     visible: viewModel.weeks.count > 0
 
-    HeadingText {
+    AskedHeading {
         text: qsTr("Metres by week")
-        Layout.fillWidth: true
+        topics: ["fast-metres"]
     }
     Repeater {
         model: root.viewModel.weeks

@@ -217,3 +217,30 @@ TEST_CASE("The loss of a set tells roughly how many are left, and says that it i
     CHECK(bench.view.leftText() ==
           QStringLiteral("By the loss about 10 left (5 to 15): a guess. The stop rests on the loss."));
 }
+
+TEST_CASE("What stands large is the athlete's choice for each ladder", "[bench][large]")
+{
+    Bench bench;
+    bench.view.addRepetition(repetition(0.2861, 0.62));
+    CHECK(bench.view.largeChoices() ==
+          QStringList({QStringLiteral("Time to peak velocity"), QStringLiteral("Mean velocity")}));
+    CHECK_FALSE(bench.view.velocityIsLarge());
+    CHECK(bench.view.beside() == QStringLiteral("0.62 m/s"));
+    bench.view.setVelocityIsLarge(true);
+    CHECK(bench.view.number() == QStringLiteral("0.62"));
+    CHECK(bench.view.numberUnit() == QStringLiteral("m/s, mean velocity"));
+    CHECK(bench.view.beside() == QStringLiteral("286 ms"));
+    CHECK(bench.view.besideNote() == QStringLiteral("± 4 ms"));
+    CHECK(bench.view.verdict() == BenchViewModel::Inside); // the band judges the time, whatever stands large
+    BenchDay other = dayWithHalfSquat();
+    other.lifts.front().plan.ladder = "clean";
+    other.lifts.front().name = "Clean";
+    bench.view.showDay(other);
+    bench.view.openLift(QStringLiteral("clean"));
+    CHECK_FALSE(bench.view.velocityIsLarge()); // another ladder
+    bench.view.showDay(dayWithHalfSquat());
+    bench.view.openLift(QStringLiteral("squat"));
+    CHECK(bench.view.velocityIsLarge());
+    bench.view.setVelocityIsLarge(false);
+    CHECK_FALSE(bench.view.velocityIsLarge());
+}

@@ -407,6 +407,32 @@ TestCase {
         bench.leaveLift()
     }
 
+    function test_aNumberExplainsItselfOnTouchAndByKeyboard() {
+        const window = makeMain()
+        driver.plantSeason()
+        window.place = 1
+        const sheet = findChild(window, "explainSheet")
+        const button = findChild(findChild(window, "decision"), "explain")
+        verify(button.Accessible.name.indexOf("What is this") === 0)
+        wait(40)
+        button.clicked()
+        tryCompare(sheet, "opened", true)
+        verify(findChild(sheet.contentItem, "explained"))
+        for (const scale of [1, 2]) {
+            driver.preferences().textScale = scale
+            wait(40)
+            verify(findChild(sheet.contentItem, "sheetScroll").height >= 150)
+        }
+        driver.preferences().textScale = 1
+        keyClick(Qt.Key_Escape)
+        tryCompare(sheet, "opened", false)
+        button.forceActiveFocus()
+        keyClick(Qt.Key_Space)
+        tryCompare(sheet, "opened", true)
+        sheet.close()
+        tryCompare(sheet, "opened", false)
+    }
+
     function test_theSeasonIsHandedOutAsReportAndTables() {
         const window = makeMain()
         driver.plantSeason()
