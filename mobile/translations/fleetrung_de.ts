@@ -5127,7 +5127,7 @@
     </message>
     <message>
         <source>ms to peak velocity</source>
-        <translation>ms bis zur Höchstgeschwindigkeit</translation>
+        <translation>ms bis zum Höchsttempo</translation>
     </message>
     <message>
         <source>± %1</source>

@@ -22,7 +22,7 @@ GridLayout {
         implicitHeight: Math.max(Theme.mainButton, implicitContentHeight + 2 * padding)
         Accessible.name: qsTr("Undo the last repetition")
         Layout.fillWidth: false
-        Layout.preferredWidth: Theme.large ? 132 : 112
+        Layout.preferredWidth: Theme.large ? 160 : 116
         onClicked: root.viewModel.undoRepetition()
     }
     ActionButton {
