@@ -1493,6 +1493,162 @@
         <source>One heavy step in seven days</source>
         <translation>Ein schwerer Schritt in sieben Tagen</translation>
     </message>
+    <message>
+        <source>lift</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>rung</source>
+        <translation>Sprosse</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>set stop</source>
+        <translation>Satzende</translation>
+    </message>
+    <message>
+        <source>contacts</source>
+        <translation>Kontakte</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation>Erhaltung</translation>
+    </message>
+    <message>
+        <source>%1 is the rung that the plan puts here, in %2.</source>
+        <translation>%1 ist die Sprosse, die der Plan hierher setzt: %2.</translation>
+    </message>
+    <message>
+        <source>No load is known on this ladder yet: find one of effort 7 of 10.</source>
+        <translation>Auf dieser Leiter ist noch keine Last bekannt: Suche eine mit Anstrengung 7 von 10.</translation>
+    </message>
+    <message>
+        <source>From %1, down to what the plates make.</source>
+        <translation>Aus: %1, abgerundet auf ganze Scheiben.</translation>
+    </message>
+    <message>
+        <source>the last work load, never more on a longer range</source>
+        <translation>der letzten Arbeitslast, nie mehr auf längerem Weg</translation>
+    </message>
+    <message>
+        <source>the last work load</source>
+        <translation>der letzten Arbeitslast</translation>
+    </message>
+    <message>
+        <source>%1 x the full squat&apos;s estimated maximum</source>
+        <translation>%1-Faches des geschätzten Maximums der tiefen Kniebeuge</translation>
+    </message>
+    <message>
+        <source>%1 x the last load on the rung before</source>
+        <translation>%1-Faches der letzten Last auf der Sprosse davor</translation>
+    </message>
+    <message>
+        <source>the load of effort 7 of 10</source>
+        <translation>der Last mit Anstrengung 7 von 10</translation>
+    </message>
+    <message>
+        <source>at most %1 % more under 18</source>
+        <translation>höchstens %1 % mehr unter 18</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 28 days</source>
+        <translation>höchstens %1 % mehr in 28 Tagen</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 7 days</source>
+        <translation>höchstens %1 % mehr in 7 Tagen</translation>
+    </message>
+    <message>
+        <source>the load of %1</source>
+        <translation>der Last vom %1</translation>
+    </message>
+    <message>
+        <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
+        <translation>Zum ersten Mal auf dieser Sprosse: Lege ab Anstrengung 7 von 10 nichts mehr auf, was auch immer die Zahl sagt.</translation>
+    </message>
+    <message>
+        <source>%1 less today, by the decision.</source>
+        <translation>Heute %1 weniger, durch die Entscheidung.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
+        <translation>%1 Sätze zu %2 gehören zur Sprosse; %3 und nahe Wettkämpfe lassen %4 davon.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own.</source>
+        <translation>%1 Sätze zu %2 gehören zur Sprosse.</translation>
+    </message>
+    <message>
+        <source>The decision takes it down to %1.</source>
+        <translation>Die Entscheidung senkt es auf %1.</translation>
+    </message>
+    <message>
+        <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
+        <translation>Drei Wiederholungen mit voller Absicht, mit derselben Last, solange du auf der Sprosse bist: Nur das zählt als Beleg.</translation>
+    </message>
+    <message>
+        <source>Three jumps with full intent: the only thing that counts as evidence.</source>
+        <translation>Drei Sprünge mit voller Absicht: Nur das zählt als Beleg.</translation>
+    </message>
+    <message>
+        <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
+        <translation>Phase %1: Ein Satz endet, wenn das Tempo um %2 unter die schnellste Wiederholung fällt.</translation>
+    </message>
+    <message>
+        <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
+        <translation>Heute höchstens %1 Tiefsprungkontakte: unsere Grenzen für eine Einheit und sieben Tage.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
+        <translation>%1 wurde zuletzt vor %2 Tagen gehoben: Zwei schwere Sätze erhalten die Kraft.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
+        <translation>%1 wurde zuletzt vor %2 Tagen gehoben, länger als gut: Zwei schwere Sätze erhalten die Kraft.</translation>
+    </message>
+    <message>
+        <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
+        <translation>Eine schwere Übung steht an einem Sprinttag, nach dem Laufen, damit leichte Tage leicht bleiben.</translation>
+    </message>
+    <message>
+        <source>A lifting day of the week.</source>
+        <translation>Ein Tag der Woche mit Übungen.</translation>
+    </message>
+    <message>
+        <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
+        <translation>Eine leichte, schnelle Leiter: Sie darf an jedem Übungstag vor den schweren stehen.</translation>
+    </message>
+    <message>
+        <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
+        <translation>%1 Leitern teilen sich %2 Plätze je Einheit: Diese ist an der Reihe.</translation>
+    </message>
+    <message>
+        <source>%1 stands in for %2, which loads the place that hurts.</source>
+        <translation>%1 springt für %2 ein, das die schmerzende Stelle belastet.</translation>
+    </message>
+    <message>
+        <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
+        <translation>%1 ruht: Die Kontakte dieser Tage sind gemacht, und Tiefsprünge brauchen %2 Tage dazwischen.</translation>
+    </message>
+    <message>
+        <source>%1 rests: %2</source>
+        <translation>%1 ruht: %2</translation>
+    </message>
+    <message>
+        <source>A primer, light and fast, by choice. It is no evidence.</source>
+        <translation>Eine Aktivierung, leicht und schnell, freiwillig. Sie ist kein Beleg.</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>

@@ -1493,6 +1493,162 @@
         <source>One heavy step in seven days</source>
         <translation>Un paso pesado en siete días</translation>
     </message>
+    <message>
+        <source>lift</source>
+        <translation>ejercicio</translation>
+    </message>
+    <message>
+        <source>rung</source>
+        <translation>peldaño</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>series</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>control</translation>
+    </message>
+    <message>
+        <source>set stop</source>
+        <translation>parada</translation>
+    </message>
+    <message>
+        <source>contacts</source>
+        <translation>contactos</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation>mantenimiento</translation>
+    </message>
+    <message>
+        <source>%1 is the rung that the plan puts here, in %2.</source>
+        <translation>%1 es el peldaño que el plan pone aquí, en %2.</translation>
+    </message>
+    <message>
+        <source>No load is known on this ladder yet: find one of effort 7 of 10.</source>
+        <translation>Aún no se conoce carga en esta escalera: busca una de esfuerzo 7 de 10.</translation>
+    </message>
+    <message>
+        <source>From %1, down to what the plates make.</source>
+        <translation>De: %1, bajada a lo que dan los discos.</translation>
+    </message>
+    <message>
+        <source>the last work load, never more on a longer range</source>
+        <translation>la última carga de trabajo, nunca más en un recorrido más largo</translation>
+    </message>
+    <message>
+        <source>the last work load</source>
+        <translation>la última carga de trabajo</translation>
+    </message>
+    <message>
+        <source>%1 x the full squat&apos;s estimated maximum</source>
+        <translation>%1 veces el máximo estimado de la sentadilla completa</translation>
+    </message>
+    <message>
+        <source>%1 x the last load on the rung before</source>
+        <translation>%1 veces la última carga del peldaño anterior</translation>
+    </message>
+    <message>
+        <source>the load of effort 7 of 10</source>
+        <translation>la carga de esfuerzo 7 de 10</translation>
+    </message>
+    <message>
+        <source>at most %1 % more under 18</source>
+        <translation>como mucho %1 % más con menos de 18</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 28 days</source>
+        <translation>como mucho %1 % más en 28 días</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 7 days</source>
+        <translation>como mucho %1 % más en 7 días</translation>
+    </message>
+    <message>
+        <source>the load of %1</source>
+        <translation>la carga del %1</translation>
+    </message>
+    <message>
+        <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
+        <translation>Primera vez en este peldaño: deja de añadir en el esfuerzo 7 de 10, diga lo que diga el número.</translation>
+    </message>
+    <message>
+        <source>%1 less today, by the decision.</source>
+        <translation>Hoy %1 menos, por la decisión.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
+        <translation>%1 series de %2 son las del peldaño; %3 y las competiciones cercanas dejan el %4.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own.</source>
+        <translation>%1 series de %2 son las del peldaño.</translation>
+    </message>
+    <message>
+        <source>The decision takes it down to %1.</source>
+        <translation>La decisión lo baja al %1.</translation>
+    </message>
+    <message>
+        <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
+        <translation>Tres repeticiones a tope, con la misma carga en toda la estancia en el peldaño: lo único que cuenta como prueba.</translation>
+    </message>
+    <message>
+        <source>Three jumps with full intent: the only thing that counts as evidence.</source>
+        <translation>Tres saltos a tope: lo único que cuenta como prueba.</translation>
+    </message>
+    <message>
+        <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
+        <translation>En %1 una serie acaba cuando la velocidad cae %2 desde su repetición más rápida.</translation>
+    </message>
+    <message>
+        <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
+        <translation>Hoy como mucho %1 contactos de salto en caída: nuestros límites por sesión y por siete días.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
+        <translation>%1 se levantó por última vez hace %2 días: dos series pesadas mantienen su fuerza.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
+        <translation>%1 se levantó hace %2 días, más de lo debido: dos series pesadas mantienen su fuerza.</translation>
+    </message>
+    <message>
+        <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
+        <translation>Un ejercicio pesado va en día de carrera, después de correr, para que los días suaves lo sean.</translation>
+    </message>
+    <message>
+        <source>A lifting day of the week.</source>
+        <translation>Un día de la semana con ejercicios.</translation>
+    </message>
+    <message>
+        <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
+        <translation>Una escalera ligera y rápida: puede ir cualquier día de ejercicios, antes de las pesadas.</translation>
+    </message>
+    <message>
+        <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
+        <translation>%1 escaleras comparten %2 plazas por sesión: le toca a esta.</translation>
+    </message>
+    <message>
+        <source>%1 stands in for %2, which loads the place that hurts.</source>
+        <translation>%1 sustituye a %2, que carga donde duele.</translation>
+    </message>
+    <message>
+        <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
+        <translation>%1 descansa: los contactos de estos días están hechos, y los saltos en caída piden %2 días entre medias.</translation>
+    </message>
+    <message>
+        <source>%1 rests: %2</source>
+        <translation>%1 descansa: %2</translation>
+    </message>
+    <message>
+        <source>A primer, light and fast, by choice. It is no evidence.</source>
+        <translation>Una activación, ligera y rápida, a elección. No es prueba.</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>

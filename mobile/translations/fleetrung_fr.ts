@@ -1493,6 +1493,162 @@
         <source>One heavy step in seven days</source>
         <translation>Une étape lourde en sept jours</translation>
     </message>
+    <message>
+        <source>lift</source>
+        <translation>exercice</translation>
+    </message>
+    <message>
+        <source>rung</source>
+        <translation>échelon</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>charge</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>séries</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>témoin</translation>
+    </message>
+    <message>
+        <source>set stop</source>
+        <translation>arrêt de série</translation>
+    </message>
+    <message>
+        <source>contacts</source>
+        <translation>contacts</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation>entretien</translation>
+    </message>
+    <message>
+        <source>%1 is the rung that the plan puts here, in %2.</source>
+        <translation>%1 est l&apos;échelon que le plan met ici, en %2.</translation>
+    </message>
+    <message>
+        <source>No load is known on this ladder yet: find one of effort 7 of 10.</source>
+        <translation>Aucune charge n&apos;est encore connue sur cette échelle : trouves-en une d&apos;effort 7 sur 10.</translation>
+    </message>
+    <message>
+        <source>From %1, down to what the plates make.</source>
+        <translation>D&apos;après : %1, ramené à ce que font les disques.</translation>
+    </message>
+    <message>
+        <source>the last work load, never more on a longer range</source>
+        <translation>la dernière charge de travail, jamais plus sur une amplitude plus longue</translation>
+    </message>
+    <message>
+        <source>the last work load</source>
+        <translation>la dernière charge de travail</translation>
+    </message>
+    <message>
+        <source>%1 x the full squat&apos;s estimated maximum</source>
+        <translation>%1 fois le maximum estimé du squat complet</translation>
+    </message>
+    <message>
+        <source>%1 x the last load on the rung before</source>
+        <translation>%1 fois la dernière charge de l&apos;échelon d&apos;avant</translation>
+    </message>
+    <message>
+        <source>the load of effort 7 of 10</source>
+        <translation>la charge d&apos;effort 7 sur 10</translation>
+    </message>
+    <message>
+        <source>at most %1 % more under 18</source>
+        <translation>au plus %1 % de plus avant 18 ans</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 28 days</source>
+        <translation>au plus %1 % de plus en 28 jours</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 7 days</source>
+        <translation>au plus %1 % de plus en 7 jours</translation>
+    </message>
+    <message>
+        <source>the load of %1</source>
+        <translation>la charge du %1</translation>
+    </message>
+    <message>
+        <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
+        <translation>Première fois sur cet échelon : n&apos;ajoute plus à l&apos;effort 7 sur 10, quoi que dise le nombre.</translation>
+    </message>
+    <message>
+        <source>%1 less today, by the decision.</source>
+        <translation>%1 de moins aujourd&apos;hui, par la décision.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
+        <translation>%1 séries de %2 sont celles de l&apos;échelon ; %3 et les compétitions proches en laissent %4.</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own.</source>
+        <translation>%1 séries de %2 sont celles de l&apos;échelon.</translation>
+    </message>
+    <message>
+        <source>The decision takes it down to %1.</source>
+        <translation>La décision le ramène à %1.</translation>
+    </message>
+    <message>
+        <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
+        <translation>Trois répétitions à fond, à la même charge tout le séjour sur l&apos;échelon : la seule chose qui fait preuve.</translation>
+    </message>
+    <message>
+        <source>Three jumps with full intent: the only thing that counts as evidence.</source>
+        <translation>Trois sauts à fond : la seule chose qui fait preuve.</translation>
+    </message>
+    <message>
+        <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
+        <translation>En %1, une série finit quand la vitesse a baissé de %2 depuis sa répétition la plus rapide.</translation>
+    </message>
+    <message>
+        <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
+        <translation>Au plus %1 contacts de sauts en contrebas aujourd&apos;hui : nos limites pour une séance et sept jours.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
+        <translation>%1 a été soulevé il y a %2 jours : deux séries lourdes gardent sa force.</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
+        <translation>%1 a été soulevé il y a %2 jours, plus qu&apos;il ne faut : deux séries lourdes gardent sa force.</translation>
+    </message>
+    <message>
+        <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
+        <translation>Un exercice lourd se place un jour de sprint, après la course, pour que les jours légers le restent.</translation>
+    </message>
+    <message>
+        <source>A lifting day of the week.</source>
+        <translation>Un jour d&apos;exercices de la semaine.</translation>
+    </message>
+    <message>
+        <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
+        <translation>Une échelle légère et vive : elle se place tout jour d&apos;exercices, avant les lourdes.</translation>
+    </message>
+    <message>
+        <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
+        <translation>%1 échelles partagent %2 places par séance : c&apos;est le tour de celle-ci.</translation>
+    </message>
+    <message>
+        <source>%1 stands in for %2, which loads the place that hurts.</source>
+        <translation>%1 remplace %2, qui charge l&apos;endroit douloureux.</translation>
+    </message>
+    <message>
+        <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
+        <translation>%1 repose : les contacts de ces jours sont faits, et les sauts en contrebas demandent %2 jours entre.</translation>
+    </message>
+    <message>
+        <source>%1 rests: %2</source>
+        <translation>%1 repose : %2</translation>
+    </message>
+    <message>
+        <source>A primer, light and fast, by choice. It is no evidence.</source>
+        <translation>Une activation, légère et vive, au choix. Elle ne fait pas preuve.</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>

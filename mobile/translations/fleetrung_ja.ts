@@ -1493,6 +1493,162 @@
         <source>One heavy step in seven days</source>
         <translation>7日に重い段は1つ</translation>
     </message>
+    <message>
+        <source>lift</source>
+        <translation>種目</translation>
+    </message>
+    <message>
+        <source>rung</source>
+        <translation>段</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>負荷</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>セット</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>確認</translation>
+    </message>
+    <message>
+        <source>set stop</source>
+        <translation>セットの終わり</translation>
+    </message>
+    <message>
+        <source>contacts</source>
+        <translation>接地</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation>維持</translation>
+    </message>
+    <message>
+        <source>%1 is the rung that the plan puts here, in %2.</source>
+        <translation>%1 は計画がここに置く段です（%2）。</translation>
+    </message>
+    <message>
+        <source>No load is known on this ladder yet: find one of effort 7 of 10.</source>
+        <translation>このラダーの負荷はまだ分かりません：きつさ10中7のものを探します。</translation>
+    </message>
+    <message>
+        <source>From %1, down to what the plates make.</source>
+        <translation>%1 から、プレートで作れる重さへ下げます。</translation>
+    </message>
+    <message>
+        <source>the last work load, never more on a longer range</source>
+        <translation>前回の本番の負荷、長い可動域ではそれ以上にしない</translation>
+    </message>
+    <message>
+        <source>the last work load</source>
+        <translation>前回の本番の負荷</translation>
+    </message>
+    <message>
+        <source>%1 x the full squat&apos;s estimated maximum</source>
+        <translation>フルスクワットの推定最大の %1 倍</translation>
+    </message>
+    <message>
+        <source>%1 x the last load on the rung before</source>
+        <translation>前の段の最後の負荷の %1 倍</translation>
+    </message>
+    <message>
+        <source>the load of effort 7 of 10</source>
+        <translation>きつさ10中7の負荷</translation>
+    </message>
+    <message>
+        <source>at most %1 % more under 18</source>
+        <translation>18歳未満は最大 %1 % 増</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 28 days</source>
+        <translation>28日で最大 %1 % 増</translation>
+    </message>
+    <message>
+        <source>at most %1 % more in 7 days</source>
+        <translation>7日で最大 %1 % 増</translation>
+    </message>
+    <message>
+        <source>the load of %1</source>
+        <translation>%1 の負荷</translation>
+    </message>
+    <message>
+        <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
+        <translation>この段は初めて：数字にかかわらず、きつさ10中7で増やすのを止めます。</translation>
+    </message>
+    <message>
+        <source>%1 less today, by the decision.</source>
+        <translation>判断により今日は %1 減。</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
+        <translation>この段は %2 回を %1 セット。%3と近い競技会で %4 にします。</translation>
+    </message>
+    <message>
+        <source>%1 sets of %2 are the rung&apos;s own.</source>
+        <translation>この段は %2 回を %1 セットです。</translation>
+    </message>
+    <message>
+        <source>The decision takes it down to %1.</source>
+        <translation>判断により %1 に下げます。</translation>
+    </message>
+    <message>
+        <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
+        <translation>段にいる間ずっと同じ負荷で、全力の意図の3回：根拠になるのはこれだけです。</translation>
+    </message>
+    <message>
+        <source>Three jumps with full intent: the only thing that counts as evidence.</source>
+        <translation>全力の意図の3回のジャンプ：根拠になるのはこれだけです。</translation>
+    </message>
+    <message>
+        <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
+        <translation>%1では、最速の反復から速度が %2 落ちたらセットを終えます。</translation>
+    </message>
+    <message>
+        <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
+        <translation>今日のドロップジャンプの接地は最大 %1 回：1回と7日間の私たちの限度です。</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
+        <translation>%1 は %2 日前が最後：重い2セットで筋力を保ちます。</translation>
+    </message>
+    <message>
+        <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
+        <translation>%1 は %2 日前が最後で空きすぎです：重い2セットで筋力を保ちます。</translation>
+    </message>
+    <message>
+        <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
+        <translation>重い種目はスプリントの日、走った後に置き、軽い日を軽く保ちます。</translation>
+    </message>
+    <message>
+        <source>A lifting day of the week.</source>
+        <translation>週の種目の日です。</translation>
+    </message>
+    <message>
+        <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
+        <translation>軽く速いラダー：どの種目の日でも、重いものの前に置けます。</translation>
+    </message>
+    <message>
+        <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
+        <translation>%1 のラダーで1回 %2 枠を分け、今はこの番です。</translation>
+    </message>
+    <message>
+        <source>%1 stands in for %2, which loads the place that hurts.</source>
+        <translation>痛む所に負荷がかかる %2 の代わりに %1 を行います。</translation>
+    </message>
+    <message>
+        <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
+        <translation>%1 は休み：この数日の接地は済み、ドロップジャンプは %2 日空けます。</translation>
+    </message>
+    <message>
+        <source>%1 rests: %2</source>
+        <translation>%1 は休み：%2</translation>
+    </message>
+    <message>
+        <source>A primer, light and fast, by choice. It is no evidence.</source>
+        <translation>任意の軽く速い刺激。根拠にはなりません。</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>

@@ -17,7 +17,7 @@ QVariantMap noteRow(const QString& text, bool caution)
 /// "set stop" -> "Set stop"
 QString headed(const std::string& about)
 {
-    QString text = QString::fromStdString(about);
+    QString text = engineText(about);
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     return text;

@@ -17,6 +17,48 @@ struct EngineWords {
 
 // The engine's names and sentences as it writes them, values as %1, %2. Of two that fit the one above counts.
 const std::vector<const char*> known{
+    // Reasons of a day's lift.
+    QT_TRANSLATE_NOOP("EngineWords", "lift"), QT_TRANSLATE_NOOP("EngineWords", "rung"),
+    QT_TRANSLATE_NOOP("EngineWords", "load"), QT_TRANSLATE_NOOP("EngineWords", "sets"),
+    QT_TRANSLATE_NOOP("EngineWords", "probe"), QT_TRANSLATE_NOOP("EngineWords", "set stop"),
+    QT_TRANSLATE_NOOP("EngineWords", "contacts"), QT_TRANSLATE_NOOP("EngineWords", "maintenance"),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 is the rung that the plan puts here, in %2."),
+    QT_TRANSLATE_NOOP("EngineWords", "No load is known on this ladder yet: find one of effort 7 of 10."),
+    QT_TRANSLATE_NOOP("EngineWords", "From %1, down to what the plates make."),
+    QT_TRANSLATE_NOOP("EngineWords", "the last work load, never more on a longer range"),
+    QT_TRANSLATE_NOOP("EngineWords", "the last work load"),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 x the full squat's estimated maximum"),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 x the last load on the rung before"),
+    QT_TRANSLATE_NOOP("EngineWords", "the load of effort 7 of 10"),
+    QT_TRANSLATE_NOOP("EngineWords", "at most %1 % more under 18"),
+    QT_TRANSLATE_NOOP("EngineWords", "at most %1 % more in 28 days"),
+    QT_TRANSLATE_NOOP("EngineWords", "at most %1 % more in 7 days"), QT_TRANSLATE_NOOP("EngineWords", "the load of %1"),
+    QT_TRANSLATE_NOOP("EngineWords",
+                      "First time on this rung: stop adding at effort 7 of 10, whatever the number says."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 less today, by the decision."),
+    QT_TRANSLATE_NOOP("EngineWords",
+                      "%1 sets of %2 are the rung's own; %3 and the competitions near leave %4 of that."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 sets of %2 are the rung's own."),
+    QT_TRANSLATE_NOOP("EngineWords", "The decision takes it down to %1."),
+    QT_TRANSLATE_NOOP("EngineWords", "Three repetitions with full intent, at the same load for the whole stay on the "
+                                     "rung: the only thing that counts as evidence."),
+    QT_TRANSLATE_NOOP("EngineWords", "Three jumps with full intent: the only thing that counts as evidence."),
+    QT_TRANSLATE_NOOP("EngineWords", "In %1 a set ends when velocity has fallen by %2 from its fastest repetition."),
+    QT_TRANSLATE_NOOP("EngineWords",
+                      "At most %1 drop-jump contacts today: our limits for a session and for seven days."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 was last lifted %2 days ago: two heavy sets keep its strength."),
+    QT_TRANSLATE_NOOP("EngineWords",
+                      "%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength."),
+    QT_TRANSLATE_NOOP("EngineWords", "A heavy lift stands on a sprint day, after the run, so that low days stay low."),
+    QT_TRANSLATE_NOOP("EngineWords", "A lifting day of the week."),
+    QT_TRANSLATE_NOOP("EngineWords", "A light, fast ladder: it may stand on any lifting day, before the heavy ones."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 ladders share %2 places a session: it is this one's turn."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 stands in for %2, which loads the place that hurts."),
+    QT_TRANSLATE_NOOP("EngineWords",
+                      "%1 rests: the contacts of these days are done, and drop jumps need %2 days between."),
+    QT_TRANSLATE_NOOP("EngineWords", "%1 rests: %2"),
+    QT_TRANSLATE_NOOP("EngineWords", "A primer, light and fast, by choice. It is no evidence."),
+    // Names, evidence, decisions, cautions.
     QT_TRANSLATE_NOOP("EngineWords", "Squat"), QT_TRANSLATE_NOOP("EngineWords", "Step-up"),
     QT_TRANSLATE_NOOP("EngineWords", "Clean"), QT_TRANSLATE_NOOP("EngineWords", "Hinge"),
     QT_TRANSLATE_NOOP("EngineWords", "Pull"), QT_TRANSLATE_NOOP("EngineWords", "Drop jump"),
@@ -229,7 +271,7 @@ QString engineText(const QString& english)
     if (const auto said = whole(english))
         return *said;
     // Several sentences: each by itself. A name at the head of a sentence may be in small letters elsewhere.
-    static const QRegularExpression between(QStringLiteral("(?<=[.!?]) (?=[A-Z])"));
+    static const QRegularExpression between(QStringLiteral("(?<=[.!?]) (?=[A-Z0-9])"));
     const QStringList sentences = english.split(between);
     if (sentences.size() == 1) {
         const QString capital = english.left(1).toUpper() + english.mid(1);

@@ -72,3 +72,17 @@ TEST_CASE("Every ladder, rung, phase and caution of the standard season has its 
         CHECK(known(caution.text));
     }
 }
+
+TEST_CASE("The reasons of a day's lift are told sentence by sentence, also those that begin with a number",
+          "[language][engine]")
+{
+    const German german;
+    CHECK(
+        engineText(
+            std::string("A light, fast ladder: it may stand on any lifting day, before the heavy ones. 4 ladders "
+                        "share 3 places a session: it is this one's turn.")) ==
+        QStringLiteral("Eine leichte, schnelle Leiter: Sie darf an jedem Übungstag vor den schweren stehen. 4 Leitern "
+                       "teilen sich 3 Plätze je Einheit: Diese ist an der Reihe."));
+    CHECK(engineText(std::string("From at most 10 % more in 7 days, down to what the plates make.")) ==
+          QStringLiteral("Aus: höchstens 10 % mehr in 7 Tagen, abgerundet auf ganze Scheiben."));
+}

@@ -51,7 +51,7 @@ Tally playDays(const Folder& folder, int days)
     auto runner = cast().at(1);
     runner.playedTo = runner.setup.start + std::chrono::days{days - 1};
     auto logbook = openIn(folder);
-    return playSeason(logbook, runner, [](const std::string&) {}).tally;
+    return playSeason(logbook, runner, [](CivilDate) {}).tally;
 }
 
 } // namespace
