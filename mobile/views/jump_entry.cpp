@@ -8,6 +8,7 @@
 #include "engine/season/rules.hpp"
 #include "mobile/logbook/track_log.hpp"
 #include "mobile/views/engine_words.hpp"
+#include "mobile/views/form_keys.hpp"
 #include "mobile/views/forms.hpp"
 #include "mobile/views/track_words.hpp"
 
@@ -19,19 +20,6 @@ namespace
 // In the order of the form's choices.
 const std::vector<std::string> kindKeys{"drop-jump", "counter-movement", "squat-jump", "standing-long", "bounds"};
 const std::vector<int> boundCounts{3, 5, 10};
-const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
-const std::vector<std::string> shoeKeys{"spikes", "flats", ""};
-
-template <class Value> Value chosen(const std::vector<Value>& keys, int index)
-{
-    return keys[static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(keys.size()) - 1))];
-}
-
-template <class Value> int indexOf(const std::vector<Value>& keys, const Value& key, int otherwise)
-{
-    const auto found = std::ranges::find(keys, key);
-    return found == keys.end() ? otherwise : static_cast<int>(found - keys.begin());
-}
 
 bool isAlong(const store::Jump& jump)
 {
@@ -95,11 +83,11 @@ QVariantMap JumpEntry::begin(const std::vector<store::Jump>& jumps, CivilDate to
         return jump.kind == "drop-jump" && jump.boxHeightM;
     });
     const Units units = preferences_->units();
-    return {{QStringLiteral("kind"), indexOf(kindKeys, last.kind, 0)},
+    return {{QStringLiteral("kind"), indexOfKey(kindKeys, last.kind, 0)},
             {QStringLiteral("box"), lastBox == jumps.rend() ? QString() : units.lengthNumber(*lastBox->boxHeightM)},
-            {QStringLiteral("bounds"), indexOf(boundCounts, last.repetitions, 0)},
-            {QStringLiteral("surface"), indexOf(surfaceKeys, last.surface, 0)},
-            {QStringLiteral("shoes"), indexOf(shoeKeys, last.shoes, 2)}};
+            {QStringLiteral("bounds"), indexOfKey(boundCounts, last.repetitions, 0)},
+            {QStringLiteral("surface"), indexOfKey(surfaceKeys, last.surface, 0)},
+            {QStringLiteral("shoes"), indexOfKey(shoeKeys, last.shoes, 2)}};
 }
 
 void JumpEntry::clear()
@@ -111,10 +99,10 @@ void JumpEntry::clear()
 store::Jump JumpEntry::readTrial(FormReader& reader) const
 {
     store::Jump jump;
-    jump.kind = chosen(kindKeys, reader.choice(QStringLiteral("kind")));
+    jump.kind = chosenKey(kindKeys, reader.choice(QStringLiteral("kind")));
     // Bounds of sense: what lies beyond is a slip of the finger. Starting values of this project.
     if (jump.kind == "bounds") {
-        jump.repetitions = chosen(boundCounts, reader.choice(QStringLiteral("bounds")));
+        jump.repetitions = chosenKey(boundCounts, reader.choice(QStringLiteral("bounds")));
         jump.distance.value = reader.number(QStringLiteral("distance"), jump.repetitions, 4.0 * jump.repetitions, true);
         return jump;
     }
@@ -140,8 +128,8 @@ void JumpEntry::readCommon(FormReader& reader, store::Jump& jump) const
         reader.problem(QStringLiteral("day"), tr("That day has not come yet."));
     jump.done.trainingDay = day.value_or(today_);
     jump.test = reader.choice(QStringLiteral("test")) != 0;
-    jump.surface = chosen(surfaceKeys, reader.choice(QStringLiteral("surface")));
-    jump.shoes = chosen(shoeKeys, reader.choice(QStringLiteral("shoes")));
+    jump.surface = chosenKey(surfaceKeys, reader.choice(QStringLiteral("surface")));
+    jump.shoes = chosenKey(shoeKeys, reader.choice(QStringLiteral("shoes")));
     jump.note = reader.text(QStringLiteral("note"), false).toStdString();
 }
 

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/form_keys.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -15,24 +16,10 @@ namespace
 
 // In the order of the form's choices.
 const std::vector<std::string> startKeys{"block", "standing", "falling", "rolling", "flying"};
-const std::vector<std::string> timingKeys{"hand", "gates", "video", "electronic"};
-const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
-const std::vector<std::string> shoeKeys{"spikes", "flats", ""};
 
 struct RunFormWords {
     Q_DECLARE_TR_FUNCTIONS(RunFormWords)
 };
-
-std::string chosen(const std::vector<std::string>& keys, int index)
-{
-    return keys[static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(keys.size()) - 1))];
-}
-
-int indexOf(const std::vector<std::string>& keys, const std::string& key)
-{
-    const auto found = std::ranges::find(keys, key);
-    return found == keys.end() ? 0 : static_cast<int>(found - keys.begin());
-}
 
 CivilDate readDay(FormReader& reader, CivilDate today)
 {
@@ -81,7 +68,7 @@ tl::expected<store::Sprint, QVariantMap> readRun(const QVariantMap& form, const 
 {
     FormReader reader(form, units);
     store::Sprint run;
-    run.start = chosen(startKeys, reader.choice(QStringLiteral("start")));
+    run.start = chosenKey(startKeys, reader.choice(QStringLiteral("start")));
     if (run.start != "flying")
         run.splits = splits;
     // Bounds of sense: what lies beyond is a slip of the finger. Starting values of this project.
@@ -91,9 +78,9 @@ tl::expected<store::Sprint, QVariantMap> readRun(const QVariantMap& form, const 
                        RunFormWords::tr("A split lies at %1.").arg(units.distance(run.splits.back().distance)));
     readTime(reader, run, units);
     run.windMps = reader.number(QStringLiteral("wind"), -20, 20, false);
-    run.surface = chosen(surfaceKeys, reader.choice(QStringLiteral("surface")));
-    run.timing = chosen(timingKeys, reader.choice(QStringLiteral("timing")));
-    run.shoes = chosen(shoeKeys, reader.choice(QStringLiteral("shoes")));
+    run.surface = chosenKey(surfaceKeys, reader.choice(QStringLiteral("surface")));
+    run.timing = chosenKey(timingKeys, reader.choice(QStringLiteral("timing")));
+    run.shoes = chosenKey(shoeKeys, reader.choice(QStringLiteral("shoes")));
     run.test = form.value(QStringLiteral("test")).toBool();
     run.competition = form.value(QStringLiteral("competition")).toBool();
     if (run.start == "flying")
@@ -119,11 +106,11 @@ QVariantMap runDefaults(std::span<const store::Sprint> runs, const Units& units)
     };
     const auto orEmpty = [](double value) { return value > 0 ? std::optional(value) : std::nullopt; };
     return {{QStringLiteral("distance"), number(orEmpty(last.distance))},
-            {QStringLiteral("start"), indexOf(startKeys, last.start)},
+            {QStringLiteral("start"), indexOfKey(startKeys, last.start)},
             {QStringLiteral("runIn"), number(orEmpty(last.runIn))},
-            {QStringLiteral("timing"), indexOf(timingKeys, last.timing)},
-            {QStringLiteral("surface"), indexOf(surfaceKeys, last.surface)},
-            {QStringLiteral("shoes"), indexOf(shoeKeys, last.shoes)},
+            {QStringLiteral("timing"), indexOfKey(timingKeys, last.timing)},
+            {QStringLiteral("surface"), indexOfKey(surfaceKeys, last.surface)},
+            {QStringLiteral("shoes"), indexOfKey(shoeKeys, last.shoes)},
             {QStringLiteral("beam"), number(last.beamM)},
             {QStringLiteral("altitude"), number(last.altitudeM)}};
 }

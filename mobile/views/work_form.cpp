@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 
+#include "mobile/views/form_keys.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -20,22 +21,8 @@ struct WorkFormWords {
 
 // In the order of the form's choices.
 const std::vector<std::string> kindKeys{"sprints", "flying", "resisted", "hill", "easy"};
-const std::vector<std::string> timingKeys{"hand", "gates", "video", "electronic"};
-const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
-const std::vector<std::string> shoeKeys{"spikes", "flats", ""};
 
 constexpr double secondsAMinute = 60;
-
-std::string chosen(const std::vector<std::string>& keys, int index)
-{
-    return keys[static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(keys.size()) - 1))];
-}
-
-int indexOf(const std::vector<std::string>& keys, const std::string& key)
-{
-    const auto found = std::ranges::find(keys, key);
-    return found == keys.end() ? 0 : static_cast<int>(found - keys.begin());
-}
 
 /// Faster than anyone has run, or slower than a walk: a slip of the finger.
 void checkSpeed(FormReader& reader, const store::TrackWork& work)
@@ -54,13 +41,13 @@ tl::expected<store::TrackWork, QVariantMap> readWork(const QVariantMap& form, Ci
 {
     FormReader reader(form, units);
     store::TrackWork work;
-    work.kind = chosen(kindKeys, reader.choice(QStringLiteral("kind")));
+    work.kind = chosenKey(kindKeys, reader.choice(QStringLiteral("kind")));
     // Bounds of sense: what lies beyond is a slip of the finger. Starting values of this project.
     work.repetitions = reader.wholeNumber(QStringLiteral("repetitions"), 1, 60, true).value_or(1);
     work.distance = reader.number(QStringLiteral("distance"), 5, 1000, true).value_or(0);
     work.bestTimeS = reader.number(QStringLiteral("bestTime"), 0.4, 600, false);
     if (work.bestTimeS)
-        work.timing = chosen(timingKeys, reader.choice(QStringLiteral("timing")));
+        work.timing = chosenKey(timingKeys, reader.choice(QStringLiteral("timing")));
     work.effort = reader.number(QStringLiteral("effort"), 1, 10, false);
     if (const auto minutes = reader.number(QStringLiteral("rest"), 0.1, 60, false))
         work.restS = *minutes * secondsAMinute;
@@ -69,8 +56,8 @@ tl::expected<store::TrackWork, QVariantMap> readWork(const QVariantMap& form, Ci
     if (work.kind == "hill")
         work.slopePercent = reader.number(QStringLiteral("slope"), 0.5, 40, false);
     work.windMps = reader.number(QStringLiteral("wind"), -20, 20, false);
-    work.surface = chosen(surfaceKeys, reader.choice(QStringLiteral("surface")));
-    work.shoes = chosen(shoeKeys, reader.choice(QStringLiteral("shoes")));
+    work.surface = chosenKey(surfaceKeys, reader.choice(QStringLiteral("surface")));
+    work.shoes = chosenKey(shoeKeys, reader.choice(QStringLiteral("shoes")));
     work.note = reader.text(QStringLiteral("note"), false).toStdString();
     const auto day = reader.day(QStringLiteral("day"), true);
     if (day && *day > today)
@@ -93,15 +80,15 @@ QVariantMap workDefaults(std::span<const store::TrackWork> work, const Units& un
     const auto number = [&units](std::optional<double> value) {
         return value && *value > 0 ? units.number(*value, *value == std::floor(*value) ? 0 : 2) : QString();
     };
-    return {{QStringLiteral("kind"), indexOf(kindKeys, last.kind)},
+    return {{QStringLiteral("kind"), indexOfKey(kindKeys, last.kind)},
             {QStringLiteral("repetitions"), number(last.repetitions)},
             {QStringLiteral("distance"), number(last.distance)},
-            {QStringLiteral("timing"), indexOf(timingKeys, last.timing)},
+            {QStringLiteral("timing"), indexOfKey(timingKeys, last.timing)},
             {QStringLiteral("rest"), number(last.restS.value_or(0) / secondsAMinute)},
             {QStringLiteral("load"), last.loadKg ? units.massNumber(*last.loadKg) : QString()},
             {QStringLiteral("slope"), number(last.slopePercent)},
-            {QStringLiteral("surface"), indexOf(surfaceKeys, last.surface)},
-            {QStringLiteral("shoes"), indexOf(shoeKeys, last.shoes)}};
+            {QStringLiteral("surface"), indexOfKey(surfaceKeys, last.surface)},
+            {QStringLiteral("shoes"), indexOfKey(shoeKeys, last.shoes)}};
 }
 
 } // namespace fleetrung::views

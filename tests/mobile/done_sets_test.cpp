@@ -1,34 +1,18 @@
 // A set that is done is put right: the whole way from the page's call to the logbook and back.
-#include <catch2/catch.hpp>
-
-#include "mobile/views/app_view_model.hpp"
-#include "tests/logbook/logbook_helper.hpp"
+#include "phone.hpp"
 
 using namespace fleetrung;
 using namespace fleetrung::views;
-namespace book = fleetrung::logbook::test;
-
-namespace Catch
-{
-template <> struct StringMaker<QString> {
-    static std::string convert(const QString& text) { return text.toStdString(); }
-};
-} // namespace Catch
 
 namespace
 {
 
 /// The program on a day of full squats, with one typed set of three repetitions.
-class Phone
+class Phone : public PhoneOverLogbook
 {
 public:
     Phone()
-        : filled_(fill()), log_({folder_.paths().rows, folder_.paths().captures}, book::numbered(0xD0001)),
-          app_(&preferences_, &log_, DayClock(book::date("2025-12-01")))
     {
-        preferences_.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        app_.refresh();
-        log_.settle();
         bench().openLift(QStringLiteral("squat"));
         REQUIRE(bench().openedLift() != nullptr);
         REQUIRE(bench()
@@ -38,40 +22,19 @@ public:
                               {QStringLiteral("velocity"), QStringLiteral("0.6")},
                               {QStringLiteral("time"), QStringLiteral("400")}})
                     .isEmpty());
-        log_.settle();
+        settle();
         REQUIRE(done().sets()->count() == 1);
         done().open(done().sets()->all()[0].value(QStringLiteral("key")).toString());
         REQUIRE(done().repetitions()->count() == 3);
     }
 
-    BenchViewModel& bench() { return *app_.bench(); }
-    DoneSetsViewModel& done() { return *app_.doneSets(); }
-    AppViewModel& app() { return app_; }
-    void settle() { log_.settle(); }
-    void undo()
-    {
-        app_.undo();
-        settle();
-    }
+    BenchViewModel& bench() { return *app().bench(); }
+    DoneSetsViewModel& done() { return *app().doneSets(); }
     QString repetition(int index, const char* role)
     {
         return done().repetitions()->all()[index].value(QString::fromLatin1(role)).toString();
     }
     QString set(const char* role) { return done().sets()->all()[0].value(QString::fromLatin1(role)).toString(); }
-
-private:
-    bool fill()
-    {
-        auto logbook = book::openLogbook(folder_);
-        book::fill(logbook);
-        return true;
-    }
-
-    book::Folder folder_;
-    bool filled_;
-    Preferences preferences_;
-    LogThread log_;
-    AppViewModel app_;
 };
 
 } // namespace

@@ -1,19 +1,8 @@
 // Jumps as they are typed: trial by trial, kept as jumps of their own, and the boxes they are compared by.
-#include <catch2/catch.hpp>
-
-#include "mobile/views/app_view_model.hpp"
-#include "tests/logbook/logbook_helper.hpp"
+#include "phone.hpp"
 
 using namespace fleetrung;
 using namespace fleetrung::views;
-namespace book = fleetrung::logbook::test;
-
-namespace Catch
-{
-template <> struct StringMaker<QString> {
-    static std::string convert(const QString& text) { return text.toStdString(); }
-};
-} // namespace Catch
 
 namespace
 {
@@ -38,42 +27,21 @@ QVariantMap along(int kind, int bounds, const char* distance)
             {QStringLiteral("day"), QStringLiteral("2025-12-01")}};
 }
 
-class Phone
+class Phone : public PhoneOverLogbook
 {
 public:
     Phone()
-        : filled_(fill()), log_({folder_.paths().rows, folder_.paths().captures}, book::numbered(0xD0001)),
-          app_(&preferences_, &log_, DayClock(book::date("2025-12-01")))
     {
-        preferences_.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        app_.refresh();
-        log_.settle();
         track().setJumpsShown(true);
         track().beginJumps();
     }
 
-    TrackViewModel& track() { return *app_.track(); }
+    TrackViewModel& track() { return *app().track(); }
     JumpEntry& entry() { return *track().jumpEntry(); }
-    AppViewModel& app() { return app_; }
-    void settle() { log_.settle(); }
     QString row(int index, const char* role)
     {
         return track().jumps()->all()[index].value(QString::fromLatin1(role)).toString();
     }
-
-private:
-    bool fill()
-    {
-        auto logbook = book::openLogbook(folder_);
-        book::fill(logbook);
-        return true;
-    }
-
-    book::Folder folder_;
-    bool filled_;
-    Preferences preferences_;
-    LogThread log_;
-    AppViewModel app_;
 };
 
 } // namespace

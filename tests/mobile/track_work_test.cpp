@@ -1,19 +1,8 @@
 // Work on the track, from the form to the logbook and back to the weeks that the page shows.
-#include <catch2/catch.hpp>
-
-#include "mobile/views/app_view_model.hpp"
-#include "tests/logbook/logbook_helper.hpp"
+#include "phone.hpp"
 
 using namespace fleetrung;
 using namespace fleetrung::views;
-namespace book = fleetrung::logbook::test;
-
-namespace Catch
-{
-template <> struct StringMaker<QString> {
-    static std::string convert(const QString& text) { return text.toStdString(); }
-};
-} // namespace Catch
 
 namespace
 {
@@ -40,23 +29,16 @@ QVariantMap flying(const char* effort)
             {QStringLiteral("day"), QStringLiteral("2025-12-01")}};
 }
 
-class Phone
+class Phone : public PhoneOverLogbook
 {
 public:
     Phone()
-        : filled_(fill()), log_({folder_.paths().rows, folder_.paths().captures}, book::numbered(0xD0001)),
-          app_(&preferences_, &log_, DayClock(book::date("2025-12-01")))
     {
-        preferences_.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
-        app_.refresh();
-        log_.settle();
         work().setShown(true);
-        log_.settle();
+        settle();
     }
 
-    TrackWorkViewModel& work() { return *app_.trackWork(); }
-    AppViewModel& app() { return app_; }
-    void settle() { log_.settle(); }
+    TrackWorkViewModel& work() { return *app().trackWork(); }
     void add(const QVariantMap& form)
     {
         REQUIRE(work().addWork(form).isEmpty());
@@ -70,20 +52,6 @@ public:
     {
         return work().weeks()->all()[index].value(QString::fromLatin1(role)).toString();
     }
-
-private:
-    bool fill()
-    {
-        auto logbook = book::openLogbook(folder_);
-        book::fill(logbook);
-        return true;
-    }
-
-    book::Folder folder_;
-    bool filled_;
-    Preferences preferences_;
-    LogThread log_;
-    AppViewModel app_;
 };
 
 } // namespace
