@@ -271,8 +271,11 @@ bool Driver::speakPseudo(bool on)
     emit preferences_.languageChanged(); // what a real change tells
     translations_.install(on ? QStringLiteral(FLEETRUNG_PSEUDO_LANGUAGE) : QString());
     emit preferences_.unitsChanged();
-    if (app_)
+    if (app_) {
         settle();
+        app_->refresh(); // what was read meanwhile may have been worded in between
+        settle();
+    }
     return loaded;
 }
 
