@@ -3870,7 +3870,7 @@
     <name>SetActions</name>
     <message>
         <source>Undo</source>
-        <translation>Deshacer</translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Undo the last repetition</source>
@@ -3878,7 +3878,7 @@
     </message>
     <message>
         <source>End set</source>
-        <translation>Terminar serie</translation>
+        <translation>Fin de serie</translation>
     </message>
 </context>
 <context>

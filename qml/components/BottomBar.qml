@@ -85,6 +85,8 @@ Rectangle {
                         color: place.here ? Theme.ink : Theme.muted
                         font.pixelSize: 13 * bar.growth // qmllint disable unqualified
                         font.weight: place.here ? Font.DemiBold : Font.Normal
+                        fontSizeMode: Text.HorizontalFit
+                        minimumPixelSize: 11
                         wrapMode: Text.NoWrap
                         horizontalAlignment: Text.AlignHCenter
                         Layout.fillWidth: true

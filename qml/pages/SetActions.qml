@@ -22,7 +22,7 @@ GridLayout {
         implicitHeight: Math.max(Theme.mainButton, implicitContentHeight + 2 * padding)
         Accessible.name: qsTr("Undo the last repetition")
         Layout.fillWidth: false
-        Layout.preferredWidth: Theme.large ? 160 : 116
+        Layout.preferredWidth: Math.min(0.46 * root.width, Math.max(Theme.large ? 160 : 116, implicitContentWidth + 2 * padding))
         onClicked: root.viewModel.undoRepetition()
     }
     ActionButton {
