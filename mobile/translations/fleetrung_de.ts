@@ -6118,6 +6118,10 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
         <source>Best %1, mean %2</source>
         <translation>Best %1, Mittel %2</translation>
     </message>
+    <message>
+        <source>At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than %5: no box above %6.</source>
+        <translation>Höchstens %1 Kontakte je Einheit und %2 in sieben Tagen. Unter 18: höchstens %3, von höchstens %4. Schwerer als %5: kein Kasten über %6.</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::LadderViewModel</name>

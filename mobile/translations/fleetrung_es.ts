@@ -6118,6 +6118,10 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
         <source>Best %1, mean %2</source>
         <translation>Mejor %1, media %2</translation>
     </message>
+    <message>
+        <source>At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than %5: no box above %6.</source>
+        <translation>Como mucho %1 contactos por sesión y %2 en siete días. Menores de 18: como mucho %3, desde %4 como mucho. Con más de %5: ningún cajón de más de %6.</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::LadderViewModel</name>

@@ -6118,6 +6118,10 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
         <source>Best %1, mean %2</source>
         <translation>Meilleur %1, moyenne %2</translation>
     </message>
+    <message>
+        <source>At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than %5: no box above %6.</source>
+        <translation>Au plus %1 contacts par séance et %2 en sept jours. Moins de 18 ans : au plus %3, de %4 au plus. Au-delà de %5 : pas de caisse au-dessus de %6.</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::LadderViewModel</name>

@@ -6118,6 +6118,10 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
         <source>Best %1, mean %2</source>
         <translation>最高 %1、平均 %2</translation>
     </message>
+    <message>
+        <source>At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than %5: no box above %6.</source>
+        <translation>接地は1回の練習で最大 %1、7日で %2。18歳未満：最大 %3、高さ %4 まで。%5 を超える人：%6 を超える台は使わない。</translation>
+    </message>
 </context>
 <context>
     <name>fleetrung::views::LadderViewModel</name>

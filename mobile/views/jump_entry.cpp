@@ -142,6 +142,8 @@ QVariantMap JumpEntry::addTrial(const QVariantMap& form)
         return reader.problems();
     if (full())
         return {{QStringLiteral("flight"), tr("Save these first.")}};
+    if (jump.kind == "drop-jump" && any() && jump.boxHeightM != trials_.front().boxHeightM)
+        return {{QStringLiteral("box"), tr("Save these first.")}}; // best and mean are of one box
     trials_.push_back(jump);
     showTrials();
     return {};
@@ -212,8 +214,18 @@ QString JumpEntry::summary() const
 
 QString JumpEntry::caution() const
 {
-    const auto* caution = season::findCaution(season::standardSeasonData(), "drop-jumps");
-    return caution ? engineText(caution->text) : QString();
+    const Units units = preferences_->units();
+    const auto& data = season::standardSeasonData();
+    const auto& rules = data.rules;
+    const auto count = [&units](double contacts) { return units.number(contacts, 0); };
+    const auto* caution = season::findCaution(data, "drop-jumps");
+    const QString limits =
+        tr("At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than "
+           "%5: no box above %6.")
+            .arg(count(rules.jumpContacts), count(rules.jumpContactsWeek), count(rules.jumpContactsYoung),
+                 units.length(rules.jumpHeightYoung), units.mass(rules.jumpHeavyMass),
+                 units.length(rules.jumpHeavyHeight));
+    return caution ? engineText(caution->text) + QLatin1Char(' ') + limits : limits;
 }
 
 } // namespace fleetrung::views

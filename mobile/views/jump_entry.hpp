@@ -27,7 +27,7 @@ class JumpEntry : public QObject
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)         ///< best and mean
     Q_PROPERTY(bool any READ any NOTIFY changed FINAL)
     Q_PROPERTY(bool full READ full NOTIFY changed FINAL)
-    Q_PROPERTY(QString caution READ caution CONSTANT FINAL) ///< before drop jumps
+    Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL) ///< before drop jumps, with our limits
 
 public:
     static constexpr std::size_t mostTrials = 12;

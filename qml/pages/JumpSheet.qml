@@ -48,6 +48,8 @@ Sheet {
         label: qsTr("Kind of jump")
         options: [qsTr("Drop jump"), qsTr("Counter-movement"), qsTr("Squat jump"), qsTr("Standing long"), qsTr("Bounds")]
         onChosen: index => {
+            if (index === current) // trials typed so far stay
+                return
             current = index
             root.entry.clear()
         }
@@ -73,6 +75,8 @@ Sheet {
         label: qsTr("How many in a row")
         options: ["3", "5", "10"]
         onChosen: index => {
+            if (index === current) // trials typed so far stay
+                return
             current = index
             root.entry.clear()
         }

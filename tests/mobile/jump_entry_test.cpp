@@ -111,8 +111,12 @@ TEST_CASE("Boxes are ranked by reactive strength at contact within the limit", "
 {
     Phone phone;
     REQUIRE(phone.entry().addTrial(drop("30", "180", "500")).isEmpty());
-    REQUIRE(phone.entry().addTrial(drop("40", "190", "530")).isEmpty());
-    REQUIRE(phone.entry().save(drop("50", "265", "640")).isEmpty());
+    CHECK(phone.entry().addTrial(drop("40", "190", "530")).contains(QStringLiteral("box"))); // best and mean are of one
+    REQUIRE(phone.entry().save(drop("30", "", "")).isEmpty());
+    for (const auto& jump : {drop("40", "190", "530"), drop("50", "265", "640")}) {
+        phone.track().beginJumps();
+        REQUIRE(phone.entry().save(jump).isEmpty());
+    }
     phone.settle();
     QStringList best;
     QStringList slow;
@@ -124,4 +128,25 @@ TEST_CASE("Boxes are ranked by reactive strength at contact within the limit", "
     }
     CHECK(best == QStringList{QStringLiteral("Box 40 cm")}); // 50 cm has a higher RSI, but 265 ms on the ground
     CHECK(slow == QStringList{QStringLiteral("Box 50 cm")});
+}
+
+TEST_CASE("Before drop jumps the limits stand in sight, in the user's units", "[track][jump]")
+{
+    Phone phone;
+    CHECK(phone.entry().caution().contains(QStringLiteral("At most 40 contacts in a session and 80 in seven days")));
+    CHECK(phone.entry().caution().contains(QStringLiteral("Under 18: at most 24, from at most 30 cm")));
+    CHECK(phone.entry().caution().contains(QStringLiteral("Heavier than 100 kg: no box above 46 cm")));
+}
+
+TEST_CASE("A jump is deleted and brought back", "[track][jump]")
+{
+    Phone phone;
+    REQUIRE(phone.entry().save(drop("30", "180", "500")).isEmpty());
+    phone.settle();
+    const int all = phone.track().jumps()->count();
+    phone.track().remove(phone.row(0, "key"));
+    phone.settle();
+    CHECK(phone.track().jumps()->count() == all - 1);
+    phone.undo();
+    CHECK(phone.track().jumps()->count() == all);
 }

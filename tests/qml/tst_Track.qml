@@ -182,6 +182,8 @@ PageCase {
             compare(findChild(findChild(sheet.contentItem, "contact"), "input").text, "")
         }
         compare(sheet.entry.trials.count, 2)
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "jumpKind"), "option0")) // the kind it is already
+        compare(sheet.entry.trials.count, 2)
         verify(findChild(sheet.contentItem, "trialSummary").text.indexOf("RSI 1.70") > 0)
         tapIn(scroll, findChild(sheet.contentItem, "takeOffTrial"))
         compare(sheet.entry.trials.count, 1)
