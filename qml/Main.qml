@@ -67,6 +67,7 @@ ApplicationWindow {
             visible: window.place === 1
             viewModel: window.app.ladder
             season: window.app.season
+            lifts: window.app.seasonLifts
             onCalendarAsked: window.app.handOutCalendar()
             onReportAsked: window.app.handOutReport()
             onTablesAsked: window.app.handOutTables()

@@ -7,14 +7,14 @@ namespace fleetrung::importing
 namespace
 {
 
-std::string quoted(const std::string& text)
+std::string inQuotes(const std::string& text)
 {
     return "\"" + text + "\"";
 }
 
 std::string sentence(const BadRow& bad)
 {
-    const auto cell = quoted(bad.cell);
+    const auto cell = inQuotes(bad.cell);
     switch (bad.fault) {
     case Fault::TooManyCells:
         return "the row has more cells than the header; quote cells that hold the delimiter";
@@ -69,17 +69,17 @@ std::string describe(const Question& question, const Table& table)
     case Ask::NothingToRead:
         return "no column is known to hold times at a distance, or lifts with repetitions; say what the columns mean";
     case Ask::DecimalMark:
-        return quoted(question.example) +
+        return inQuotes(question.example) +
                " may be read in two ways; say whether the decimal mark is a point or a comma";
     case Ask::DateOrder:
-        return quoted(question.example) + " may be read in two ways; say whether the day or the month comes first";
+        return inQuotes(question.example) + " may be read in two ways; say whether the day or the month comes first";
     case Ask::Day:
         return "no column holds a date; say on which day it was";
     case Ask::SplitDistance:
-        return "column " + quoted(table.header[static_cast<std::size_t>(question.column)]) +
+        return "column " + inQuotes(table.header[static_cast<std::size_t>(question.column)]) +
                ": say at how many metres its gate stands";
     case Ask::MassUnit:
-        return "column " + quoted(question.example) + ": say whether its loads are kilograms or pounds";
+        return "column " + inQuotes(question.example) + ": say whether its loads are kilograms or pounds";
     }
     return {};
 }
@@ -92,7 +92,7 @@ std::string describe(const Remark& remark)
     case Told::NoHeader:
         return "no header: the first row is read as the others";
     case Told::DecimalComma:
-        return "decimal comma, as in " + quoted(remark.example);
+        return "decimal comma, as in " + inQuotes(remark.example);
     case Told::Milliseconds:
         return "times are read as milliseconds, by their size: " + remark.example;
     case Told::IntervalSplits:
@@ -102,9 +102,9 @@ std::string describe(const Remark& remark)
     case Told::SplitRows:
         return "several rows make one run";
     case Told::DayMonth:
-        return "the day comes before the month, as in " + quoted(remark.example);
+        return "the day comes before the month, as in " + inQuotes(remark.example);
     case Told::MonthDay:
-        return "the month comes before the day, as in " + quoted(remark.example);
+        return "the month comes before the day, as in " + inQuotes(remark.example);
     }
     return {};
 }

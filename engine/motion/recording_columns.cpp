@@ -134,7 +134,7 @@ std::string printable(std::string_view text, std::size_t longest)
     return size < text.size() ? shown + "..." : shown;
 }
 
-std::string quoted(std::string_view text)
+std::string inQuotes(std::string_view text)
 {
     return '"' + printable(text, 40) + '"';
 }

@@ -70,7 +70,7 @@ private:
 [[nodiscard]] std::string printable(std::string_view text, std::size_t longest);
 
 /// The same in quotation marks.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string inQuotes(std::string_view text);
 
 /// "line 3, column acc_x_mps2".
 [[nodiscard]] std::string placeOf(int line, std::string_view column = {});

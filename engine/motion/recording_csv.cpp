@@ -101,7 +101,7 @@ private:
         if (!number || *number < least || *number > 1e6)
             return fail(Code::InvalidInput, placeOf(line),
                         std::string(key) + " needs a number from " + shortestText(least) + " to 1000000, and " +
-                            quoted(text) + " is none");
+                            inQuotes(text) + " is none");
         value = number;
         return {};
     }
@@ -163,7 +163,7 @@ private:
         if (!number)
             return fail(Code::InvalidInput, placeOf(row.line, column.name),
                         trimmed(cell).empty() ? "the cell is empty; every sample needs a number here, so remove the row"
-                                              : quoted(cell) + " is no finite number; correct it, or remove the row");
+                                              : inQuotes(cell) + " is no finite number; correct it, or remove the row");
         value = *number * column.toSi;
         return {};
     }
@@ -201,13 +201,14 @@ Expected<ColumnMap> parseColumnMap(std::string_view text)
         const auto theirs = equals == std::string_view::npos ? std::string_view() : trimmed(entry.substr(equals + 1));
         if (theirs.empty())
             return fail(Code::InvalidInput, "column map",
-                        quoted(entry) + " is no pair; write ours=theirs, for example acc_x_mps2=ax");
+                        inQuotes(entry) + " is no pair; write ours=theirs, for example acc_x_mps2=ax");
         if (!isColumnName(ours))
             return fail(Code::InvalidInput, "column map",
-                        quoted(ours) + " is none of our column names: time_s, time_ms, time_us, sample, acc_x_mps2 or "
-                                       "acc_x_g, gyr_x_radps or gyr_x_dps, and the same with y and z");
+                        inQuotes(ours) +
+                            " is none of our column names: time_s, time_ms, time_us, sample, acc_x_mps2 or "
+                            "acc_x_g, gyr_x_radps or gyr_x_dps, and the same with y and z");
         if (!map.emplace(ours, theirs).second)
-            return fail(Code::InvalidInput, "column map", quoted(ours) + " is mapped twice; keep one");
+            return fail(Code::InvalidInput, "column map", inQuotes(ours) + " is mapped twice; keep one");
     }
     return map;
 }

@@ -55,9 +55,9 @@ Expected<void> checkOrder(const Ladder& ladder, const std::string& place)
         const auto& above = ladder.rungs[i - 1];
         if (rung.range.high > above.range.high && !rung.climbs)
             return fault(place, "rungs",
-                         "\"" + rung.key + "\" has a longer range than the rung above it; longest range first");
+                         "\"" + rung.name + "\" has a longer range than the rung above it; longest range first");
         if (rung.latest < above.latest || rung.earliest < above.earliest)
-            return fault(place, "rungs", "\"" + rung.key + "\" has earlier phases than the rung above it");
+            return fault(place, "rungs", "\"" + rung.name + "\" has earlier phases than the rung above it");
     }
     return {};
 }

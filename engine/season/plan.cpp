@@ -74,9 +74,11 @@ LadderPlan layLadder(const Ladder& ladder, const Ground& ground, const LadderSta
     const bool started = state != nullptr && today;
     if (started)
         appendTaken(plan, *state, *today, ground.phases);
-    for (const auto& window : ground.windows) {
-        if (started && window.to <= *today)
+    const CivilDate begins = ladderStart(ground.setup, ladder.key);
+    for (auto window : ground.windows) {
+        if (window.to < begins || (started && window.to <= *today))
             continue;
+        window.from = std::max(window.from, begins);
         Footing footing{0, window.from, window.from};
         // A stay that began in this window goes on; one from before it ends, and the ladder begins anew.
         const bool under = started && state->since() >= window.from && state->since() <= window.to;

@@ -105,6 +105,13 @@ const Ladder* ladderOf(const SeasonSetup& setup, const SeasonData& data, std::st
     return own != nullptr ? own : findLadder(data.ladders, key);
 }
 
+CivilDate ladderStart(const SeasonSetup& setup, std::string_view ladder)
+{
+    const auto found = std::find_if(setup.ladderStarts.begin(), setup.ladderStarts.end(),
+                                    [&](const LadderStart& start) { return start.ladder == ladder; });
+    return found == setup.ladderStarts.end() ? setup.start : std::max(setup.start, found->from);
+}
+
 const EnteredLength* boxFor(const Rung& rung, const SeasonSetup& setup)
 {
     if (!rung.box)

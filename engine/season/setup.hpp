@@ -61,6 +61,12 @@ struct SecondaryLift {
     std::vector<std::string> regions;
 };
 
+/// A ladder that joined a season under way: before that day it had no turn, and no stay on a rung.
+struct LadderStart {
+    std::string ladder;
+    CivilDate from;
+};
+
 struct SeasonSetup {
     std::string name;
     CivilDate start;
@@ -74,6 +80,7 @@ struct SeasonSetup {
     std::vector<EnteredLength> boxHeights;
     std::vector<std::string> equipment{"bar", "rack"}; ///< also "pins", "blocks"
     std::vector<std::string> ladders;                  ///< keys; the first matter most
+    std::vector<LadderStart> ladderStarts;             ///< of the chosen ones that did not begin with the season
     std::vector<Ladder> ownLadders;                    ///< made by the user; every rung's origin is "user"
     std::vector<Block> blocks;                         ///< by first day
     std::vector<SecondaryLift> secondary;
@@ -89,6 +96,9 @@ struct SeasonSetup {
 
 /// One of the athlete's own ladders, or of the data's; null where there is none.
 [[nodiscard]] const Ladder* ladderOf(const SeasonSetup& setup, const SeasonData& data, std::string_view key);
+
+/// First day on which the ladder may stand: the season's, or the one on which it joined.
+[[nodiscard]] CivilDate ladderStart(const SeasonSetup& setup, std::string_view ladder);
 
 /// The athlete's box that serves a rung: the nearest within `boxTolerance`; null where there is none or no need.
 [[nodiscard]] const EnteredLength* boxFor(const Rung& rung, const SeasonSetup& setup);

@@ -22,6 +22,11 @@ std::string indexed(std::string_view list, std::size_t index)
     return std::string(list) + '[' + integerText(static_cast<std::int64_t>(index)) + ']';
 }
 
+CivilDate lastDay(const SeasonSetup& setup)
+{
+    return setup.end.value_or(setup.competitions.back().date);
+}
+
 Expected<void> checkDates(const SeasonSetup& setup)
 {
     if (setup.competitions.empty())
@@ -56,6 +61,15 @@ Expected<void> checkNames(const SeasonSetup& setup, const SeasonData& data)
         if (std::find(setup.ladders.begin(), setup.ladders.begin() + static_cast<std::ptrdiff_t>(i),
                       setup.ladders[i]) != setup.ladders.begin() + static_cast<std::ptrdiff_t>(i))
             return fail(Code::InvalidInput, place, "the ladder \"" + setup.ladders[i] + "\" is chosen twice");
+    }
+    for (std::size_t i = 0; i < setup.ladderStarts.size(); ++i) {
+        const auto& start = setup.ladderStarts[i];
+        if (std::find(setup.ladders.begin(), setup.ladders.end(), start.ladder) == setup.ladders.end())
+            return fail(Code::InvalidInput, indexed("ladder_starts", i) + ".ladder",
+                        "the ladder \"" + start.ladder + "\" is not among those chosen");
+        if (start.from < setup.start || start.from > lastDay(setup))
+            return fail(Code::InvalidInput, indexed("ladder_starts", i) + ".from",
+                        "the ladder must join inside the season");
     }
     for (const auto& key : setup.equipment)
         if (std::find(equipmentKeys.begin(), equipmentKeys.end(), key) == equipmentKeys.end())
@@ -104,11 +118,6 @@ Expected<void> checkYoung(const SeasonSetup& setup, const SeasonData& data)
         return fail(Code::Refused, "training_days",
                     "under 18 lifting days must not follow each other; leave a day between");
     return {};
-}
-
-CivilDate lastDay(const SeasonSetup& setup)
-{
-    return setup.end.value_or(setup.competitions.back().date);
 }
 
 Expected<void> checkBlocks(const SeasonSetup& setup)

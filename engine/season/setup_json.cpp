@@ -126,6 +126,10 @@ SeasonSetup readSetup(ObjectReader& reader, ReadProblem& problem)
     if (reader.has("equipment"))
         setup.equipment = reader.texts("equipment");
     setup.ladders = reader.texts("ladders");
+    if (reader.has("ladder_starts"))
+        reader.eachObject("ladder_starts", [&](ObjectReader& item) {
+            setup.ladderStarts.push_back({item.text("ladder"), item.date("from")});
+        });
     if (reader.has("own_ladders"))
         reader.eachObject("own_ladders",
                           [&](ObjectReader& item) { setup.ownLadders.push_back(readLadder(item, problem)); });
@@ -226,6 +230,8 @@ Json setupJson(const SeasonSetup& setup)
         json["box_heights"].push_back(lengthText(height));
     json["equipment"] = setup.equipment;
     json["ladders"] = setup.ladders;
+    for (const auto& start : setup.ladderStarts)
+        json["ladder_starts"].push_back({{"ladder", start.ladder}, {"from", dateText(start.from)}});
     for (const auto& ladder : setup.ownLadders)
         json["own_ladders"].push_back(ladderJson(ladder));
     for (const auto& block : setup.blocks)

@@ -15,8 +15,8 @@ using std::chrono::days;
 CivilDate phaseBegin(PhaseKind kind, const Window& window, std::span<const PhaseSpan> phases)
 {
     for (const auto& span : phases)
-        if (span.macrocycle == window.macrocycle && span.kind >= kind && span.from >= window.from)
-            return span.from;
+        if (span.macrocycle == window.macrocycle && span.kind >= kind && span.to >= window.from)
+            return std::max(span.from, window.from);
     return window.taperTo;
 }
 
@@ -27,7 +27,7 @@ CivilDate phaseEnd(PhaseKind kind, const Window& window, std::span<const PhaseSp
         return window.to;
     CivilDate last = window.from;
     for (const auto& span : phases)
-        if (span.macrocycle == window.macrocycle && span.kind <= kind && span.from >= window.from &&
+        if (span.macrocycle == window.macrocycle && span.kind <= kind && span.to >= window.from &&
             span.to <= window.taperTo)
             last = std::max(last, span.to);
     return last;

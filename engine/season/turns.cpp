@@ -109,7 +109,8 @@ bool isLiftingDay(const SeasonPlan& plan, CivilDate day)
 
 bool standsOn(const SeasonPlan& plan, const Ladder& ladder, CivilDate day)
 {
-    if (!isLiftingDay(plan, day) || restBlockOn(plan.setup, ladder.regions, day) != nullptr)
+    if (day < ladderStart(plan.setup, ladder.key) || !isLiftingDay(plan, day) ||
+        restBlockOn(plan.setup, ladder.regions, day) != nullptr)
         return false;
     // The one session between weekly races holds heavy lifts whether it is a sprint day or not.
     return !ladder.heavy || highDaysPerWeek(plan.setup) < 2 || contains(plan.setup.sprintDays, day) ||

@@ -18,6 +18,7 @@
 #include "mobile/app/options.hpp"
 #include "mobile/app/screenshots.hpp"
 #include "mobile/ble/radio.hpp"
+#include "mobile/feedback/share_sheet.hpp"
 #include "mobile/fonts/fonts.hpp"
 #include "mobile/views/app_view_model.hpp"
 #include "mobile/views/bench_feedback.hpp"
@@ -108,10 +109,12 @@ int run(QGuiApplication& application)
     else if (options.noRadio)
         app.sensors()->showNoRadio(
             QGuiApplication::translate("Sensor", "Started with --no-radio: no sensor is looked for."));
-    app.handFilesTo(views::folderHand(forShow
-                                          ? scratch.filePath(QStringLiteral("documents"))
-                                          : QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
-                                                .filePath(QStringLiteral("Fleetrung"))));
+    auto files = views::folderHand(forShow ? scratch.filePath(QStringLiteral("documents"))
+                                           : QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+                                                 .filePath(QStringLiteral("Fleetrung")));
+    if (!forShow)
+        files.offer = feedback::shareSheet();
+    app.handFilesTo(std::move(files));
     app.offerDemo(demoSquad(file.dir().filePath(QStringLiteral("demo-squad"))), paths);
     if (!options.replay.isEmpty()) {
         auto offer = replayOf(options.replay, options.replaySpeed);

@@ -10,10 +10,13 @@ namespace fleetrung::pdf
 
 using namespace measures;
 
-void PageFlow::figures(const std::vector<Figure>& figures)
+void PageFlow::figures(const std::vector<Figure>& english)
 {
-    if (figures.empty())
+    if (english.empty())
         return;
+    std::vector<Figure> figures;
+    for (const auto& figure : english)
+        figures.push_back({told(figure.value), told(figure.caption)});
     const auto large = font(figureSize, true);
     const auto small = font(smallSize);
     const double gap = toDevice(8);
@@ -63,7 +66,7 @@ void PageFlow::tableHead(const std::vector<TableColumn>& columns, const std::vec
     double x = left_;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const double room = roomOf(widths, i);
-        const auto text = metrics(small).elidedText(columns[i].title, Qt::ElideRight, room);
+        const auto text = metrics(small).elidedText(told(columns[i].title), Qt::ElideRight, room);
         const double width = metrics(small).horizontalAdvance(text);
         write(text, small, Ink::Quiet, columns[i].alignRight ? x + room - width : x, y_);
         x += widths[i];
@@ -85,7 +88,7 @@ void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<
         auto& broken = cells.emplace_back();
         qsizetype most = 1;
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            broken.push_back(lines(row[static_cast<qsizetype>(i)], small, roomOf(widths, i)));
+            broken.push_back(lines(told(row[static_cast<qsizetype>(i)]), small, roomOf(widths, i)));
             most = std::max(most, broken.back().size());
         }
         heights.push_back(static_cast<double>(most) * lineHeight(small) + toDevice(2 * rowGap));
@@ -130,13 +133,15 @@ void PageFlow::picture(const plot::Plot& plot, double height)
     look.unit = toDevice(1) / pixelsPerPoint;
     look.textSize = pictureText * pixelsPerPoint;
     look.family = QStringLiteral("Inter");
-    plot::paint(plot, painter_, QRectF(left_, y_, right_ - left_, toDevice(height)), look);
+    plot::paint(wording_.show ? wording_.show(plot) : plot, painter_,
+                QRectF(left_, y_, right_ - left_, toDevice(height)), look);
     y_ += toDevice(height);
     space(9);
 }
 
-void PageFlow::box(const QString& heading, const std::vector<QString>& texts)
+void PageFlow::box(const QString& heading, const std::vector<QString>& english)
 {
+    const auto texts = told(english);
     const auto bold = font(subsectionSize, true);
     const auto small = font(smallSize);
     const double pad = toDevice(10);
@@ -151,7 +156,7 @@ void PageFlow::box(const QString& heading, const std::vector<QString>& texts)
     painter_.setBrush(QColor(0xFD, 0xF3, 0xE0));
     painter_.drawRoundedRect(QRectF(left_, y_, right_ - left_, height), toDevice(4), toDevice(4));
     y_ += pad;
-    write(heading, bold, Ink::Strong, left_ + pad, y_);
+    write(told(heading), bold, Ink::Strong, left_ + pad, y_);
     y_ += lineHeight(bold);
     space(3);
     for (const auto& text : texts) {

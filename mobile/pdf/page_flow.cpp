@@ -13,8 +13,8 @@ namespace fleetrung::pdf
 
 using namespace measures;
 
-PageFlow::PageFlow(QPdfWriter& writer, QString footer, int pageCount)
-    : writer_(writer), footer_(std::move(footer)), pageCount_(pageCount)
+PageFlow::PageFlow(QPdfWriter& writer, const QString& footer, int pageCount, Wording wording)
+    : writer_(writer), wording_(std::move(wording)), footer_(told(footer)), pageCount_(pageCount)
 {
     if (!painter_.begin(&writer_))
         return;
@@ -30,9 +30,17 @@ int PageFlow::finish()
     return page_;
 }
 
+std::vector<QString> PageFlow::told(const std::vector<QString>& english) const
+{
+    std::vector<QString> texts;
+    for (const auto& text : english)
+        texts.push_back(told(text));
+    return texts;
+}
+
 QFont PageFlow::font(double size, bool strong) const
 {
-    QFont font(QStringList{QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    QFont font(QStringList{QStringLiteral("Inter"), QStringLiteral("Noto Sans CJK JP"), QStringLiteral("DejaVu Sans")});
     font.setPixelSize(static_cast<int>(std::lround(toDevice(size))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
@@ -80,9 +88,8 @@ void PageFlow::footer()
     const auto small = font(smallSize - 0.7);
     const double top = bottom_ + toDevice(footerRoom) - lineHeight(small);
     rule(top - toDevice(5), 0.5);
-    QString number = QStringLiteral("page %1").arg(page_);
-    if (pageCount_ > 0)
-        number += QStringLiteral(" of %1").arg(pageCount_);
+    const QString number = told(pageCount_ > 0 ? QStringLiteral("page %1 of %2").arg(page_).arg(pageCount_)
+                                               : QStringLiteral("page %1").arg(page_));
     const double width = metrics(small).horizontalAdvance(number);
     const double room = right_ - left_ - width - toDevice(20);
     write(metrics(small).elidedText(footer_, Qt::ElideRight, room), small, Ink::Quiet, left_, top);
@@ -126,27 +133,27 @@ void PageFlow::rule(double y, double weight)
 
 void PageFlow::title(const QString& overline, const QString& name, const QString& subline)
 {
-    writeLines(overline, font(smallSize, true), Ink::Accent, left_, right_ - left_);
+    writeLines(told(overline), font(smallSize, true), Ink::Accent, left_, right_ - left_);
     space(2);
     writeLines(name, font(titleSize, true), Ink::Strong, left_, right_ - left_);
     space(1);
-    writeLines(subline, font(bodySize + 1), Ink::Quiet, left_, right_ - left_);
+    writeLines(told(subline), font(bodySize + 1), Ink::Quiet, left_, right_ - left_);
     space(14);
 }
 
 void PageFlow::section(const QString& text)
 {
-    waiting_.push_back({text, sectionSize, true, 18, 5});
+    waiting_.push_back({told(text), sectionSize, true, 18, 5});
 }
 
 void PageFlow::subsection(const QString& text)
 {
-    waiting_.push_back({text, subsectionSize, true, 10, 4});
+    waiting_.push_back({told(text), subsectionSize, true, 10, 4});
 }
 
 void PageFlow::lead(const QString& text)
 {
-    waiting_.push_back({text, smallSize, false, 0, 4});
+    waiting_.push_back({told(text), smallSize, false, 0, 4});
 }
 
 void PageFlow::begin(double height)
@@ -170,7 +177,7 @@ void PageFlow::begin(double height)
 void PageFlow::quiet(const QString& text)
 {
     begin(lineHeight(font(smallSize)));
-    writeLines(text, font(smallSize), Ink::Quiet, left_, right_ - left_);
+    writeLines(told(text), font(smallSize), Ink::Quiet, left_, right_ - left_);
     space(4);
 }
 
@@ -178,7 +185,7 @@ void PageFlow::points(const std::vector<QString>& texts)
 {
     const auto body = font(bodySize);
     const double indent = toDevice(11);
-    for (const auto& text : texts) {
+    for (const auto& text : told(texts)) {
         begin(static_cast<double>(lines(text, body, right_ - left_ - indent).size()) * lineHeight(body));
         painter_.setPen(Qt::NoPen);
         painter_.setBrush(paper(plot::Role::Taken));

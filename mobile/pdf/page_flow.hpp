@@ -1,4 +1,5 @@
-// Text, tables and pictures set down a column from page to page. Sizes in points. Internal to this folder.
+// Text, tables and pictures set down a column from page to page, each text told by the wording. Sizes in points.
+// Internal to this folder.
 #pragma once
 
 #include <QFont>
@@ -9,6 +10,7 @@
 #include <QStringList>
 #include <vector>
 
+#include "mobile/pdf/season_pdf.hpp"
 #include "mobile/plot/plot.hpp"
 
 namespace fleetrung::pdf
@@ -30,7 +32,7 @@ class PageFlow
 {
 public:
     /// `pageCount` stands in the footer; 0 while it is not known.
-    PageFlow(QPdfWriter& writer, QString footer, int pageCount);
+    PageFlow(QPdfWriter& writer, const QString& footer, int pageCount, Wording wording);
     PageFlow(const PageFlow&) = delete;
     PageFlow& operator=(const PageFlow&) = delete;
 
@@ -46,12 +48,12 @@ public:
 
     void quiet(const QString& text);
     void points(const std::vector<QString>& texts);
-    void figures(const std::vector<Figure>& figures);
+    void figures(const std::vector<Figure>& english);
     /// A row is never split, a short table neither; the heading row is repeated on each page.
     void table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows);
     void picture(const plot::Plot& plot, double height);
     /// A tinted box with a heading.
-    void box(const QString& heading, const std::vector<QString>& texts);
+    void box(const QString& heading, const std::vector<QString>& english);
 
 private:
     void space(double points) { y_ += toDevice(points); }
@@ -65,6 +67,11 @@ private:
     };
     enum class Ink { Strong, Body, Quiet, Accent };
 
+    [[nodiscard]] QString told(const QString& english) const
+    {
+        return wording_.tell ? wording_.tell(english) : english;
+    }
+    [[nodiscard]] std::vector<QString> told(const std::vector<QString>& english) const;
     [[nodiscard]] double toDevice(double points) const { return points * writer_.resolution() / 72.0; }
     [[nodiscard]] QFont font(double size, bool strong = false) const;
     [[nodiscard]] QFontMetricsF metrics(const QFont& font) const { return QFontMetricsF(font, painter_.device()); }
@@ -86,7 +93,8 @@ private:
 
     QPdfWriter& writer_;
     QPainter painter_;
-    QString footer_;
+    Wording wording_;
+    QString footer_; ///< told
     int pageCount_;
     int page_ = 1;
     std::vector<Heading> waiting_;

@@ -20,7 +20,8 @@ constexpr int dotsPerInch = 1200;
 constexpr QMarginsF marginsMm(19, 17, 19, 13);
 
 /// Sets the whole document on `device`; gives the number of pages, 0 where it could not begin.
-int setDocument(const report::SeasonReport& report, QIODevice& device, PageSize size, Units units, int pageCount)
+int setDocument(const report::SeasonReport& report, QIODevice& device, PageSize size, Units units,
+                const Wording& wording, int pageCount)
 {
     QPdfWriter writer(&device);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
@@ -28,10 +29,11 @@ int setDocument(const report::SeasonReport& report, QIODevice& device, PageSize 
     writer.setPageLayout(QPageLayout(QPageSize(size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter),
                                      QPageLayout::Portrait, marginsMm, QPageLayout::Millimeter));
     const auto who = qtText(report.athlete.name) + QStringLiteral(" · ") + qtText(report.seasonName);
-    writer.setTitle(QStringLiteral("Season report: ") + who);
+    const QString heading = QStringLiteral("Season report");
+    writer.setTitle((wording.tell ? wording.tell(heading) : heading) + QStringLiteral(": ") + who);
     writer.setCreator(QStringLiteral("Fleetrung"));
 
-    PageFlow flow(writer, who + QStringLiteral(" · no medical advice"), pageCount);
+    PageFlow flow(writer, who + QStringLiteral(" · no medical advice"), pageCount, wording);
     if (!flow.isOpen())
         return 0;
     setSummary(flow, report, units);
@@ -45,7 +47,8 @@ int setDocument(const report::SeasonReport& report, QIODevice& device, PageSize 
 
 } // namespace
 
-Expected<void> writeSeasonPdf(const report::SeasonReport& report, const QString& path, PageSize size, Units units)
+Expected<void> writeSeasonPdf(const report::SeasonReport& report, const QString& path, PageSize size, Units units,
+                              const Wording& wording)
 {
     if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) == nullptr)
         return fail(Code::InvalidArgument, "", "fonts need a QGuiApplication; make one before the report is written");
@@ -53,14 +56,14 @@ Expected<void> writeSeasonPdf(const report::SeasonReport& report, const QString&
     fonts::bring();
     QBuffer draft; // the pages are counted first, so that each can say how many there are
     draft.open(QIODevice::WriteOnly);
-    const int pages = setDocument(report, draft, size, units, 0);
+    const int pages = setDocument(report, draft, size, units, wording, 0);
 
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return fail(Code::StoreFailed, path.toStdString(),
                     "the report cannot be written here (" + file.errorString().toStdString() +
                         "); choose another folder");
-    if (pages == 0 || setDocument(report, file, size, units, pages) == 0)
+    if (pages == 0 || setDocument(report, file, size, units, wording, pages) == 0)
         return fail(Code::StoreFailed, path.toStdString(), "the report could not be set; nothing was written");
     if (!file.commit())
         return fail(Code::StoreFailed, path.toStdString(),

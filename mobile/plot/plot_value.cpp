@@ -1,13 +1,11 @@
 #include "mobile/plot/plot_value.hpp"
 
-#include "mobile/plot/spoken_summary.hpp"
-
 namespace fleetrung::plot
 {
 
 QString PlotValue::summary() const
 {
-    return QString::fromStdString(spokenSummary(plot));
+    return QString::fromStdString(spokenSummary(plot, phrases));
 }
 
 } // namespace fleetrung::plot

@@ -6,7 +6,7 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/plot/plot.hpp"
+#include "mobile/plot/spoken_summary.hpp"
 
 namespace fleetrung::plot
 {
@@ -19,6 +19,7 @@ struct PlotValue {
 
 public:
     Plot plot;
+    SpokenPhrases phrases = {}; ///< of the language that the plot's words are in
 
     [[nodiscard]] QString summary() const; ///< for screen readers
     [[nodiscard]] bool isEmpty() const { return plot.primitives.empty(); }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 #include "engine/base/numbers.hpp"
 #include "mobile/plot/words.hpp"
@@ -12,6 +13,23 @@ namespace
 {
 
 constexpr std::size_t mostSpokenOneByOne = 10; // the splits of a 100 m
+
+/// The phrase with its places filled in.
+std::string filled(const std::string& phrase, std::initializer_list<std::string> parts)
+{
+    std::string text;
+    for (std::size_t i = 0; i < phrase.size(); ++i) {
+        const auto place =
+            phrase[i] == '%' && i + 1 < phrase.size() ? static_cast<std::size_t>(phrase[i + 1] - '1') : parts.size();
+        if (place < parts.size()) {
+            text += parts.begin()[place];
+            ++i;
+        } else {
+            text += phrase[i];
+        }
+    }
+    return text;
+}
 
 std::string withUnit(const std::string& number, const Axis& axis)
 {
@@ -25,13 +43,46 @@ std::string capitalised(std::string sentence)
     return sentence;
 }
 
+std::string wholeText(double number)
+{
+    return integerText(static_cast<std::int64_t>(number));
+}
+
+using Marks = std::vector<const Mark*>;
+
+class Speaker
+{
+public:
+    Speaker(const Plot& plot, const SpokenPhrases& phrases) : plot_(plot), phrases_(phrases) {}
+
+    [[nodiscard]] std::string all() const;
+
+private:
+    [[nodiscard]] std::string placeText(const Axis& axis, double at) const;
+    [[nodiscard]] std::string rangeText(const Axis& axis) const;
+    [[nodiscard]] std::string axesText() const;
+    [[nodiscard]] std::string bandText(const Band& band) const;
+    [[nodiscard]] std::string lineText(const Line& line) const;
+    [[nodiscard]] std::string markText(const Mark& mark) const;
+    [[nodiscard]] std::string seriesText(const std::string& series, const Marks& marks) const;
+    [[nodiscard]] std::string latestText(const Mark& mark) const;
+    [[nodiscard]] std::vector<std::pair<std::string, Marks>> series() const;
+
+    [[nodiscard]] const Axis& valueAxis() const { return plot_.valueIsX ? plot_.x : plot_.y; }
+    [[nodiscard]] double valueOf(const Mark& mark) const { return plot_.valueIsX ? mark.at.x : mark.at.y; }
+    [[nodiscard]] std::string valueText(const Mark& mark) const { return placeText(valueAxis(), valueOf(mark)); }
+
+    const Plot& plot_;
+    const SpokenPhrases& phrases_;
+};
+
 /// A place on an axis in words: "week 17", "Half", "286".
-std::string placeText(const Axis& axis, double at)
+std::string Speaker::placeText(const Axis& axis, double at) const
 {
     switch (axis.kind) {
     case Axis::Kind::Week: {
         const double last = std::max(std::ceil(axis.to), 1.0);
-        return "week " + integerText(static_cast<std::int64_t>(std::clamp(std::floor(at) + 1, 1.0, last)));
+        return filled(phrases_.week, {wholeText(std::clamp(std::floor(at) + 1, 1.0, last))});
     }
     case Axis::Kind::Category:
         for (const auto& tick : axis.ticks)
@@ -41,90 +92,83 @@ std::string placeText(const Axis& axis, double at)
     case Axis::Kind::Number:
         break;
     }
-    return numberText(at, axis.decimals);
-}
-
-std::string rangeText(const Axis& axis)
-{
-    if (axis.kind == Axis::Kind::Week)
-        return placeText(axis, axis.from) + " to " + integerText(static_cast<std::int64_t>(std::ceil(axis.to)));
-    return axis.title + " from " + placeText(axis, axis.from) + " to " + withUnit(placeText(axis, axis.to), axis);
-}
-
-std::string axesText(const Plot& plot)
-{
-    std::string text = "Across: " + rangeText(plot.x) + ".";
-    if (plot.y.visible && plot.y.kind == Axis::Kind::Number)
-        text += " Up: " + rangeText(plot.y) + ".";
+    auto text = numberText(at, axis.decimals);
+    if (const auto mark = text.find('.'); mark != std::string::npos)
+        text.replace(mark, 1, phrases_.decimalMark);
     return text;
 }
 
-std::string bandText(const Band& band, const Plot& plot)
+std::string Speaker::rangeText(const Axis& axis) const
 {
-    std::string text = band.name;
-    if (band.yFrom && band.yTo)
-        text += ": " + placeText(plot.y, *band.yFrom) + " to " + withUnit(placeText(plot.y, *band.yTo), plot.y);
-    else if (band.xFrom && band.xTo)
-        text += ": " + placeText(plot.x, *band.xFrom) + " to " + withUnit(placeText(plot.x, *band.xTo), plot.x);
-    return text + ".";
+    if (axis.kind == Axis::Kind::Week) {
+        const double last = std::max(std::ceil(axis.to), 1.0);
+        return filled(phrases_.weeks,
+                      {wholeText(std::clamp(std::floor(axis.from) + 1, 1.0, last)), wholeText(std::ceil(axis.to))});
+    }
+    return filled(phrases_.range, {axis.title, placeText(axis, axis.from), withUnit(placeText(axis, axis.to), axis)});
 }
 
-/// A stair: where each tread begins. Any other line: its ends and its extremes.
-std::string lineText(const Line& line, const Plot& plot)
+std::string Speaker::axesText() const
 {
-    std::string text = line.name + ":";
+    std::string text = filled(phrases_.across, {rangeText(plot_.x)});
+    if (plot_.y.visible && plot_.y.kind == Axis::Kind::Number)
+        text += " " + filled(phrases_.up, {rangeText(plot_.y)});
+    return text;
+}
+
+std::string Speaker::bandText(const Band& band) const
+{
+    const auto ends = [&](const Axis& axis, double from, double to) {
+        return filled(phrases_.band, {band.name, placeText(axis, from), withUnit(placeText(axis, to), axis)});
+    };
+    if (band.yFrom && band.yTo)
+        return ends(plot_.y, *band.yFrom, *band.yTo);
+    if (band.xFrom && band.xTo)
+        return ends(plot_.x, *band.xFrom, *band.xTo);
+    return band.name + ".";
+}
+
+/// A stair: where each tread begins. Any other line: its extremes.
+std::string Speaker::lineText(const Line& line) const
+{
     if (line.stepped) {
+        std::string treads;
         for (std::size_t i = 0; i + 1 < line.points.size(); ++i)
-            text += (i == 0 ? " " : ", ") + placeText(plot.y, line.points[i].y) + " from " +
-                    placeText(plot.x, line.points[i].x);
-        return text + ".";
+            treads += (i == 0 ? "" : ", ") + filled(phrases_.tread, {placeText(plot_.y, line.points[i].y),
+                                                                     placeText(plot_.x, line.points[i].x)});
+        return filled(phrases_.stair, {line.name, treads});
     }
     const auto [low, high] = std::minmax_element(line.points.begin(), line.points.end(),
                                                  [](const Point& a, const Point& b) { return a.y < b.y; });
-    return text + " lowest " + withUnit(placeText(plot.y, low->y), plot.y) + ", highest " +
-           withUnit(placeText(plot.y, high->y), plot.y) + ".";
-}
-
-double valueOf(const Mark& mark, const Plot& plot)
-{
-    return plot.valueIsX ? mark.at.x : mark.at.y;
-}
-
-const Axis& valueAxis(const Plot& plot)
-{
-    return plot.valueIsX ? plot.x : plot.y;
-}
-
-std::string valueText(const Mark& mark, const Plot& plot)
-{
-    return placeText(valueAxis(plot), valueOf(mark, plot));
+    return filled(phrases_.extremes, {line.name, withUnit(placeText(plot_.y, low->y), plot_.y),
+                                      withUnit(placeText(plot_.y, high->y), plot_.y)});
 }
 
 /// One mark in a list: "3 at 281", "30 to 40 m at 11.63", "Spring meeting, week 25", "288 in week 12".
-std::string markText(const Mark& mark, const Plot& plot)
+std::string Speaker::markText(const Mark& mark) const
 {
-    if (!mark.name.empty() && plot.x.kind != Axis::Kind::Number)
-        return mark.name + ", " + placeText(plot.x, mark.at.x);
-    const std::string end = mark.shape == Shape::Cross ? " (no evidence)" : "";
-    if (plot.valueIsX || plot.x.kind == Axis::Kind::Number)
-        return (mark.name.empty() ? mark.label : mark.name) + " at " + valueText(mark, plot) + end;
-    return valueText(mark, plot) + " in " + placeText(plot.x, mark.at.x) + end;
+    if (!mark.name.empty() && plot_.x.kind != Axis::Kind::Number)
+        return mark.name + ", " + placeText(plot_.x, mark.at.x);
+    const bool named = plot_.valueIsX || plot_.x.kind == Axis::Kind::Number;
+    const auto text = named ? filled(phrases_.markAt, {mark.name.empty() ? mark.label : mark.name, valueText(mark)})
+                            : filled(phrases_.markIn, {valueText(mark), placeText(plot_.x, mark.at.x)});
+    return mark.shape == Shape::Cross ? filled(phrases_.noEvidence, {text}) : text;
 }
 
-std::string seriesText(const std::string& series, const std::vector<const Mark*>& marks, const Plot& plot)
+std::string Speaker::seriesText(const std::string& series, const Marks& marks) const
 {
-    std::string text = series + ", " + integerText(static_cast<std::int64_t>(marks.size())) +
-                       (marks.size() == 1 ? " mark: " : " marks: ");
+    std::string told;
     if (marks.size() <= mostSpokenOneByOne) {
         for (std::size_t i = 0; i < marks.size(); ++i)
-            text += (i == 0 ? "" : "; ") + markText(*marks[i], plot);
-        return text + ".";
+            told += (i == 0 ? "" : "; ") + markText(*marks[i]);
+    } else {
+        const auto [low, high] = std::minmax_element(
+            marks.begin(), marks.end(), [this](const Mark* a, const Mark* b) { return valueOf(*a) < valueOf(*b); });
+        told = filled(phrases_.ends,
+                      {markText(*marks.front()), markText(*marks.back()), valueText(**low), valueText(**high)});
     }
-    const auto [low, high] = std::minmax_element(marks.begin(), marks.end(), [&](const Mark* a, const Mark* b) {
-        return valueOf(*a, plot) < valueOf(*b, plot);
-    });
-    return text + "first " + markText(*marks.front(), plot) + "; last " + markText(*marks.back(), plot) + "; lowest " +
-           valueText(**low, plot) + ", highest " + valueText(**high, plot) + ".";
+    return marks.size() == 1 ? filled(phrases_.oneMark, {series, told})
+                             : filled(phrases_.marks, {series, wholeText(static_cast<double>(marks.size())), told});
 }
 
 bool holds(const Band& band, const Mark& mark)
@@ -136,35 +180,33 @@ bool holds(const Band& band, const Mark& mark)
 }
 
 /// "Latest: 286 milliseconds, inside the target band."
-std::string latestText(const Mark& mark, const Plot& plot)
+std::string Speaker::latestText(const Mark& mark) const
 {
-    if (valueAxis(plot).kind == Axis::Kind::Category)
-        return "Now on " + valueText(mark, plot) + ".";
-    std::string text = "Latest: " + withUnit(valueText(mark, plot), valueAxis(plot));
+    if (valueAxis().kind == Axis::Kind::Category)
+        return filled(phrases_.nowOn, {valueText(mark)});
     bool asked = false;
     bool inside = false;
-    for (const auto& primitive : plot.primitives) {
+    for (const auto& primitive : plot_.primitives) {
         const auto* band = std::get_if<Band>(&primitive);
         if (band == nullptr || band->role != Role::Band)
             continue;
         const bool concerns =
-            plot.valueIsX || ((!band->xFrom || mark.at.x >= *band->xFrom) && (!band->xTo || mark.at.x <= *band->xTo));
+            plot_.valueIsX || ((!band->xFrom || mark.at.x >= *band->xFrom) && (!band->xTo || mark.at.x <= *band->xTo));
         asked = asked || concerns;
         inside = inside || (concerns && holds(*band, mark));
     }
-    if (asked)
-        text += inside ? ", inside the target band" : ", outside the target band";
-    return text + ".";
+    const auto& phrase = !asked ? phrases_.latest : inside ? phrases_.latestInside : phrases_.latestOutside;
+    return filled(phrase, {withUnit(valueText(mark), valueAxis())});
 }
 
 /// Marks by series, in the order in which the series first appear.
-std::vector<std::pair<std::string, std::vector<const Mark*>>> seriesOf(const Plot& plot)
+std::vector<std::pair<std::string, Marks>> Speaker::series() const
 {
-    std::vector<std::pair<std::string, std::vector<const Mark*>>> all;
-    for (const auto& primitive : plot.primitives) {
+    std::vector<std::pair<std::string, Marks>> all;
+    for (const auto& primitive : plot_.primitives) {
         const auto* mark = std::get_if<Mark>(&primitive);
         if (mark == nullptr || mark->role == Role::Chosen ||
-            (mark->role == Role::Latest && plot.y.kind == Axis::Kind::Category))
+            (mark->role == Role::Latest && plot_.y.kind == Axis::Kind::Category))
             continue;
         const auto known =
             std::find_if(all.begin(), all.end(), [&](const auto& entry) { return entry.first == mark->series; });
@@ -176,41 +218,45 @@ std::vector<std::pair<std::string, std::vector<const Mark*>>> seriesOf(const Plo
     return all;
 }
 
-} // namespace
-
-std::string spokenSummary(const Plot& plot)
+std::string Speaker::all() const
 {
-    std::string text = plot.title + ".";
+    std::string text = plot_.title + ".";
     const auto say = [&text](const std::string& sentence) { text += " " + capitalised(sentence); };
-    if (!plot.empty.empty()) {
-        say(plot.empty);
+    if (!plot_.empty.empty()) {
+        say(plot_.empty);
         return text;
     }
-    say(axesText(plot));
+    say(axesText());
     const Mark *latest = nullptr, *chosen = nullptr;
-    for (const auto& primitive : plot.primitives) {
+    for (const auto& primitive : plot_.primitives) {
         if (const auto* band = std::get_if<Band>(&primitive); band != nullptr && !band->name.empty())
-            say(bandText(*band, plot));
+            say(bandText(*band));
         if (const auto* line = std::get_if<Line>(&primitive);
             line != nullptr && !line->name.empty() && !line->points.empty())
-            say(lineText(*line, plot));
+            say(lineText(*line));
         if (const auto* rule = std::get_if<Rule>(&primitive); rule != nullptr && !rule->name.empty())
-            say("In " + placeText(plot.x, rule->x) + ": " + rule->name + ".");
+            say(filled(phrases_.inWeek, {placeText(plot_.x, rule->x), rule->name}));
         if (const auto* mark = std::get_if<Mark>(&primitive); mark != nullptr && mark->role == Role::Latest)
             latest = mark;
         if (const auto* mark = std::get_if<Mark>(&primitive); mark != nullptr && mark->role == Role::Chosen)
             chosen = mark;
     }
-    for (const auto& [series, marks] : seriesOf(plot))
-        say(seriesText(series, marks, plot));
+    for (const auto& [name, marks] : series())
+        say(seriesText(name, marks));
     if (latest != nullptr)
-        say(latestText(*latest, plot));
+        say(latestText(*latest));
     if (chosen != nullptr)
-        say("Chosen: " + withUnit(valueText(*chosen, plot), valueAxis(plot)) + " in " +
-            placeText(plot.x, chosen->at.x) + ".");
-    if (!plot.note.empty())
-        say(plot.note);
+        say(filled(phrases_.chosen, {withUnit(valueText(*chosen), valueAxis()), placeText(plot_.x, chosen->at.x)}));
+    if (!plot_.note.empty())
+        say(plot_.note);
     return text;
+}
+
+} // namespace
+
+std::string spokenSummary(const Plot& plot, const SpokenPhrases& phrases)
+{
+    return Speaker(plot, phrases).all();
 }
 
 } // namespace fleetrung::plot

@@ -50,14 +50,6 @@
         <translation>Name</translation>
     </message>
     <message>
-        <source>Born (year-month-day)</source>
-        <translation>Geboren (Jahr-Monat-Tag)</translation>
-    </message>
-    <message>
-        <source>2008-05-17</source>
-        <translation>2008-05-17</translation>
-    </message>
-    <message>
         <source>Body mass, %1 (optional)</source>
         <translation>Körpergewicht, %1 (freiwillig)</translation>
     </message>
@@ -104,6 +96,10 @@
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Born, like %1</source>
+        <translation>Geboren, wie %1</translation>
     </message>
 </context>
 <context>
@@ -1649,6 +1645,310 @@
         <source>A primer, light and fast, by choice. It is no evidence.</source>
         <translation>Eine Aktivierung, leicht und schnell, freiwillig. Sie ist kein Beleg.</translation>
     </message>
+    <message>
+        <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
+        <translation>In den Wochen, in denen die Hantel auf einer Sprosse schneller war, waren %1 besser als der Trend der Saison, %2: %3; %4.</translation>
+    </message>
+    <message>
+        <source>It shows that they moved together, not that one caused the other.</source>
+        <translation>Das zeigt, dass beide zusammen gingen, nicht, dass das eine das andere bewirkt hat.</translation>
+    </message>
+    <message>
+        <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
+        <translation>Nicht gezeigt: war die Hantel auf einer Sprosse schneller, waren %1 nicht über den Zufall hinaus besser als der Trend der Saison (am besten %2: %3; %4).</translation>
+    </message>
+    <message>
+        <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
+        <translation>Der stärkste Zusammenhang geht andersherum: war die Hantel schneller, waren die Zeiten langsamer, %1 (%2).</translation>
+    </message>
+    <message>
+        <source>That is no proof that there is no relation.</source>
+        <translation>Das beweist nicht, dass es keinen Zusammenhang gibt.</translation>
+    </message>
+    <message>
+        <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
+        <translation>Nicht gezeigt: abseits ihrer Trends schwankten Hantel oder Sprintzeiten nicht.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2, all in the same conditions.</source>
+        <translation>Zu wenig: noch %1, auf %2, alle unter gleichen Bedingungen.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, all in the same conditions.</source>
+        <translation>Zu wenig: noch %1, alle unter gleichen Bedingungen.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2 (%3).</source>
+        <translation>Zu wenig: noch %1, auf %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Not enough: %1 (%2).</source>
+        <translation>Zu wenig: noch %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
+        <translation>Jeder zählt in einer weiteren Woche, wenn die Hantel in ihr und den vier davor gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>rank correlation %1 over %2 and %3</source>
+        <translation>Rangkorrelation %1 über %2 und %3</translation>
+    </message>
+    <message>
+        <source>sprint times (each in its own conditions)</source>
+        <translation>Sprintzeiten (jede unter ihren Bedingungen)</translation>
+    </message>
+    <message>
+        <source>sprint times (%1)</source>
+        <translation>Sprintzeiten (%1)</translation>
+    </message>
+    <message>
+        <source>in the same week</source>
+        <translation>in derselben Woche</translation>
+    </message>
+    <message>
+        <source>chance alone gives as much in %1 of 100 such seasons</source>
+        <translation>der Zufall allein gibt so viel in %1 von 100 solchen Saisons</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>weniger als %1</translation>
+    </message>
+    <message>
+        <source>%1 weeks later</source>
+        <translation>%1 Wochen später</translation>
+    </message>
+    <message>
+        <source>%1 week later</source>
+        <translation>%1 Woche später</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 Wochen</translation>
+    </message>
+    <message>
+        <source>%1 week</source>
+        <translation>%1 Woche</translation>
+    </message>
+    <message>
+        <source>%1 rungs</source>
+        <translation>%1 Sprossen</translation>
+    </message>
+    <message>
+        <source>%1 rung</source>
+        <translation>%1 Sprosse</translation>
+    </message>
+    <message>
+        <source>%1 more tests</source>
+        <translation>%1 weitere Tests</translation>
+    </message>
+    <message>
+        <source>%1 more test</source>
+        <translation>%1 weiterer Test</translation>
+    </message>
+    <message>
+        <source>%1 more rungs</source>
+        <translation>%1 weiteren Sprossen</translation>
+    </message>
+    <message>
+        <source>%1 more rung</source>
+        <translation>%1 weiteren Sprosse</translation>
+    </message>
+    <message>
+        <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
+        <translation>Dass kürzere Wege sich besser auf den Sprint übertragen, ist die Arbeitsannahme der Leitern, mit Belegen auf beiden Seiten; die Saison eines Athleten entscheidet das nicht.</translation>
+    </message>
+    <message>
+        <source>ankle</source>
+        <translation>Knöchel</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rücken</translation>
+    </message>
+    <message>
+        <source>calf</source>
+        <translation>Wade</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>Ellbogen</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>groin</source>
+        <translation>Leiste</translation>
+    </message>
+    <message>
+        <source>hamstring</source>
+        <translation>hinterer Oberschenkel</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>Hüfte</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>Knie</translation>
+    </message>
+    <message>
+        <source>neck</source>
+        <translation>Nacken</translation>
+    </message>
+    <message>
+        <source>shin</source>
+        <translation>Schienbein</translation>
+    </message>
+    <message>
+        <source>shoulder</source>
+        <translation>Schulter</translation>
+    </message>
+    <message>
+        <source>thigh</source>
+        <translation>Oberschenkel</translation>
+    </message>
+    <message>
+        <source>wrist</source>
+        <translation>Handgelenk</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>metres per second</source>
+        <translation>Meter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>metres a second</source>
+        <translation>Meter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>Kilogramm</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>Pfund</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>Wochen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies before the season has begun</source>
+        <translation>„%1“ liegt vor dem Beginn der Saison</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies after the season&apos;s end</source>
+        <translation>„%1“ liegt nach dem Ende der Saison</translation>
+    </message>
+    <message>
+        <source>a season is at most %1 days long</source>
+        <translation>eine Saison ist höchstens %1 Tage lang</translation>
+    </message>
+    <message>
+        <source>a season needs at least one competition</source>
+        <translation>eine Saison braucht mindestens einen Wettkampf</translation>
+    </message>
+    <message>
+        <source>mark at least one competition with &quot;main&quot;: true</source>
+        <translation>mindestens ein Wettkampf muss der Hauptwettkampf sein (&quot;main&quot;: true)</translation>
+    </message>
+    <message>
+        <source>name at least one day of the week with lifts</source>
+        <translation>nenne mindestens einen Wochentag mit Übungen</translation>
+    </message>
+    <message>
+        <source>choose at least one ladder</source>
+        <translation>wähle mindestens eine Leiter</translation>
+    </message>
+    <message>
+        <source>no drop jumps under %1; leave this ladder out</source>
+        <translation>keine Tiefsprünge unter %1; lass diese Leiter weg</translation>
+    </message>
+    <message>
+        <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
+        <translation>unter %1 wird kein Krafttraining geplant: Kinder machen etwa ab diesem Alter mit, wenn sie Anweisungen folgen können</translation>
+    </message>
+    <message>
+        <source>under 18 a guardian must have agreed before a plan is made</source>
+        <translation>unter 18 muss vor dem Plan ein Erziehungsberechtigter zugestimmt haben</translation>
+    </message>
+    <message>
+        <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
+        <translation>unter 18 höchstens drei Tage mit Übungen pro Woche; wähle weniger Tage</translation>
+    </message>
+    <message>
+        <source>under 18 lifting days must not follow each other; leave a day between</source>
+        <translation>unter 18 dürfen Tage mit Übungen nicht aufeinander folgen; lass einen Tag dazwischen</translation>
+    </message>
+    <message>
+        <source>the block ends before it begins</source>
+        <translation>die Tage enden, bevor sie beginnen</translation>
+    </message>
+    <message>
+        <source>the block must lie inside the season</source>
+        <translation>die Tage müssen in der Saison liegen</translation>
+    </message>
+    <message>
+        <source>two blocks of the same kind share days; make one of them</source>
+        <translation>zwei Zeiten derselben Art überschneiden sich; mach eine daraus</translation>
+    </message>
+    <message>
+        <source>%1 minutes hold %2 primary lifts; choose fewer, or say why in lifts_per_session_override</source>
+        <translation>%1 Minuten fassen %2 Hauptübungen; wähle weniger oder begründe es in lifts_per_session_override</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a longer range than the rung above it; longest range first</source>
+        <translation>„%1“ hat einen längeren Weg als die Sprosse darüber; der längste Weg zuerst</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has earlier phases than the rung above it</source>
+        <translation>„%1“ hat frühere Phasen als die Sprosse darüber</translation>
+    </message>
+    <message>
+        <source>the latest phase must not come before the earliest</source>
+        <translation>die späteste Phase darf nicht vor der frühesten liegen</translation>
+    </message>
+    <message>
+        <source>there is no such rung</source>
+        <translation>diese Sprosse gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the ladder must join inside the season</source>
+        <translation>die Leiter muss innerhalb der Saison dazukommen</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1</source>
+        <translation>kann nicht geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>kann nicht gelesen werden: %1</translation>
+    </message>
+    <message>
+        <source>the report cannot be written here (%1); choose another folder</source>
+        <translation>der Bericht kann hier nicht geschrieben werden (%1); wähle einen anderen Ordner</translation>
+    </message>
+    <message>
+        <source>the report could not be finished (%1); free some space or choose another folder</source>
+        <translation>der Bericht konnte nicht fertig werden (%1); schaffe Platz oder wähle einen anderen Ordner</translation>
+    </message>
+    <message>
+        <source>the report could not be set; nothing was written</source>
+        <translation>der Bericht konnte nicht gesetzt werden; nichts wurde geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>
@@ -1774,16 +2074,16 @@
         <translation>Eine ganze Zahl.</translation>
     </message>
     <message>
-        <source>Type a day, like 2026-03-30.</source>
-        <translation>Gib einen Tag ein, wie 2026-03-30.</translation>
-    </message>
-    <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Diesen Tag gibt es nicht. Jahr-Monat-Tag, wie 2026-03-30.</translation>
-    </message>
-    <message>
         <source>This cannot stay empty.</source>
         <translation>Das darf nicht leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Type a day, like %1.</source>
+        <translation>Gib einen Tag ein, wie %1.</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Diesen Tag gibt es nicht. Schreib ihn wie %1.</translation>
     </message>
 </context>
 <context>
@@ -2198,14 +2498,6 @@
 <context>
     <name>ImportLook</name>
     <message>
-        <source>Day of all rows (year-month-day)</source>
-        <translation>Tag aller Zeilen (Jahr-Monat-Tag)</translation>
-    </message>
-    <message>
-        <source>2026-03-30</source>
-        <translation>2026-03-30</translation>
-    </message>
-    <message>
         <source>As it will be read</source>
         <translation>So wird es gelesen</translation>
     </message>
@@ -2228,6 +2520,10 @@
     <message>
         <source>Columns</source>
         <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>Day of all rows, like %1</source>
+        <translation>Tag aller Zeilen, wie %1</translation>
     </message>
 </context>
 <context>
@@ -2634,10 +2930,6 @@
         <translation>Versuch eines Testtags</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Tag (Jahr-Monat-Tag)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Weniger</translation>
     </message>
@@ -2693,6 +2985,10 @@
         <source>Save the jumps</source>
         <translation>Die Sprünge speichern</translation>
     </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Tag, wie %1</translation>
+    </message>
 </context>
 <context>
     <name>LadderPage</name>
@@ -2743,6 +3039,21 @@
     <message>
         <source>Both sides of the evidence</source>
         <translation>Beide Seiten der Belege</translation>
+    </message>
+</context>
+<context>
+    <name>LadderRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>%1 one place up</source>
+        <translation>%1 einen Platz nach oben</translation>
     </message>
 </context>
 <context>
@@ -2859,6 +3170,61 @@
     <message>
         <source>Save the set</source>
         <translation>Satz speichern</translation>
+    </message>
+</context>
+<context>
+    <name>OwnLadderSheet</name>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Eine eigene Leiter</translation>
+    </message>
+    <message>
+        <source>Change the ladder</source>
+        <translation>Leiter ändern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Rungs, longest range first</source>
+        <translation>Sprossen, längster Weg zuerst</translation>
+    </message>
+    <message>
+        <source>Add a rung</source>
+        <translation>Sprosse hinzufügen</translation>
+    </message>
+    <message>
+        <source>What kind of lift it is</source>
+        <translation>Was für eine Übung es ist</translation>
+    </message>
+    <message>
+        <source>Heavy: one such ladder steps in seven days</source>
+        <translation>Schwer: eine solche Leiter geht in sieben Tagen weiter</translation>
+    </message>
+    <message>
+        <source>Left and right apart</source>
+        <translation>Links und rechts getrennt</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests this ladder</source>
+        <translation>Was sie belastet: Schmerz dort lässt sie ruhen</translation>
+    </message>
+    <message>
+        <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
+        <translation>Eigene Wege und Zeiten ruhen auf keiner Quelle. Die Regeln für Last, Alter und Schmerz gelten trotzdem.</translation>
+    </message>
+    <message>
+        <source>Delete this ladder</source>
+        <translation>Diese Leiter löschen</translation>
+    </message>
+    <message>
+        <source>Put it into the season</source>
+        <translation>In die Saison aufnehmen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3404,929 @@
     <message>
         <source>The sensor</source>
         <translation>Der Sensor</translation>
+    </message>
+</context>
+<context>
+    <name>ReportWords</name>
+    <message>
+        <source>SEASON REPORT</source>
+        <translation>SAISONBERICHT</translation>
+    </message>
+    <message>
+        <source>Season report</source>
+        <translation>Saisonbericht</translation>
+    </message>
+    <message>
+        <source>no medical advice</source>
+        <translation>kein medizinischer Rat</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation>geboren %1</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>weeks of the season</source>
+        <translation>Wochen der Saison</translation>
+    </message>
+    <message>
+        <source>planned training days done</source>
+        <translation>geplante Trainingstage gemacht</translation>
+    </message>
+    <message>
+        <source>sessions in the log</source>
+        <translation>Einheiten im Protokoll</translation>
+    </message>
+    <message>
+        <source>repetitions in the log</source>
+        <translation>Wiederholungen im Protokoll</translation>
+    </message>
+    <message>
+        <source>days lost</source>
+        <translation>verlorene Tage</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>The season ran %1, from %2 to %3.</source>
+        <translation>Die Saison lief %1, vom %2 bis zum %3.</translation>
+    </message>
+    <message>
+        <source>Week %1 of %2: the season began on %3 and is planned to %4.</source>
+        <translation>Woche %1 von %2: die Saison begann am %3 und ist bis zum %4 geplant.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned training days were done.</source>
+        <translation>%1 von %2 geplanten Trainingstagen wurden gemacht.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 planned training day was done.</source>
+        <translation>%1 von 1 geplanten Trainingstag wurde gemacht.</translation>
+    </message>
+    <message>
+        <source>%1 days were lost: %2.</source>
+        <translation>%1 Tage gingen verloren: %2.</translation>
+    </message>
+    <message>
+        <source>1 day was lost: %1.</source>
+        <translation>1 Tag ging verloren: %1.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all measured by a sensor.</source>
+        <translation>%1 mit %2 und %3 stehen im Protokoll, alle vom Sensor gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all typed in.</source>
+        <translation>%1 mit %2 und %3 stehen im Protokoll, alle eingetippt.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, %4 of them measured by a sensor.</source>
+        <translation>%1 mit %2 und %3 stehen im Protokoll, %4 davon vom Sensor gemessen.</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3 in %4; on %5 since %6.</source>
+        <translation>%1: von %2 zu %3 mit %4; auf %5 seit %6.</translation>
+    </message>
+    <message>
+        <source>%1: on %2 since %3.</source>
+        <translation>%1: auf %2 seit %3.</translation>
+    </message>
+    <message>
+        <source>%1 became shorter on %2.</source>
+        <translation>%1 wurde kürzer auf %2.</translation>
+    </message>
+    <message>
+        <source>%1 became longer on %2.</source>
+        <translation>%1 wurde länger auf %2.</translation>
+    </message>
+    <message>
+        <source>No change of %1 beyond its day-to-day error on %2.</source>
+        <translation>Keine Änderung über den Tagesfehler hinaus (%1) auf %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4 (wind %5 m/s), best of the first day %6 s.</source>
+        <translation>%1: %2; Bestzeit %3 s am %4 (Wind %5 m/s), Bestzeit des ersten Tags %6 s.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4, best of the first day %5 s.</source>
+        <translation>%1: %2; Bestzeit %3 s am %4, Bestzeit des ersten Tags %5 s.</translation>
+    </message>
+    <message>
+        <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
+        <translation>%1 Entscheidungen fielen (%2); %3 befolgt, %4 vom Athleten geändert; von denen, die kein Bleiben sind, sind %5 noch offen.</translation>
+    </message>
+    <message>
+        <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
+        <translation>1 Entscheidung fiel (%1); %2 befolgt, %3 vom Athleten geändert; von denen, die kein Bleiben sind, sind %4 noch offen.</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
+        <translation>Schmerz von 3 oder mehr von 10 wurde an %1 notiert (%2).</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1.</source>
+        <translation>Schmerz von 3 oder mehr von 10 wurde an %1 notiert.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 ms, typical error %4 ms)</source>
+        <translation>%1 (%2 auf %3 ms, typischer Fehler %4 ms)</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, links</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, rechts</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 Sätzen</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 Satz</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 Wiederholung</translation>
+    </message>
+    <message>
+        <source>%1 changes of rung</source>
+        <translation>%1 Sprossenwechseln</translation>
+    </message>
+    <message>
+        <source>1 change of rung</source>
+        <translation>1 Sprossenwechsel</translation>
+    </message>
+    <message>
+        <source>%1 runs</source>
+        <translation>%1 Läufe</translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 Lauf</translation>
+    </message>
+    <message>
+        <source>%1 hold</source>
+        <translation>%1 × bleiben</translation>
+    </message>
+    <message>
+        <source>%1 step</source>
+        <translation>%1 × weiter</translation>
+    </message>
+    <message>
+        <source>%1 step back</source>
+        <translation>%1 × zurück</translation>
+    </message>
+    <message>
+        <source>%1 ease</source>
+        <translation>%1 × erleichtern</translation>
+    </message>
+    <message>
+        <source>%1 rest</source>
+        <translation>%1 × Pause</translation>
+    </message>
+    <message>
+        <source>illness %1</source>
+        <translation>Krankheit %1</translation>
+    </message>
+    <message>
+        <source>travel %1</source>
+        <translation>Reise %1</translation>
+    </message>
+    <message>
+        <source>exams %1</source>
+        <translation>Prüfungen %1</translation>
+    </message>
+    <message>
+        <source>injury %1</source>
+        <translation>Verletzung %1</translation>
+    </message>
+    <message>
+        <source>no reason given %1</source>
+        <translation>ohne Grund %1</translation>
+    </message>
+    <message>
+        <source>Competitions</source>
+        <translation>Wettkämpfe</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Competition</source>
+        <translation>Wettkampf</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Rang</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>Haupt</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>steht bevor</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>This report is no medical advice.</source>
+        <translation>Dieser Bericht ist kein medizinischer Rat.</translation>
+    </message>
+    <message>
+        <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
+        <translation>Arbeite mit einem lizenzierten Trainer oder Arzt; örtliche Regeln und Hausordnungen gehen vor.</translation>
+    </message>
+    <message>
+        <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
+        <translation>Schmerz, Verletzung, Schwangerschaft: vor dem Weitertrainieren ärztlich klären.</translation>
+    </message>
+    <message>
+        <source>Under 18: with a guardian&apos;s consent and clearance.</source>
+        <translation>Unter 18: mit Zustimmung der Erziehungsberechtigten und Freigabe.</translation>
+    </message>
+    <message>
+        <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
+        <translation>Schwere Übungen über kurzen Weg: Ablagen eingestellt, eine Hilfe dabei.</translation>
+    </message>
+    <message>
+        <source>Landings are limited: keep to the contacts planned for a session.</source>
+        <translation>Landungen sind begrenzt: bleib bei den Kontakten der Einheit.</translation>
+    </message>
+    <message>
+        <source>Estimates of the one-repetition maximum are estimates.</source>
+        <translation>Schätzungen des Einerwiederholungsmaximums sind Schätzungen.</translation>
+    </message>
+    <message>
+        <source>Target bands are starting values, for show: where a rung should lead, not a mark to be forced.</source>
+        <translation>Zielbänder sind Startwerte zur Ansicht: wohin eine Sprosse führen soll, keine Marke zum Erzwingen.</translation>
+    </message>
+    <message>
+        <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
+        <translation>Dass Kraft über kürzere Wege sich besser auf den Sprint überträgt, ist die Arbeitsannahme, mit Belegen auf beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Nothing here shows cause.</source>
+        <translation>Nichts hier zeigt eine Ursache.</translation>
+    </message>
+    <message>
+        <source>%1 ladder</source>
+        <translation>Leiter %1</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>Sprosse</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Gegangen</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>Körpergewicht</translation>
+    </message>
+    <message>
+        <source>%1 against the target band</source>
+        <translation>%1 gegen das Zielband</translation>
+    </message>
+    <message>
+        <source>Within each rung</source>
+        <translation>Auf jeder Sprosse</translation>
+    </message>
+    <message>
+        <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
+        <translation>Beginn: Mittel der ersten drei Einheiten; zuletzt: Mittel der letzten drei; als Änderung gilt sie ab 1,35 typischen Fehlern.</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Typischer Fehler</translation>
+    </message>
+    <message>
+        <source>Target band</source>
+        <translation>Zielband</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>quicker</source>
+        <translation>schneller</translation>
+    </message>
+    <message>
+        <source>slower</source>
+        <translation>langsamer</translation>
+    </message>
+    <message>
+        <source>no clear change</source>
+        <translation>keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>%1: load and velocity</source>
+        <translation>%1: Last und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>No line: %1.</source>
+        <translation>Keine Gerade: %1.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of %1 sessions on this rung, %2 points, a robust line.</source>
+        <translation>Die schnellste Wiederholung je Last aus %1 Einheiten auf dieser Sprosse, %2 Punkte, eine robuste Gerade.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of 1 session on this rung, %1 points, a robust line.</source>
+        <translation>Die schnellste Wiederholung je Last aus 1 Einheit auf dieser Sprosse, %1 Punkte, eine robuste Gerade.</translation>
+    </message>
+    <message>
+        <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
+        <translation>Für diese Übung ist keine Geschwindigkeit bei 1RM veröffentlicht: sie weist auf kein 1RM.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
+        <translation>Geschätztes 1RM %1 (95 %: %2 bis %3), wo die Gerade %4 m/s erreicht (%5).</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
+        <translation>Geschätztes 1RM %1, wo die Gerade %2 m/s erreicht (%3).</translation>
+    </message>
+    <message>
+        <source>An estimate is an estimate.</source>
+        <translation>Eine Schätzung ist eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>Decisions and their reasons</source>
+        <translation>Entscheidungen und ihre Gründe</translation>
+    </message>
+    <message>
+        <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
+        <translation>Aufeinander folgendes Bleiben und Pausen stehen in einer Zeile mit dem letzten Grund; beim Bleiben steht nur, was nicht erfüllt war.</translation>
+    </message>
+    <message>
+        <source>Every decision with all its numbers stands in the tables.</source>
+        <translation>Jede Entscheidung mit allen Zahlen steht in den Tabellen.</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Leiter</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Reason and evidence</source>
+        <translation>Grund und Beleg</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Evidence: %1.</source>
+        <translation>Beleg: %1.</translation>
+    </message>
+    <message>
+        <source>%1: met</source>
+        <translation>%1: erfüllt</translation>
+    </message>
+    <message>
+        <source>%1: not met</source>
+        <translation>%1: nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>%1 followed, %2 open</source>
+        <translation>%1 befolgt, %2 offen</translation>
+    </message>
+    <message>
+        <source>followed</source>
+        <translation>befolgt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1 (%2-mal)</translation>
+    </message>
+    <message>
+        <source>Hold at %1</source>
+        <translation>Bleiben: %1</translation>
+    </message>
+    <message>
+        <source>Ease at %1</source>
+        <translation>Erleichtern: %1</translation>
+    </message>
+    <message>
+        <source>Rest at %1</source>
+        <translation>Pause: %1</translation>
+    </message>
+    <message>
+        <source>Step, %1 to %2</source>
+        <translation>Weiter, von %1 zu %2</translation>
+    </message>
+    <message>
+        <source>Step back, %1 to %2</source>
+        <translation>Zurück, von %1 zu %2</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Bleiben</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>Erleichtern</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Sprint times</source>
+        <translation>Sprintzeiten</translation>
+    </message>
+    <message>
+        <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
+        <translation>Nur Zeiten desselben Tests sind vergleichbar; Wind, Belag und Schuhe stehen daneben.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Best</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Belag</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Schuhe</translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation>Zeitnahme</translation>
+    </message>
+    <message>
+        <source>Run-in</source>
+        <translation>Anlauf</translation>
+    </message>
+    <message>
+        <source>Other times (wind, m/s)</source>
+        <translation>Andere Zeiten (Wind, m/s)</translation>
+    </message>
+    <message>
+        <source>%1, race</source>
+        <translation>%1, Wettkampf</translation>
+    </message>
+    <message>
+        <source>flying %1 m</source>
+        <translation>%1 m fliegend</translation>
+    </message>
+    <message>
+        <source>%1: speed by the splits</source>
+        <translation>%1: Geschwindigkeit nach Zwischenzeiten</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>Top speed, m/s</source>
+        <translation>Höchsttempo, m/s</translation>
+    </message>
+    <message>
+        <source>Fit within, ms</source>
+        <translation>Passung, ms</translation>
+    </message>
+    <message>
+        <source>Power, W/kg</source>
+        <translation>Leistung, W/kg</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Weggelassen</translation>
+    </message>
+    <message>
+        <source>Speed over the way on %1, and how far each split lies from the curve</source>
+        <translation>Geschwindigkeit über die Strecke am %1, und wie weit jede Zwischenzeit von der Kurve liegt</translation>
+    </message>
+    <message>
+        <source>%1: no curve, %2</source>
+        <translation>%1: keine Kurve, %2</translation>
+    </message>
+    <message>
+        <source>Without force and power: %1</source>
+        <translation>Ohne Kraft und Leistung: %1</translation>
+    </message>
+    <message>
+        <source>The run with the greatest top speed stands for its time.</source>
+        <translation>Der Lauf mit dem höchsten Tempo steht für seine Zeit.</translation>
+    </message>
+    <message>
+        <source>± is one standard error.</source>
+        <translation>± ist ein Standardfehler.</translation>
+    </message>
+    <message>
+        <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
+        <translation>F0 und Leistung: größte waagerechte Kraft und Leistung je Kilogramm, mit Luftwiderstand.</translation>
+    </message>
+    <message>
+        <source>A flying start gives none of these.</source>
+        <translation>Ein fliegender Start gibt nichts davon.</translation>
+    </message>
+    <message>
+        <source>Track by week</source>
+        <translation>Bahn nach Wochen</translation>
+    </message>
+    <message>
+        <source>Fast metres: metres at 90 and 95 % of the best speed of the 12 months before.</source>
+        <translation>Schnelle Meter: Meter bei 90 und 95 % des besten Tempos der 12 Monate davor.</translation>
+    </message>
+    <message>
+        <source>A week above 1.3 times the mean of the four before it is said.</source>
+        <translation>Eine Woche über dem 1,3-Fachen des Mittels der vier davor wird genannt.</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+    <message>
+        <source>week %1, %2</source>
+        <translation>Woche %1, %2</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>Woche %1</translation>
+    </message>
+    <message>
+        <source>Sprint days</source>
+        <translation>Sprinttage</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>At 90 %</source>
+        <translation>Bei 90 %</translation>
+    </message>
+    <message>
+        <source>At 95 %</source>
+        <translation>Bei 95 %</translation>
+    </message>
+    <message>
+        <source>Resisted</source>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>Hill</source>
+        <translation>Berg</translation>
+    </message>
+    <message>
+        <source>Contacts</source>
+        <translation>Kontakte</translation>
+    </message>
+    <message>
+        <source>More than usual</source>
+        <translation>Mehr als üblich</translation>
+    </message>
+    <message>
+        <source>* Part of it is estimated: runs without splits, or work counted by its effort.</source>
+        <translation>* Ein Teil ist geschätzt: Läufe ohne Zwischenzeiten oder nach Anstrengung gezählte Arbeit.</translation>
+    </message>
+    <message>
+        <source>Work on the track</source>
+        <translation>Arbeit auf der Bahn</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>Anstrengung</translation>
+    </message>
+    <message>
+        <source>sled %1</source>
+        <translation>Schlitten %1</translation>
+    </message>
+    <message>
+        <source>slope %1 %</source>
+        <translation>Steigung %1 %</translation>
+    </message>
+    <message>
+        <source>best %1 s</source>
+        <translation>beste %1 s</translation>
+    </message>
+    <message>
+        <source>best %1 s %2</source>
+        <translation>beste %1 s %2</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>Wind %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1 m</source>
+        <translation>Anlauf %1 m</translation>
+    </message>
+    <message>
+        <source>sprints</source>
+        <translation>Sprints</translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation>fliegend</translation>
+    </message>
+    <message>
+        <source>resisted</source>
+        <translation>mit Widerstand</translation>
+    </message>
+    <message>
+        <source>hill</source>
+        <translation>Berg</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>locker</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>indoor</source>
+        <translation>Halle</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>Rasen</translation>
+    </message>
+    <message>
+        <source>spikes</source>
+        <translation>Spikes</translation>
+    </message>
+    <message>
+        <source>flats</source>
+        <translation>flache Schuhe</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>gates</source>
+        <translation>Schranken</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>Video</translation>
+    </message>
+    <message>
+        <source>electronic</source>
+        <translation>elektronisch</translation>
+    </message>
+    <message>
+        <source>Jumps</source>
+        <translation>Sprünge</translation>
+    </message>
+    <message>
+        <source>Jump</source>
+        <translation>Sprung</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Kasten</translation>
+    </message>
+    <message>
+        <source>Contact, median</source>
+        <translation>Kontakt, Median</translation>
+    </message>
+    <message>
+        <source>Best height or distance</source>
+        <translation>Beste Höhe oder Weite</translation>
+    </message>
+    <message>
+        <source>Best reactive strength</source>
+        <translation>Beste Reaktivkraft</translation>
+    </message>
+    <message>
+        <source>Reactive strength: jump height over contact time.</source>
+        <translation>Reaktivkraft: Sprunghöhe durch Kontaktzeit.</translation>
+    </message>
+    <message>
+        <source>drop jump</source>
+        <translation>Tiefsprung</translation>
+    </message>
+    <message>
+        <source>standing long jump</source>
+        <translation>Standweitsprung</translation>
+    </message>
+    <message>
+        <source>standing triple jump</source>
+        <translation>Dreisprung aus dem Stand</translation>
+    </message>
+    <message>
+        <source>counter-movement jump</source>
+        <translation>Sprung mit Ausholbewegung</translation>
+    </message>
+    <message>
+        <source>%1 bounds</source>
+        <translation>%1 Sprungschritte</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>Hat es gewirkt?</translation>
+    </message>
+    <message>
+        <source>Not judged: %1</source>
+        <translation>Nicht beurteilt: %1</translation>
+    </message>
+    <message>
+        <source>The bar within each rung beside the sprint against the season&apos;s trend, week by week.</source>
+        <translation>Die Hantel auf jeder Sprosse neben dem Sprint gegen den Trend der Saison, Woche für Woche.</translation>
+    </message>
+    <message>
+        <source>Times as they are would always go together: ranges grow shorter and summer comes.</source>
+        <translation>Rohe Zeiten gingen immer zusammen: die Wege werden kürzer, und der Sommer kommt.</translation>
+    </message>
+    <message>
+        <source>Sprint</source>
+        <translation>Sprint</translation>
+    </message>
+    <message>
+        <source>Weeks with both</source>
+        <translation>Wochen mit beidem</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>Rungs</source>
+        <translation>Sprossen</translation>
+    </message>
+    <message>
+        <source>Rank correlation</source>
+        <translation>Rangkorrelation</translation>
+    </message>
+    <message>
+        <source>95 %, for show</source>
+        <translation>95 %, zur Ansicht</translation>
+    </message>
+    <message>
+        <source>Chance reaches</source>
+        <translation>Zufall erreicht</translation>
+    </message>
+    <message>
+        <source>the same week</source>
+        <translation>in derselben Woche</translation>
+    </message>
+    <message>
+        <source>This is no proof of cause.</source>
+        <translation>Das ist kein Beweis einer Ursache.</translation>
+    </message>
+    <message>
+        <source>Planned against done</source>
+        <translation>Geplant und gemacht</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>From – to</source>
+        <translation>Von – bis</translation>
+    </message>
+    <message>
+        <source>Days planned</source>
+        <translation>Tage geplant</translation>
+    </message>
+    <message>
+        <source>Days done</source>
+        <translation>Tage gemacht</translation>
+    </message>
+    <message>
+        <source>Sets planned</source>
+        <translation>Sätze geplant</translation>
+    </message>
+    <message>
+        <source>Sets done</source>
+        <translation>Sätze gemacht</translation>
+    </message>
+    <message>
+        <source>Days lost</source>
+        <translation>Verlorene Tage</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>illness</source>
+        <translation>Krankheit</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>Reise</translation>
+    </message>
+    <message>
+        <source>exams</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>Pain noted</source>
+        <translation>Notierter Schmerz</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Schmerz</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -3273,10 +4562,6 @@
         <translation>Wettkampf</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Tag (Jahr-Monat-Tag)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Weniger</translation>
     </message>
@@ -3335,6 +4620,140 @@
     <message>
         <source>Save the run</source>
         <translation>Lauf speichern</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Tag, wie %1</translation>
+    </message>
+</context>
+<context>
+    <name>RungFormWords</name>
+    <message>
+        <source>This is no height of a box.</source>
+        <translation>Das ist keine Kastenhöhe.</translation>
+    </message>
+    <message>
+        <source>leads to %1</source>
+        <translation>führt zu %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>The longer range stands here.</source>
+        <translation>Hier steht der längere Weg.</translation>
+    </message>
+    <message>
+        <source>The later time stands here.</source>
+        <translation>Hier steht die spätere Zeit.</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>Sie endet, bevor sie beginnt.</translation>
+    </message>
+</context>
+<context>
+    <name>RungSheet</name>
+    <message>
+        <source>A new rung</source>
+        <translation>Neue Sprosse</translation>
+    </message>
+    <message>
+        <source>Change the rung</source>
+        <translation>Sprosse ändern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Range from, %1</source>
+        <translation>Weg von, %1</translation>
+    </message>
+    <message>
+        <source>to, %1</source>
+        <translation>bis, %1</translation>
+    </message>
+    <message>
+        <source>Should lead to, from ms</source>
+        <translation>Soll führen zu, von ms</translation>
+    </message>
+    <message>
+        <source>to, ms</source>
+        <translation>bis, ms</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <source>Rest, seconds</source>
+        <translation>Pause, Sekunden</translation>
+    </message>
+    <message>
+        <source>Box, %1 (optional)</source>
+        <translation>Kasten, %1 (freiwillig)</translation>
+    </message>
+    <message>
+        <source>Begins, at the earliest, in</source>
+        <translation>Beginnt frühestens in</translation>
+    </message>
+    <message>
+        <source>Is left, at the latest, at the end of</source>
+        <translation>Endet spätestens am Ende von</translation>
+    </message>
+    <message>
+        <source>First load here, % of the last load on the rung before</source>
+        <translation>Erste Last hier, % der letzten Last auf der Sprosse davor</translation>
+    </message>
+    <message>
+        <source>Probe load, % of what the rung allows (0 for body mass)</source>
+        <translation>Probelast, % dessen, was die Sprosse zulässt (0: Körpergewicht)</translation>
+    </message>
+    <message>
+        <source>How the bar moves: what the sensor looks for</source>
+        <translation>Wie sich die Hantel bewegt: was der Sensor sucht</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Was sie braucht</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Gestell</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Ablagen</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Take this rung out</source>
+        <translation>Diese Sprosse entfernen</translation>
+    </message>
+    <message>
+        <source>Some of it cannot be taken yet: look above.</source>
+        <translation>Einiges geht so noch nicht: schau oben.</translation>
+    </message>
+    <message>
+        <source>Keep the rung</source>
+        <translation>Sprosse behalten</translation>
     </message>
 </context>
 <context>
@@ -3470,6 +4889,14 @@
         <source>Add this box</source>
         <translation>Diesen Kasten hinzufügen</translation>
     </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
+        <source>Ladders and other lifts</source>
+        <translation>Leitern und andere Übungen</translation>
+    </message>
 </context>
 <context>
     <name>SeasonFormWords</name>
@@ -3485,6 +4912,41 @@
         <source>Choose at least one lift.</source>
         <translation>Wähle mindestens eine Übung.</translation>
     </message>
+    <message>
+        <source>The competition comes after the season&apos;s first day.</source>
+        <translation>Der Wettkampf kommt nach dem ersten Tag der Saison.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonLiftsSheet</name>
+    <message>
+        <source>Lifts of the season</source>
+        <translation>Übungen der Saison</translation>
+    </message>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Eine eigene Leiter</translation>
+    </message>
+    <message>
+        <source>Beside the ladders</source>
+        <translation>Neben den Leitern</translation>
+    </message>
+    <message>
+        <source>Hip thrusts, hamstring work, upper body, throws: logged and counted as load, never stepped.</source>
+        <translation>Hüftheben, Beinbeuger, Oberkörper, Würfe: notiert und als Last gezählt, ohne Stufen.</translation>
+    </message>
+    <message>
+        <source>Add a lift beside the ladders</source>
+        <translation>Übung neben den Leitern hinzufügen</translation>
+    </message>
+    <message>
+        <source>Begin with a copy of</source>
+        <translation>Beginnen mit einer Kopie von</translation>
+    </message>
+    <message>
+        <source>Everything in it can be changed: names, ranges, boxes, times, phases.</source>
+        <translation>Alles darin lässt sich ändern: Namen, Wege, Kästen, Zeiten, Phasen.</translation>
+    </message>
 </context>
 <context>
     <name>SeasonSheet</name>
@@ -3499,10 +4961,6 @@
     <message>
         <source>club championship</source>
         <translation>Vereinsmeisterschaft</translation>
-    </message>
-    <message>
-        <source>Day of the main competition (year-month-day)</source>
-        <translation>Tag des Hauptwettkampfs (Jahr-Monat-Tag)</translation>
     </message>
     <message>
         <source>First day of the season</source>
@@ -3551,6 +5009,57 @@
     <message>
         <source>Lay out the season</source>
         <translation>Saison anlegen</translation>
+    </message>
+    <message>
+        <source>Day of the main competition</source>
+        <translation>Tag des Hauptwettkampfs</translation>
+    </message>
+</context>
+<context>
+    <name>SecondarySheet</name>
+    <message>
+        <source>A lift beside the ladders</source>
+        <translation>Eine Übung neben den Leitern</translation>
+    </message>
+    <message>
+        <source>Change the lift</source>
+        <translation>Übung ändern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>hip thrust</source>
+        <translation>Hüftheben</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests it</source>
+        <translation>Was sie belastet: Schmerz dort lässt sie ruhen</translation>
+    </message>
+    <message>
+        <source>Moves like</source>
+        <translation>Bewegt sich wie</translation>
+    </message>
+    <message>
+        <source>Take it out of the plan</source>
+        <translation>Aus dem Plan nehmen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
 </context>
 <context>
@@ -4014,6 +5523,93 @@
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenWords</name>
+    <message>
+        <source>week %1</source>
+        <translation>Woche %1</translation>
+    </message>
+    <message>
+        <source>week %1 to %2</source>
+        <translation>Woche %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Across: %1.</source>
+        <translation>Waagerecht: %1.</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>Senkrecht: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3.</source>
+        <translation>%1: %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: lowest %2, highest %3.</source>
+        <translation>%1: niedrigster Wert %2, höchster %3.</translation>
+    </message>
+    <message>
+        <source>%1 (no evidence)</source>
+        <translation>%1 (kein Beleg)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1, 1 mark: %2.</source>
+        <translation>%1, 1 Punkt: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2 marks: %3.</source>
+        <translation>%1, %2 Punkte: %3.</translation>
+    </message>
+    <message>
+        <source>first %1; last %2; lowest %3, highest %4</source>
+        <translation>erster %1; letzter %2; niedrigster %3, höchster %4</translation>
+    </message>
+    <message>
+        <source>Now on %1.</source>
+        <translation>Jetzt auf %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1.</source>
+        <translation>Zuletzt: %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, inside the target band.</source>
+        <translation>Zuletzt: %1, im Zielband.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, outside the target band.</source>
+        <translation>Zuletzt: %1, außerhalb des Zielbands.</translation>
+    </message>
+    <message>
+        <source>In %1: %2.</source>
+        <translation>In %1: %2.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1 in %2.</source>
+        <translation>Gewählt: %1 in %2.</translation>
     </message>
 </context>
 <context>
@@ -4866,10 +6462,6 @@
         <translation>Pause zwischen den Läufen, Minuten (freiwillig)</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Tag (Jahr-Monat-Tag)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Weniger</translation>
     </message>
@@ -4928,6 +6520,10 @@
     <message>
         <source>Save the work</source>
         <translation>Pensum speichern</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Tag, wie %1</translation>
     </message>
 </context>
 <context>
@@ -6016,10 +7612,6 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
         <translation>Angehalten. Nichts wurde übernommen.</translation>
     </message>
     <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Diesen Tag gibt es nicht. Jahr-Monat-Tag, wie 2026-03-30.</translation>
-    </message>
-    <message>
         <source>Read as the last file of this kind was.</source>
         <translation>Gelesen wie die letzte Datei dieser Art.</translation>
     </message>
@@ -6082,6 +7674,10 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Diesen Tag gibt es nicht. Schreib ihn wie %1.</translation>
     </message>
 </context>
 <context>
@@ -6294,6 +7890,21 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
     <message>
         <source>%1, %2, %3.</source>
         <translation>%1, %2, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::OwnLadderViewModel</name>
+    <message>
+        <source>A ladder needs a rung.</source>
+        <translation>Eine Leiter braucht eine Sprosse.</translation>
+    </message>
+    <message>
+        <source>Training has been done on this rung. It stays.</source>
+        <translation>Auf dieser Sprosse wurde trainiert. Sie bleibt.</translation>
+    </message>
+    <message>
+        <source>Give the ladder a name.</source>
+        <translation>Gib der Leiter einen Namen.</translation>
     </message>
 </context>
 <context>
@@ -6555,6 +8166,69 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
     <message>
         <source>It is left out: %1.</source>
         <translation>Sie ist ausgelassen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SeasonLiftsViewModel</name>
+    <message>
+        <source>%1 × %2 · %3</source>
+        <translation>%1 × %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 rungs, from %2 to %3</source>
+        <translation>%1 Sprossen, von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>rung %1 of %2: %3</source>
+        <translation>Sprosse %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them; they take turns. A few that stay all season bring more than many.</source>
+        <translation>Eine Einheit fasst %1 davon; sie wechseln sich ab. Wenige, die die ganze Saison bleiben, bringen mehr als viele.</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them.</source>
+        <translation>Eine Einheit fasst %1 davon.</translation>
+    </message>
+    <message>
+        <source>No, typed only</source>
+        <translation>Nein, nur eingetippt</translation>
+    </message>
+    <message>
+        <source>%1 is out of the season. Its sets stay in the log.</source>
+        <translation>%1 ist nicht mehr in der Saison. Die Sätze bleiben im Protokoll.</translation>
+    </message>
+    <message>
+        <source>%1 is in the season from today on.</source>
+        <translation>%1 ist ab heute in der Saison.</translation>
+    </message>
+    <message>
+        <source>The order of the ladders is changed.</source>
+        <translation>Die Reihenfolge der Leitern ist geändert.</translation>
+    </message>
+    <message>
+        <source>%1, own</source>
+        <translation>%1, eigene</translation>
+    </message>
+    <message>
+        <source>%1 is changed.</source>
+        <translation>%1 ist geändert.</translation>
+    </message>
+    <message>
+        <source>%1 is deleted. Its sets stay in the log.</source>
+        <translation>%1 ist gelöscht. Die Sätze bleiben im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Choose at least one day.</source>
+        <translation>Wähle mindestens einen Tag.</translation>
+    </message>
+    <message>
+        <source>%1 is added.</source>
+        <translation>%1 ist hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>%1 is taken out of the plan.</source>
+        <translation>%1 ist aus dem Plan genommen.</translation>
     </message>
 </context>
 <context>

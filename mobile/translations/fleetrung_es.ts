@@ -50,14 +50,6 @@
         <translation>Nombre</translation>
     </message>
     <message>
-        <source>Born (year-month-day)</source>
-        <translation>Nacimiento (año-mes-día)</translation>
-    </message>
-    <message>
-        <source>2008-05-17</source>
-        <translation>2008-05-17</translation>
-    </message>
-    <message>
         <source>Body mass, %1 (optional)</source>
         <translation>Peso corporal, %1 (opcional)</translation>
     </message>
@@ -104,6 +96,10 @@
     <message>
         <source>Save</source>
         <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Born, like %1</source>
+        <translation>Nacimiento, como %1</translation>
     </message>
 </context>
 <context>
@@ -1649,6 +1645,310 @@
         <source>A primer, light and fast, by choice. It is no evidence.</source>
         <translation>Una activación, ligera y rápida, a elección. No es prueba.</translation>
     </message>
+    <message>
+        <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
+        <translation>En las semanas en que la barra fue más rápida dentro de un peldaño, los %1 fueron mejores que la tendencia de la temporada, %2: %3; %4.</translation>
+    </message>
+    <message>
+        <source>It shows that they moved together, not that one caused the other.</source>
+        <translation>Muestra que se movieron juntos, no que uno causara el otro.</translation>
+    </message>
+    <message>
+        <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
+        <translation>No demostrado: cuando la barra fue más rápida dentro de un peldaño, los %1 no mejoraron la tendencia de la temporada más que por azar (lo mejor %2: %3; %4).</translation>
+    </message>
+    <message>
+        <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
+        <translation>La relación más fuerte va al revés: cuando la barra fue más rápida, los tiempos fueron peores, %1 (%2).</translation>
+    </message>
+    <message>
+        <source>That is no proof that there is no relation.</source>
+        <translation>Eso no prueba que no haya relación.</translation>
+    </message>
+    <message>
+        <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
+        <translation>No demostrado: aparte de sus tendencias, la barra o los tiempos no variaron.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2, all in the same conditions.</source>
+        <translation>Faltan datos: %1, en %2, todas en las mismas condiciones.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, all in the same conditions.</source>
+        <translation>Faltan datos: %1, todas en las mismas condiciones.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2 (%3).</source>
+        <translation>Faltan datos: %1, en %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Not enough: %1 (%2).</source>
+        <translation>Faltan datos: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
+        <translation>Cada una cuenta en otra semana, con la barra medida en ella y en las cuatro anteriores.</translation>
+    </message>
+    <message>
+        <source>rank correlation %1 over %2 and %3</source>
+        <translation>correlación de rangos %1 en %2 y %3</translation>
+    </message>
+    <message>
+        <source>sprint times (each in its own conditions)</source>
+        <translation>tiempos de sprint (cada uno en sus condiciones)</translation>
+    </message>
+    <message>
+        <source>sprint times (%1)</source>
+        <translation>tiempos de sprint (%1)</translation>
+    </message>
+    <message>
+        <source>in the same week</source>
+        <translation>en la misma semana</translation>
+    </message>
+    <message>
+        <source>chance alone gives as much in %1 of 100 such seasons</source>
+        <translation>el azar solo da otro tanto en %1 de 100 temporadas así</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>menos de %1</translation>
+    </message>
+    <message>
+        <source>%1 weeks later</source>
+        <translation>%1 semanas después</translation>
+    </message>
+    <message>
+        <source>%1 week later</source>
+        <translation>%1 semana después</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 semanas</translation>
+    </message>
+    <message>
+        <source>%1 week</source>
+        <translation>%1 semana</translation>
+    </message>
+    <message>
+        <source>%1 rungs</source>
+        <translation>%1 peldaños</translation>
+    </message>
+    <message>
+        <source>%1 rung</source>
+        <translation>%1 peldaño</translation>
+    </message>
+    <message>
+        <source>%1 more tests</source>
+        <translation>%1 pruebas más</translation>
+    </message>
+    <message>
+        <source>%1 more test</source>
+        <translation>%1 prueba más</translation>
+    </message>
+    <message>
+        <source>%1 more rungs</source>
+        <translation>%1 peldaños más</translation>
+    </message>
+    <message>
+        <source>%1 more rung</source>
+        <translation>%1 peldaño más</translation>
+    </message>
+    <message>
+        <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
+        <translation>Que los recorridos más cortos se transfieran mejor al sprint es la premisa de trabajo de las escaleras, con pruebas en ambos sentidos; la temporada de un atleta no lo decide.</translation>
+    </message>
+    <message>
+        <source>ankle</source>
+        <translation>tobillo</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>espalda</translation>
+    </message>
+    <message>
+        <source>calf</source>
+        <translation>pantorrilla</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>codo</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>pie</translation>
+    </message>
+    <message>
+        <source>groin</source>
+        <translation>ingle</translation>
+    </message>
+    <message>
+        <source>hamstring</source>
+        <translation>isquiotibiales</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>cadera</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>rodilla</translation>
+    </message>
+    <message>
+        <source>neck</source>
+        <translation>cuello</translation>
+    </message>
+    <message>
+        <source>shin</source>
+        <translation>espinilla</translation>
+    </message>
+    <message>
+        <source>shoulder</source>
+        <translation>hombro</translation>
+    </message>
+    <message>
+        <source>thigh</source>
+        <translation>muslo</translation>
+    </message>
+    <message>
+        <source>wrist</source>
+        <translation>muñeca</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>milisegundos</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>metros</translation>
+    </message>
+    <message>
+        <source>metres per second</source>
+        <translation>metros por segundo</translation>
+    </message>
+    <message>
+        <source>metres a second</source>
+        <translation>metros por segundo</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>kilogramos</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>libras</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>semanas</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies before the season has begun</source>
+        <translation>«%1» cae antes del comienzo de la temporada</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies after the season&apos;s end</source>
+        <translation>«%1» cae después del fin de la temporada</translation>
+    </message>
+    <message>
+        <source>a season is at most %1 days long</source>
+        <translation>una temporada dura como mucho %1 días</translation>
+    </message>
+    <message>
+        <source>a season needs at least one competition</source>
+        <translation>una temporada necesita al menos una competición</translation>
+    </message>
+    <message>
+        <source>mark at least one competition with &quot;main&quot;: true</source>
+        <translation>al menos una competición debe ser la principal (&quot;main&quot;: true)</translation>
+    </message>
+    <message>
+        <source>name at least one day of the week with lifts</source>
+        <translation>nombra al menos un día de la semana con ejercicios</translation>
+    </message>
+    <message>
+        <source>choose at least one ladder</source>
+        <translation>elige al menos una escalera</translation>
+    </message>
+    <message>
+        <source>no drop jumps under %1; leave this ladder out</source>
+        <translation>sin saltos en caída antes de los %1 años; deja fuera esta escalera</translation>
+    </message>
+    <message>
+        <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
+        <translation>con menos de %1 años no se planifica fuerza: los niños participan desde más o menos esa edad, cuando pueden seguir instrucciones</translation>
+    </message>
+    <message>
+        <source>under 18 a guardian must have agreed before a plan is made</source>
+        <translation>con menos de 18 años un tutor debe consentir antes de hacer un plan</translation>
+    </message>
+    <message>
+        <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
+        <translation>con menos de 18 años, como mucho tres días de fuerza por semana; elige menos días</translation>
+    </message>
+    <message>
+        <source>under 18 lifting days must not follow each other; leave a day between</source>
+        <translation>con menos de 18 años los días de fuerza no pueden ser seguidos; deja un día entre ellos</translation>
+    </message>
+    <message>
+        <source>the block ends before it begins</source>
+        <translation>los días acaban antes de empezar</translation>
+    </message>
+    <message>
+        <source>the block must lie inside the season</source>
+        <translation>los días deben caer dentro de la temporada</translation>
+    </message>
+    <message>
+        <source>two blocks of the same kind share days; make one of them</source>
+        <translation>dos periodos del mismo tipo comparten días; haz uno solo</translation>
+    </message>
+    <message>
+        <source>%1 minutes hold %2 primary lifts; choose fewer, or say why in lifts_per_session_override</source>
+        <translation>en %1 minutos caben %2 ejercicios principales; elige menos o di por qué en lifts_per_session_override</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a longer range than the rung above it; longest range first</source>
+        <translation>«%1» tiene más recorrido que el peldaño de encima; primero el más largo</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has earlier phases than the rung above it</source>
+        <translation>«%1» tiene fases anteriores a las del peldaño de encima</translation>
+    </message>
+    <message>
+        <source>the latest phase must not come before the earliest</source>
+        <translation>la última fase no puede ir antes de la primera</translation>
+    </message>
+    <message>
+        <source>there is no such rung</source>
+        <translation>no existe ese peldaño</translation>
+    </message>
+    <message>
+        <source>the ladder must join inside the season</source>
+        <translation>la escalera debe incorporarse dentro de la temporada</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1</source>
+        <translation>no se puede escribir: %1</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>no se puede leer: %1</translation>
+    </message>
+    <message>
+        <source>the report cannot be written here (%1); choose another folder</source>
+        <translation>el informe no se puede escribir aquí (%1); elige otra carpeta</translation>
+    </message>
+    <message>
+        <source>the report could not be finished (%1); free some space or choose another folder</source>
+        <translation>el informe no se pudo terminar (%1); libera espacio o elige otra carpeta</translation>
+    </message>
+    <message>
+        <source>the report could not be set; nothing was written</source>
+        <translation>el informe no se pudo componer; no se escribió nada</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>
@@ -1774,16 +2074,16 @@
         <translation>Un número entero.</translation>
     </message>
     <message>
-        <source>Type a day, like 2026-03-30.</source>
-        <translation>Escribe un día, como 2026-03-30.</translation>
-    </message>
-    <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Ese día no existe. Año-mes-día, como 2026-03-30.</translation>
-    </message>
-    <message>
         <source>This cannot stay empty.</source>
         <translation>Esto no puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Type a day, like %1.</source>
+        <translation>Escribe un día, como %1.</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Ese día no existe. Escríbelo como %1.</translation>
     </message>
 </context>
 <context>
@@ -2198,14 +2498,6 @@
 <context>
     <name>ImportLook</name>
     <message>
-        <source>Day of all rows (year-month-day)</source>
-        <translation>Día de todas las filas (año-mes-día)</translation>
-    </message>
-    <message>
-        <source>2026-03-30</source>
-        <translation>2026-03-30</translation>
-    </message>
-    <message>
         <source>As it will be read</source>
         <translation>Así se leerá</translation>
     </message>
@@ -2228,6 +2520,10 @@
     <message>
         <source>Columns</source>
         <translation>Columnas</translation>
+    </message>
+    <message>
+        <source>Day of all rows, like %1</source>
+        <translation>Día de todas las filas, como %1</translation>
     </message>
 </context>
 <context>
@@ -2634,10 +2930,6 @@
         <translation>Intento de un día de test</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Día (año-mes-día)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Menos</translation>
     </message>
@@ -2693,6 +2985,10 @@
         <source>Save the jumps</source>
         <translation>Guardar los saltos</translation>
     </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Día, como %1</translation>
+    </message>
 </context>
 <context>
     <name>LadderPage</name>
@@ -2743,6 +3039,21 @@
     <message>
         <source>Both sides of the evidence</source>
         <translation>Las dos caras de las pruebas</translation>
+    </message>
+</context>
+<context>
+    <name>LadderRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>%1 one place up</source>
+        <translation>%1 un puesto arriba</translation>
     </message>
 </context>
 <context>
@@ -2859,6 +3170,61 @@
     <message>
         <source>Save the set</source>
         <translation>Guardar la serie</translation>
+    </message>
+</context>
+<context>
+    <name>OwnLadderSheet</name>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Una escalera propia</translation>
+    </message>
+    <message>
+        <source>Change the ladder</source>
+        <translation>Cambiar la escalera</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Rungs, longest range first</source>
+        <translation>Peldaños, primero el más largo</translation>
+    </message>
+    <message>
+        <source>Add a rung</source>
+        <translation>Añadir un peldaño</translation>
+    </message>
+    <message>
+        <source>What kind of lift it is</source>
+        <translation>Qué tipo de ejercicio es</translation>
+    </message>
+    <message>
+        <source>Heavy: one such ladder steps in seven days</source>
+        <translation>Pesada: una así avanza cada siete días</translation>
+    </message>
+    <message>
+        <source>Left and right apart</source>
+        <translation>Izquierda y derecha aparte</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests this ladder</source>
+        <translation>Qué carga: con dolor ahí, descansa</translation>
+    </message>
+    <message>
+        <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
+        <translation>Los recorridos y tiempos propios no tienen fuente. Las reglas de carga, edad y dolor valen igual.</translation>
+    </message>
+    <message>
+        <source>Delete this ladder</source>
+        <translation>Borrar esta escalera</translation>
+    </message>
+    <message>
+        <source>Put it into the season</source>
+        <translation>Ponerla en la temporada</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3404,929 @@
     <message>
         <source>The sensor</source>
         <translation>El sensor</translation>
+    </message>
+</context>
+<context>
+    <name>ReportWords</name>
+    <message>
+        <source>SEASON REPORT</source>
+        <translation>INFORME DE TEMPORADA</translation>
+    </message>
+    <message>
+        <source>Season report</source>
+        <translation>Informe de temporada</translation>
+    </message>
+    <message>
+        <source>no medical advice</source>
+        <translation>no es consejo médico</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>página %1</translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation>nacimiento %1</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>weeks of the season</source>
+        <translation>semanas de la temporada</translation>
+    </message>
+    <message>
+        <source>planned training days done</source>
+        <translation>días planificados hechos</translation>
+    </message>
+    <message>
+        <source>sessions in the log</source>
+        <translation>sesiones en el registro</translation>
+    </message>
+    <message>
+        <source>repetitions in the log</source>
+        <translation>repeticiones en el registro</translation>
+    </message>
+    <message>
+        <source>days lost</source>
+        <translation>días perdidos</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>The season ran %1, from %2 to %3.</source>
+        <translation>La temporada duró %1, del %2 al %3.</translation>
+    </message>
+    <message>
+        <source>Week %1 of %2: the season began on %3 and is planned to %4.</source>
+        <translation>Semana %1 de %2: la temporada empezó el %3 y está planificada hasta el %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned training days were done.</source>
+        <translation>Se hicieron %1 de %2 días planificados.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 planned training day was done.</source>
+        <translation>Se hizo %1 de 1 día planificado.</translation>
+    </message>
+    <message>
+        <source>%1 days were lost: %2.</source>
+        <translation>Se perdieron %1 días: %2.</translation>
+    </message>
+    <message>
+        <source>1 day was lost: %1.</source>
+        <translation>Se perdió 1 día: %1.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all measured by a sensor.</source>
+        <translation>En el registro hay %1 con %2 y %3, todas medidas con sensor.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all typed in.</source>
+        <translation>En el registro hay %1 con %2 y %3, todas escritas a mano.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, %4 of them measured by a sensor.</source>
+        <translation>En el registro hay %1 con %2 y %3, %4 de ellas medidas con sensor.</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3 in %4; on %5 since %6.</source>
+        <translation>%1: de %2 a %3 con %4; en %5 desde el %6.</translation>
+    </message>
+    <message>
+        <source>%1: on %2 since %3.</source>
+        <translation>%1: en %2 desde el %3.</translation>
+    </message>
+    <message>
+        <source>%1 became shorter on %2.</source>
+        <translation>%1: más corto en %2.</translation>
+    </message>
+    <message>
+        <source>%1 became longer on %2.</source>
+        <translation>%1: más largo en %2.</translation>
+    </message>
+    <message>
+        <source>No change of %1 beyond its day-to-day error on %2.</source>
+        <translation>Sin cambio de %1 mayor que su error diario en %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4 (wind %5 m/s), best of the first day %6 s.</source>
+        <translation>%1: %2; mejor %3 s el %4 (viento %5 m/s), mejor del primer día %6 s.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4, best of the first day %5 s.</source>
+        <translation>%1: %2; mejor %3 s el %4, mejor del primer día %5 s.</translation>
+    </message>
+    <message>
+        <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
+        <translation>Se tomaron %1 decisiones (%2); %3 seguidas, %4 cambiadas por el atleta; de las que no son mantener, %5 siguen abiertas.</translation>
+    </message>
+    <message>
+        <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
+        <translation>Se tomó 1 decisión (%1); %2 seguidas, %3 cambiadas por el atleta; de las que no son mantener, %4 siguen abiertas.</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
+        <translation>Se anotó dolor de 3 o más sobre 10 en %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1.</source>
+        <translation>Se anotó dolor de 3 o más sobre 10 en %1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 ms, typical error %4 ms)</source>
+        <translation>%1 (de %2 a %3 ms, error típico %4 ms)</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, izquierda</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, derecha</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 series</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 serie</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 repeticiones</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 repetición</translation>
+    </message>
+    <message>
+        <source>%1 changes of rung</source>
+        <translation>%1 cambios de peldaño</translation>
+    </message>
+    <message>
+        <source>1 change of rung</source>
+        <translation>1 cambio de peldaño</translation>
+    </message>
+    <message>
+        <source>%1 runs</source>
+        <translation>%1 carreras</translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 carrera</translation>
+    </message>
+    <message>
+        <source>%1 hold</source>
+        <translation>%1 × mantener</translation>
+    </message>
+    <message>
+        <source>%1 step</source>
+        <translation>%1 × avanzar</translation>
+    </message>
+    <message>
+        <source>%1 step back</source>
+        <translation>%1 × retroceder</translation>
+    </message>
+    <message>
+        <source>%1 ease</source>
+        <translation>%1 × aflojar</translation>
+    </message>
+    <message>
+        <source>%1 rest</source>
+        <translation>%1 × descansar</translation>
+    </message>
+    <message>
+        <source>illness %1</source>
+        <translation>enfermedad %1</translation>
+    </message>
+    <message>
+        <source>travel %1</source>
+        <translation>viaje %1</translation>
+    </message>
+    <message>
+        <source>exams %1</source>
+        <translation>exámenes %1</translation>
+    </message>
+    <message>
+        <source>injury %1</source>
+        <translation>lesión %1</translation>
+    </message>
+    <message>
+        <source>no reason given %1</source>
+        <translation>sin motivo %1</translation>
+    </message>
+    <message>
+        <source>Competitions</source>
+        <translation>Competiciones</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Competition</source>
+        <translation>Competición</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Categoría</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>principal</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>This report is no medical advice.</source>
+        <translation>Este informe no es consejo médico.</translation>
+    </message>
+    <message>
+        <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
+        <translation>Trabaja con un entrenador o clínico titulado; las normas locales y de la instalación van primero.</translation>
+    </message>
+    <message>
+        <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
+        <translation>Dolor, lesión, embarazo: consúltalo con un clínico antes de seguir.</translation>
+    </message>
+    <message>
+        <source>Under 18: with a guardian&apos;s consent and clearance.</source>
+        <translation>Menores de 18: con consentimiento del tutor y autorización.</translation>
+    </message>
+    <message>
+        <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
+        <translation>Ejercicios pesados de recorrido corto: barras de seguridad puestas y un ayudante.</translation>
+    </message>
+    <message>
+        <source>Landings are limited: keep to the contacts planned for a session.</source>
+        <translation>Las caídas están limitadas: respeta los contactos de la sesión.</translation>
+    </message>
+    <message>
+        <source>Estimates of the one-repetition maximum are estimates.</source>
+        <translation>Las estimaciones de la repetición máxima son estimaciones.</translation>
+    </message>
+    <message>
+        <source>Target bands are starting values, for show: where a rung should lead, not a mark to be forced.</source>
+        <translation>Las bandas objetivo son valores iniciales, orientativos: adónde debe llevar un peldaño, no una marca que forzar.</translation>
+    </message>
+    <message>
+        <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
+        <translation>Que la fuerza en recorridos más cortos se transfiera mejor al sprint es la premisa de trabajo, con pruebas en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>Nothing here shows cause.</source>
+        <translation>Nada aquí demuestra una causa.</translation>
+    </message>
+    <message>
+        <source>%1 ladder</source>
+        <translation>Escalera %1</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>Peldaño</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Previsto</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Series</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Repeticiones</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>peso corporal</translation>
+    </message>
+    <message>
+        <source>%1 against the target band</source>
+        <translation>%1 frente a la banda objetivo</translation>
+    </message>
+    <message>
+        <source>Within each rung</source>
+        <translation>Dentro de cada peldaño</translation>
+    </message>
+    <message>
+        <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
+        <translation>Inicio: media de las tres primeras sesiones; último: media de las tres últimas; se llama cambio desde 1,35 errores típicos.</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Sesiones</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation>Último</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Error típico</translation>
+    </message>
+    <message>
+        <source>Target band</source>
+        <translation>Banda objetivo</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Juicio</translation>
+    </message>
+    <message>
+        <source>quicker</source>
+        <translation>más rápido</translation>
+    </message>
+    <message>
+        <source>slower</source>
+        <translation>más lento</translation>
+    </message>
+    <message>
+        <source>no clear change</source>
+        <translation>sin cambio claro</translation>
+    </message>
+    <message>
+        <source>%1: load and velocity</source>
+        <translation>%1: carga y velocidad</translation>
+    </message>
+    <message>
+        <source>No line: %1.</source>
+        <translation>Sin recta: %1.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of %1 sessions on this rung, %2 points, a robust line.</source>
+        <translation>La repetición más rápida de cada carga en %1 sesiones de este peldaño, %2 puntos, recta robusta.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of 1 session on this rung, %1 points, a robust line.</source>
+        <translation>La repetición más rápida de cada carga en 1 sesión de este peldaño, %1 puntos, recta robusta.</translation>
+    </message>
+    <message>
+        <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
+        <translation>No hay velocidad publicada en 1RM para este ejercicio: no señala ninguna 1RM.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
+        <translation>1RM estimada %1 (95 %: de %2 a %3), donde la recta llega a %4 m/s (%5).</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
+        <translation>1RM estimada %1, donde la recta llega a %2 m/s (%3).</translation>
+    </message>
+    <message>
+        <source>An estimate is an estimate.</source>
+        <translation>Una estimación es una estimación.</translation>
+    </message>
+    <message>
+        <source>Decisions and their reasons</source>
+        <translation>Decisiones y sus motivos</translation>
+    </message>
+    <message>
+        <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
+        <translation>Mantener y descansar seguidos van en una línea con el último motivo; de mantener solo consta lo no cumplido.</translation>
+    </message>
+    <message>
+        <source>Every decision with all its numbers stands in the tables.</source>
+        <translation>Cada decisión con todos sus números está en las tablas.</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Escalera</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Decisión</translation>
+    </message>
+    <message>
+        <source>Reason and evidence</source>
+        <translation>Motivo y prueba</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Respuesta</translation>
+    </message>
+    <message>
+        <source>Evidence: %1.</source>
+        <translation>Prueba: %1.</translation>
+    </message>
+    <message>
+        <source>%1: met</source>
+        <translation>%1: cumplido</translation>
+    </message>
+    <message>
+        <source>%1: not met</source>
+        <translation>%1: no cumplido</translation>
+    </message>
+    <message>
+        <source>%1 followed, %2 open</source>
+        <translation>%1 seguidas, %2 abiertas</translation>
+    </message>
+    <message>
+        <source>followed</source>
+        <translation>seguida</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiada</translation>
+    </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1 (%2 veces)</translation>
+    </message>
+    <message>
+        <source>Hold at %1</source>
+        <translation>Mantener: %1</translation>
+    </message>
+    <message>
+        <source>Ease at %1</source>
+        <translation>Aflojar: %1</translation>
+    </message>
+    <message>
+        <source>Rest at %1</source>
+        <translation>Descansar: %1</translation>
+    </message>
+    <message>
+        <source>Step, %1 to %2</source>
+        <translation>Avanzar, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Step back, %1 to %2</source>
+        <translation>Retroceder, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Mantener</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>Aflojar</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Descansar</translation>
+    </message>
+    <message>
+        <source>Sprint times</source>
+        <translation>Tiempos de carrera</translation>
+    </message>
+    <message>
+        <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
+        <translation>Solo se comparan tiempos de la misma prueba; viento, superficie y calzado constan al lado.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Mejor</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Viento</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Superficie</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Zapatillas</translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation>Cronometraje</translation>
+    </message>
+    <message>
+        <source>Run-in</source>
+        <translation>Carrera previa</translation>
+    </message>
+    <message>
+        <source>Other times (wind, m/s)</source>
+        <translation>Otros tiempos (viento, m/s)</translation>
+    </message>
+    <message>
+        <source>%1, race</source>
+        <translation>%1, competición</translation>
+    </message>
+    <message>
+        <source>flying %1 m</source>
+        <translation>%1 m lanzados</translation>
+    </message>
+    <message>
+        <source>%1: speed by the splits</source>
+        <translation>%1: velocidad según los parciales</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Carreras</translation>
+    </message>
+    <message>
+        <source>Top speed, m/s</source>
+        <translation>Vel. máxima, m/s</translation>
+    </message>
+    <message>
+        <source>Fit within, ms</source>
+        <translation>Ajuste, ms</translation>
+    </message>
+    <message>
+        <source>Power, W/kg</source>
+        <translation>Potencia, W/kg</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Excluido</translation>
+    </message>
+    <message>
+        <source>Speed over the way on %1, and how far each split lies from the curve</source>
+        <translation>Velocidad en el recorrido el %1, y cuánto se aparta cada parcial de la curva</translation>
+    </message>
+    <message>
+        <source>%1: no curve, %2</source>
+        <translation>%1: sin curva, %2</translation>
+    </message>
+    <message>
+        <source>Without force and power: %1</source>
+        <translation>Sin fuerza ni potencia: %1</translation>
+    </message>
+    <message>
+        <source>The run with the greatest top speed stands for its time.</source>
+        <translation>La carrera de mayor velocidad representa su fecha.</translation>
+    </message>
+    <message>
+        <source>± is one standard error.</source>
+        <translation>± es un error estándar.</translation>
+    </message>
+    <message>
+        <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
+        <translation>F0 y potencia: mayor fuerza horizontal y potencia por kilogramo, con la resistencia del aire.</translation>
+    </message>
+    <message>
+        <source>A flying start gives none of these.</source>
+        <translation>Una salida lanzada no da nada de esto.</translation>
+    </message>
+    <message>
+        <source>Track by week</source>
+        <translation>Pista por semanas</translation>
+    </message>
+    <message>
+        <source>Fast metres: metres at 90 and 95 % of the best speed of the 12 months before.</source>
+        <translation>Metros rápidos: metros al 90 y 95 % de la mejor velocidad de los 12 meses anteriores.</translation>
+    </message>
+    <message>
+        <source>A week above 1.3 times the mean of the four before it is said.</source>
+        <translation>Se señala una semana de más de 1,3 veces la media de las cuatro anteriores.</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semana</translation>
+    </message>
+    <message>
+        <source>week %1, %2</source>
+        <translation>semana %1, %2</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semana %1</translation>
+    </message>
+    <message>
+        <source>Sprint days</source>
+        <translation>Días de sprint</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Metros</translation>
+    </message>
+    <message>
+        <source>At 90 %</source>
+        <translation>Al 90 %</translation>
+    </message>
+    <message>
+        <source>At 95 %</source>
+        <translation>Al 95 %</translation>
+    </message>
+    <message>
+        <source>Resisted</source>
+        <translation>Arrastre</translation>
+    </message>
+    <message>
+        <source>Hill</source>
+        <translation>Cuesta</translation>
+    </message>
+    <message>
+        <source>Contacts</source>
+        <translation>Contactos</translation>
+    </message>
+    <message>
+        <source>More than usual</source>
+        <translation>Más de lo habitual</translation>
+    </message>
+    <message>
+        <source>* Part of it is estimated: runs without splits, or work counted by its effort.</source>
+        <translation>* Parte es estimada: carreras sin parciales, o trabajo contado por su esfuerzo.</translation>
+    </message>
+    <message>
+        <source>Work on the track</source>
+        <translation>Trabajo en la pista</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>Esfuerzo</translation>
+    </message>
+    <message>
+        <source>sled %1</source>
+        <translation>trineo %1</translation>
+    </message>
+    <message>
+        <source>slope %1 %</source>
+        <translation>pendiente %1 %</translation>
+    </message>
+    <message>
+        <source>best %1 s</source>
+        <translation>mejor %1 s</translation>
+    </message>
+    <message>
+        <source>best %1 s %2</source>
+        <translation>mejor %1 s %2</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>viento %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1 m</source>
+        <translation>carrera previa %1 m</translation>
+    </message>
+    <message>
+        <source>sprints</source>
+        <translation>sprints</translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation>lanzada</translation>
+    </message>
+    <message>
+        <source>resisted</source>
+        <translation>con resistencia</translation>
+    </message>
+    <message>
+        <source>hill</source>
+        <translation>cuesta</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>suave</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>pista</translation>
+    </message>
+    <message>
+        <source>indoor</source>
+        <translation>cubierta</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>hierba</translation>
+    </message>
+    <message>
+        <source>spikes</source>
+        <translation>clavos</translation>
+    </message>
+    <message>
+        <source>flats</source>
+        <translation>lisas</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>a mano</translation>
+    </message>
+    <message>
+        <source>gates</source>
+        <translation>células</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>vídeo</translation>
+    </message>
+    <message>
+        <source>electronic</source>
+        <translation>electrónico</translation>
+    </message>
+    <message>
+        <source>Jumps</source>
+        <translation>Saltos</translation>
+    </message>
+    <message>
+        <source>Jump</source>
+        <translation>Salto</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Cajón</translation>
+    </message>
+    <message>
+        <source>Contact, median</source>
+        <translation>Contacto, mediana</translation>
+    </message>
+    <message>
+        <source>Best height or distance</source>
+        <translation>Mejor altura o distancia</translation>
+    </message>
+    <message>
+        <source>Best reactive strength</source>
+        <translation>Mejor fuerza reactiva</translation>
+    </message>
+    <message>
+        <source>Reactive strength: jump height over contact time.</source>
+        <translation>Fuerza reactiva: altura del salto entre tiempo de contacto.</translation>
+    </message>
+    <message>
+        <source>drop jump</source>
+        <translation>salto en caída</translation>
+    </message>
+    <message>
+        <source>standing long jump</source>
+        <translation>salto de longitud sin carrera</translation>
+    </message>
+    <message>
+        <source>standing triple jump</source>
+        <translation>triple salto sin carrera</translation>
+    </message>
+    <message>
+        <source>counter-movement jump</source>
+        <translation>salto con contramovimiento</translation>
+    </message>
+    <message>
+        <source>%1 bounds</source>
+        <translation>%1 multisaltos</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>¿Ha funcionado?</translation>
+    </message>
+    <message>
+        <source>Not judged: %1</source>
+        <translation>Sin juzgar: %1</translation>
+    </message>
+    <message>
+        <source>The bar within each rung beside the sprint against the season&apos;s trend, week by week.</source>
+        <translation>La barra dentro de cada peldaño junto al sprint frente a la tendencia de la temporada, semana a semana.</translation>
+    </message>
+    <message>
+        <source>Times as they are would always go together: ranges grow shorter and summer comes.</source>
+        <translation>Los tiempos tal cual irían siempre juntos: el recorrido se acorta y llega el verano.</translation>
+    </message>
+    <message>
+        <source>Sprint</source>
+        <translation>Sprint</translation>
+    </message>
+    <message>
+        <source>Weeks with both</source>
+        <translation>Semanas con ambos</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>hace falta</translation>
+    </message>
+    <message>
+        <source>Rungs</source>
+        <translation>Peldaños</translation>
+    </message>
+    <message>
+        <source>Rank correlation</source>
+        <translation>Correlación de rangos</translation>
+    </message>
+    <message>
+        <source>95 %, for show</source>
+        <translation>95 %, orientativo</translation>
+    </message>
+    <message>
+        <source>Chance reaches</source>
+        <translation>El azar llega a</translation>
+    </message>
+    <message>
+        <source>the same week</source>
+        <translation>la misma semana</translation>
+    </message>
+    <message>
+        <source>This is no proof of cause.</source>
+        <translation>Esto no prueba una causa.</translation>
+    </message>
+    <message>
+        <source>Planned against done</source>
+        <translation>Previsto y hecho</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
+        <source>From – to</source>
+        <translation>Desde – hasta</translation>
+    </message>
+    <message>
+        <source>Days planned</source>
+        <translation>Días previstos</translation>
+    </message>
+    <message>
+        <source>Days done</source>
+        <translation>Días hechos</translation>
+    </message>
+    <message>
+        <source>Sets planned</source>
+        <translation>Series previstas</translation>
+    </message>
+    <message>
+        <source>Sets done</source>
+        <translation>Series hechas</translation>
+    </message>
+    <message>
+        <source>Days lost</source>
+        <translation>Días perdidos</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>illness</source>
+        <translation>enfermedad</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>viaje</translation>
+    </message>
+    <message>
+        <source>exams</source>
+        <translation>exámenes</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>lesión</translation>
+    </message>
+    <message>
+        <source>Pain noted</source>
+        <translation>Dolor anotado</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -3273,10 +4562,6 @@
         <translation>Competición</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Día (año-mes-día)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Menos</translation>
     </message>
@@ -3335,6 +4620,140 @@
     <message>
         <source>Save the run</source>
         <translation>Guardar la carrera</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Día, como %1</translation>
+    </message>
+</context>
+<context>
+    <name>RungFormWords</name>
+    <message>
+        <source>This is no height of a box.</source>
+        <translation>Esa no es la altura de un cajón.</translation>
+    </message>
+    <message>
+        <source>leads to %1</source>
+        <translation>lleva a %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>The longer range stands here.</source>
+        <translation>Aquí va el recorrido más largo.</translation>
+    </message>
+    <message>
+        <source>The later time stands here.</source>
+        <translation>Aquí va el tiempo más tardío.</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>Acaba antes de empezar.</translation>
+    </message>
+</context>
+<context>
+    <name>RungSheet</name>
+    <message>
+        <source>A new rung</source>
+        <translation>Un peldaño nuevo</translation>
+    </message>
+    <message>
+        <source>Change the rung</source>
+        <translation>Cambiar el peldaño</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Range from, %1</source>
+        <translation>Recorrido desde, %1</translation>
+    </message>
+    <message>
+        <source>to, %1</source>
+        <translation>hasta, %1</translation>
+    </message>
+    <message>
+        <source>Should lead to, from ms</source>
+        <translation>Debe llevar a, desde ms</translation>
+    </message>
+    <message>
+        <source>to, ms</source>
+        <translation>hasta, ms</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Series</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Repeticiones</translation>
+    </message>
+    <message>
+        <source>Rest, seconds</source>
+        <translation>Descanso, segundos</translation>
+    </message>
+    <message>
+        <source>Box, %1 (optional)</source>
+        <translation>Cajón, %1 (opcional)</translation>
+    </message>
+    <message>
+        <source>Begins, at the earliest, in</source>
+        <translation>Empieza, como pronto, en</translation>
+    </message>
+    <message>
+        <source>Is left, at the latest, at the end of</source>
+        <translation>Se deja, como tarde, al final de</translation>
+    </message>
+    <message>
+        <source>First load here, % of the last load on the rung before</source>
+        <translation>Primera carga aquí, % de la última del peldaño anterior</translation>
+    </message>
+    <message>
+        <source>Probe load, % of what the rung allows (0 for body mass)</source>
+        <translation>Carga de control, % de lo que permite el peldaño (0: peso corporal)</translation>
+    </message>
+    <message>
+        <source>How the bar moves: what the sensor looks for</source>
+        <translation>Cómo se mueve la barra: qué busca el sensor</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Qué necesita</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barra</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Jaula</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Topes</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Tacos</translation>
+    </message>
+    <message>
+        <source>Take this rung out</source>
+        <translation>Quitar este peldaño</translation>
+    </message>
+    <message>
+        <source>Some of it cannot be taken yet: look above.</source>
+        <translation>Algo aún no vale: mira arriba.</translation>
+    </message>
+    <message>
+        <source>Keep the rung</source>
+        <translation>Guardar el peldaño</translation>
     </message>
 </context>
 <context>
@@ -3470,6 +4889,14 @@
         <source>Add this box</source>
         <translation>Añadir este cajón</translation>
     </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Ejercicios</translation>
+    </message>
+    <message>
+        <source>Ladders and other lifts</source>
+        <translation>Escaleras y otros ejercicios</translation>
+    </message>
 </context>
 <context>
     <name>SeasonFormWords</name>
@@ -3485,6 +4912,41 @@
         <source>Choose at least one lift.</source>
         <translation>Elige al menos un ejercicio.</translation>
     </message>
+    <message>
+        <source>The competition comes after the season&apos;s first day.</source>
+        <translation>La competición va después del primer día de la temporada.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonLiftsSheet</name>
+    <message>
+        <source>Lifts of the season</source>
+        <translation>Ejercicios de la temporada</translation>
+    </message>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Una escalera propia</translation>
+    </message>
+    <message>
+        <source>Beside the ladders</source>
+        <translation>Junto a las escaleras</translation>
+    </message>
+    <message>
+        <source>Hip thrusts, hamstring work, upper body, throws: logged and counted as load, never stepped.</source>
+        <translation>Empujes de cadera, isquios, tren superior, lanzamientos: se anotan y cuentan como carga, sin peldaños.</translation>
+    </message>
+    <message>
+        <source>Add a lift beside the ladders</source>
+        <translation>Añadir un ejercicio aparte</translation>
+    </message>
+    <message>
+        <source>Begin with a copy of</source>
+        <translation>Empezar con una copia de</translation>
+    </message>
+    <message>
+        <source>Everything in it can be changed: names, ranges, boxes, times, phases.</source>
+        <translation>Todo se puede cambiar: nombres, recorridos, cajones, tiempos, fases.</translation>
+    </message>
 </context>
 <context>
     <name>SeasonSheet</name>
@@ -3499,10 +4961,6 @@
     <message>
         <source>club championship</source>
         <translation>campeonato del club</translation>
-    </message>
-    <message>
-        <source>Day of the main competition (year-month-day)</source>
-        <translation>Día de la competición principal (año-mes-día)</translation>
     </message>
     <message>
         <source>First day of the season</source>
@@ -3551,6 +5009,57 @@
     <message>
         <source>Lay out the season</source>
         <translation>Trazar la temporada</translation>
+    </message>
+    <message>
+        <source>Day of the main competition</source>
+        <translation>Día de la competición principal</translation>
+    </message>
+</context>
+<context>
+    <name>SecondarySheet</name>
+    <message>
+        <source>A lift beside the ladders</source>
+        <translation>Un ejercicio aparte de las escaleras</translation>
+    </message>
+    <message>
+        <source>Change the lift</source>
+        <translation>Cambiar el ejercicio</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>hip thrust</source>
+        <translation>empuje de cadera</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Series</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Repeticiones</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests it</source>
+        <translation>Qué carga: con dolor ahí, descansa</translation>
+    </message>
+    <message>
+        <source>Moves like</source>
+        <translation>Se mueve como</translation>
+    </message>
+    <message>
+        <source>Take it out of the plan</source>
+        <translation>Quitarlo del plan</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -4014,6 +5523,93 @@
     <message>
         <source>Done</source>
         <translation>Hecho</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenWords</name>
+    <message>
+        <source>week %1</source>
+        <translation>semana %1</translation>
+    </message>
+    <message>
+        <source>week %1 to %2</source>
+        <translation>semana %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Across: %1.</source>
+        <translation>En horizontal: %1.</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>En vertical: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3.</source>
+        <translation>%1: %2 a %3.</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 desde %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: lowest %2, highest %3.</source>
+        <translation>%1: mínimo %2, máximo %3.</translation>
+    </message>
+    <message>
+        <source>%1 (no evidence)</source>
+        <translation>%1 (no es prueba)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1, 1 mark: %2.</source>
+        <translation>%1, 1 punto: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2 marks: %3.</source>
+        <translation>%1, %2 puntos: %3.</translation>
+    </message>
+    <message>
+        <source>first %1; last %2; lowest %3, highest %4</source>
+        <translation>primero %1; último %2; mínimo %3, máximo %4</translation>
+    </message>
+    <message>
+        <source>Now on %1.</source>
+        <translation>Ahora en %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1.</source>
+        <translation>Último: %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, inside the target band.</source>
+        <translation>Último: %1, dentro de la banda objetivo.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, outside the target band.</source>
+        <translation>Último: %1, fuera de la banda objetivo.</translation>
+    </message>
+    <message>
+        <source>In %1: %2.</source>
+        <translation>En %1: %2.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1 in %2.</source>
+        <translation>Elegido: %1 en %2.</translation>
     </message>
 </context>
 <context>
@@ -4866,10 +6462,6 @@
         <translation>Descanso entre carreras, minutos (opcional)</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Día (año-mes-día)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Menos</translation>
     </message>
@@ -4928,6 +6520,10 @@
     <message>
         <source>Save the work</source>
         <translation>Guardar el trabajo</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Día, como %1</translation>
     </message>
 </context>
 <context>
@@ -6016,10 +7612,6 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
         <translation>Parado. No se añadió nada.</translation>
     </message>
     <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Ese día no existe. Año-mes-día, como 2026-03-30.</translation>
-    </message>
-    <message>
         <source>Read as the last file of this kind was.</source>
         <translation>Leído como el último archivo de este tipo.</translation>
     </message>
@@ -6082,6 +7674,10 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <message>
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Ese día no existe. Escríbelo como %1.</translation>
     </message>
 </context>
 <context>
@@ -6294,6 +7890,21 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <message>
         <source>%1, %2, %3.</source>
         <translation>%1, %2, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::OwnLadderViewModel</name>
+    <message>
+        <source>A ladder needs a rung.</source>
+        <translation>Una escalera necesita un peldaño.</translation>
+    </message>
+    <message>
+        <source>Training has been done on this rung. It stays.</source>
+        <translation>En este peldaño ya se ha entrenado. Se queda.</translation>
+    </message>
+    <message>
+        <source>Give the ladder a name.</source>
+        <translation>Ponle un nombre a la escalera.</translation>
     </message>
 </context>
 <context>
@@ -6555,6 +8166,69 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <message>
         <source>It is left out: %1.</source>
         <translation>Se omite: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SeasonLiftsViewModel</name>
+    <message>
+        <source>%1 × %2 · %3</source>
+        <translation>%1 × %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 rungs, from %2 to %3</source>
+        <translation>%1 peldaños, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>rung %1 of %2: %3</source>
+        <translation>peldaño %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them; they take turns. A few that stay all season bring more than many.</source>
+        <translation>En una sesión caben %1; se turnan. Pocas que duren toda la temporada dan más que muchas.</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them.</source>
+        <translation>En una sesión caben %1.</translation>
+    </message>
+    <message>
+        <source>No, typed only</source>
+        <translation>No, solo a mano</translation>
+    </message>
+    <message>
+        <source>%1 is out of the season. Its sets stay in the log.</source>
+        <translation>%1 sale de la temporada. Sus series quedan en el registro.</translation>
+    </message>
+    <message>
+        <source>%1 is in the season from today on.</source>
+        <translation>%1 está en la temporada desde hoy.</translation>
+    </message>
+    <message>
+        <source>The order of the ladders is changed.</source>
+        <translation>El orden de las escaleras ha cambiado.</translation>
+    </message>
+    <message>
+        <source>%1, own</source>
+        <translation>%1, propia</translation>
+    </message>
+    <message>
+        <source>%1 is changed.</source>
+        <translation>%1: cambiado.</translation>
+    </message>
+    <message>
+        <source>%1 is deleted. Its sets stay in the log.</source>
+        <translation>%1: borrada. Sus series quedan en el registro.</translation>
+    </message>
+    <message>
+        <source>Choose at least one day.</source>
+        <translation>Elige al menos un día.</translation>
+    </message>
+    <message>
+        <source>%1 is added.</source>
+        <translation>%1: añadido.</translation>
+    </message>
+    <message>
+        <source>%1 is taken out of the plan.</source>
+        <translation>%1 está fuera del plan.</translation>
     </message>
 </context>
 <context>

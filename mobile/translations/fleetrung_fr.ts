@@ -50,14 +50,6 @@
         <translation>Nom</translation>
     </message>
     <message>
-        <source>Born (year-month-day)</source>
-        <translation>Naissance (année-mois-jour)</translation>
-    </message>
-    <message>
-        <source>2008-05-17</source>
-        <translation>2008-05-17</translation>
-    </message>
-    <message>
         <source>Body mass, %1 (optional)</source>
         <translation>Poids du corps, %1 (facultatif)</translation>
     </message>
@@ -104,6 +96,10 @@
     <message>
         <source>Save</source>
         <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Born, like %1</source>
+        <translation>Né(e) le, comme %1</translation>
     </message>
 </context>
 <context>
@@ -1649,6 +1645,310 @@
         <source>A primer, light and fast, by choice. It is no evidence.</source>
         <translation>Une activation, légère et vive, au choix. Elle ne fait pas preuve.</translation>
     </message>
+    <message>
+        <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
+        <translation>Les semaines où la barre était plus rapide sur un échelon, les %1 étaient meilleurs que la tendance de la saison, %2 : %3 ; %4.</translation>
+    </message>
+    <message>
+        <source>It shows that they moved together, not that one caused the other.</source>
+        <translation>Cela montre qu&apos;ils ont évolué ensemble, non que l&apos;un a causé l&apos;autre.</translation>
+    </message>
+    <message>
+        <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
+        <translation>Non montré : quand la barre était plus rapide sur un échelon, les %1 ne dépassaient pas la tendance de la saison plus que par hasard (au mieux %2 : %3 ; %4).</translation>
+    </message>
+    <message>
+        <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
+        <translation>La relation la plus forte va dans l&apos;autre sens : quand la barre était plus rapide, les temps étaient moins bons, %1 (%2).</translation>
+    </message>
+    <message>
+        <source>That is no proof that there is no relation.</source>
+        <translation>Cela ne prouve pas qu&apos;il n&apos;y a pas de relation.</translation>
+    </message>
+    <message>
+        <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
+        <translation>Non montré : hors de leurs tendances, la barre ou les temps n&apos;ont pas varié.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2, all in the same conditions.</source>
+        <translation>Pas assez : %1, sur %2, tous dans les mêmes conditions.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, all in the same conditions.</source>
+        <translation>Pas assez : %1, tous dans les mêmes conditions.</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2 (%3).</source>
+        <translation>Pas assez : %1, sur %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Not enough: %1 (%2).</source>
+        <translation>Pas assez : %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
+        <translation>Chacun compte dans une semaine de plus, la barre étant mesurée cette semaine et les quatre d&apos;avant.</translation>
+    </message>
+    <message>
+        <source>rank correlation %1 over %2 and %3</source>
+        <translation>corrélation des rangs %1 sur %2 et %3</translation>
+    </message>
+    <message>
+        <source>sprint times (each in its own conditions)</source>
+        <translation>temps de sprint (chacun dans ses conditions)</translation>
+    </message>
+    <message>
+        <source>sprint times (%1)</source>
+        <translation>temps de sprint (%1)</translation>
+    </message>
+    <message>
+        <source>in the same week</source>
+        <translation>la même semaine</translation>
+    </message>
+    <message>
+        <source>chance alone gives as much in %1 of 100 such seasons</source>
+        <translation>le hasard seul en donne autant dans %1 saisons sur 100</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>%1 weeks later</source>
+        <translation>%1 semaines plus tard</translation>
+    </message>
+    <message>
+        <source>%1 week later</source>
+        <translation>%1 semaine plus tard</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 semaines</translation>
+    </message>
+    <message>
+        <source>%1 week</source>
+        <translation>%1 semaine</translation>
+    </message>
+    <message>
+        <source>%1 rungs</source>
+        <translation>%1 échelons</translation>
+    </message>
+    <message>
+        <source>%1 rung</source>
+        <translation>%1 échelon</translation>
+    </message>
+    <message>
+        <source>%1 more tests</source>
+        <translation>%1 tests de plus</translation>
+    </message>
+    <message>
+        <source>%1 more test</source>
+        <translation>%1 test de plus</translation>
+    </message>
+    <message>
+        <source>%1 more rungs</source>
+        <translation>%1 échelons de plus</translation>
+    </message>
+    <message>
+        <source>%1 more rung</source>
+        <translation>%1 échelon de plus</translation>
+    </message>
+    <message>
+        <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
+        <translation>Que des amplitudes plus courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail des échelles, avec des preuves dans les deux sens ; la saison d&apos;un athlète ne tranche pas.</translation>
+    </message>
+    <message>
+        <source>ankle</source>
+        <translation>cheville</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>dos</translation>
+    </message>
+    <message>
+        <source>calf</source>
+        <translation>mollet</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>coude</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>pied</translation>
+    </message>
+    <message>
+        <source>groin</source>
+        <translation>aine</translation>
+    </message>
+    <message>
+        <source>hamstring</source>
+        <translation>ischio-jambiers</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>hanche</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>genou</translation>
+    </message>
+    <message>
+        <source>neck</source>
+        <translation>cou</translation>
+    </message>
+    <message>
+        <source>shin</source>
+        <translation>tibia</translation>
+    </message>
+    <message>
+        <source>shoulder</source>
+        <translation>épaule</translation>
+    </message>
+    <message>
+        <source>thigh</source>
+        <translation>cuisse</translation>
+    </message>
+    <message>
+        <source>wrist</source>
+        <translation>poignet</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>millisecondes</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>secondes</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>mètres</translation>
+    </message>
+    <message>
+        <source>metres per second</source>
+        <translation>mètres par seconde</translation>
+    </message>
+    <message>
+        <source>metres a second</source>
+        <translation>mètres par seconde</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>kilogrammes</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>livres</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>semaines</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies before the season has begun</source>
+        <translation>« %1 » tombe avant le début de la saison</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies after the season&apos;s end</source>
+        <translation>« %1 » tombe après la fin de la saison</translation>
+    </message>
+    <message>
+        <source>a season is at most %1 days long</source>
+        <translation>une saison dure au plus %1 jours</translation>
+    </message>
+    <message>
+        <source>a season needs at least one competition</source>
+        <translation>une saison demande au moins une compétition</translation>
+    </message>
+    <message>
+        <source>mark at least one competition with &quot;main&quot;: true</source>
+        <translation>au moins une compétition doit être la principale (&quot;main&quot;: true)</translation>
+    </message>
+    <message>
+        <source>name at least one day of the week with lifts</source>
+        <translation>nomme au moins un jour de la semaine avec exercices</translation>
+    </message>
+    <message>
+        <source>choose at least one ladder</source>
+        <translation>choisis au moins une échelle</translation>
+    </message>
+    <message>
+        <source>no drop jumps under %1; leave this ladder out</source>
+        <translation>pas de sauts en contrebas avant %1 ans ; laisse cette échelle de côté</translation>
+    </message>
+    <message>
+        <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
+        <translation>avant %1 ans aucune musculation n&apos;est planifiée : les enfants y prennent part vers cet âge, quand ils suivent des consignes</translation>
+    </message>
+    <message>
+        <source>under 18 a guardian must have agreed before a plan is made</source>
+        <translation>avant 18 ans un responsable légal doit avoir consenti avant tout plan</translation>
+    </message>
+    <message>
+        <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
+        <translation>avant 18 ans, au plus trois jours d&apos;exercices par semaine ; choisis moins de jours</translation>
+    </message>
+    <message>
+        <source>under 18 lifting days must not follow each other; leave a day between</source>
+        <translation>avant 18 ans les jours d&apos;exercices ne se suivent pas ; laisse un jour entre eux</translation>
+    </message>
+    <message>
+        <source>the block ends before it begins</source>
+        <translation>les jours finissent avant de commencer</translation>
+    </message>
+    <message>
+        <source>the block must lie inside the season</source>
+        <translation>les jours doivent être dans la saison</translation>
+    </message>
+    <message>
+        <source>two blocks of the same kind share days; make one of them</source>
+        <translation>deux périodes de même sorte ont des jours communs ; fais-en une seule</translation>
+    </message>
+    <message>
+        <source>%1 minutes hold %2 primary lifts; choose fewer, or say why in lifts_per_session_override</source>
+        <translation>%1 minutes contiennent %2 exercices principaux ; choisis-en moins ou dis pourquoi dans lifts_per_session_override</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a longer range than the rung above it; longest range first</source>
+        <translation>« %1 » a plus d&apos;amplitude que l&apos;échelon du dessus ; la plus longue d&apos;abord</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has earlier phases than the rung above it</source>
+        <translation>« %1 » a des phases plus tôt que l&apos;échelon du dessus</translation>
+    </message>
+    <message>
+        <source>the latest phase must not come before the earliest</source>
+        <translation>la dernière phase ne peut précéder la première</translation>
+    </message>
+    <message>
+        <source>there is no such rung</source>
+        <translation>cet échelon n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>the ladder must join inside the season</source>
+        <translation>l&apos;échelle doit entrer pendant la saison</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1</source>
+        <translation>ne peut être écrit : %1</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>ne peut être lu : %1</translation>
+    </message>
+    <message>
+        <source>the report cannot be written here (%1); choose another folder</source>
+        <translation>le rapport ne peut être écrit ici (%1) ; choisis un autre dossier</translation>
+    </message>
+    <message>
+        <source>the report could not be finished (%1); free some space or choose another folder</source>
+        <translation>le rapport n&apos;a pu être achevé (%1) ; libère de la place ou choisis un autre dossier</translation>
+    </message>
+    <message>
+        <source>the report could not be set; nothing was written</source>
+        <translation>le rapport n&apos;a pu être composé ; rien n&apos;a été écrit</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>
@@ -1774,16 +2074,16 @@
         <translation>Un nombre entier.</translation>
     </message>
     <message>
-        <source>Type a day, like 2026-03-30.</source>
-        <translation>Tape un jour, comme 2026-03-30.</translation>
-    </message>
-    <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Ce jour n&apos;existe pas. Année-mois-jour, comme 2026-03-30.</translation>
-    </message>
-    <message>
         <source>This cannot stay empty.</source>
         <translation>Cela ne peut rester vide.</translation>
+    </message>
+    <message>
+        <source>Type a day, like %1.</source>
+        <translation>Tape un jour, comme %1.</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Ce jour n&apos;existe pas. Écris-le comme %1.</translation>
     </message>
 </context>
 <context>
@@ -2198,14 +2498,6 @@
 <context>
     <name>ImportLook</name>
     <message>
-        <source>Day of all rows (year-month-day)</source>
-        <translation>Jour de toutes les lignes (année-mois-jour)</translation>
-    </message>
-    <message>
-        <source>2026-03-30</source>
-        <translation>2026-03-30</translation>
-    </message>
-    <message>
         <source>As it will be read</source>
         <translation>Comme ce sera lu</translation>
     </message>
@@ -2228,6 +2520,10 @@
     <message>
         <source>Columns</source>
         <translation>Colonnes</translation>
+    </message>
+    <message>
+        <source>Day of all rows, like %1</source>
+        <translation>Jour de toutes les lignes, comme %1</translation>
     </message>
 </context>
 <context>
@@ -2634,10 +2930,6 @@
         <translation>Essai d&apos;un jour de test</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Jour (année-mois-jour)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Moins</translation>
     </message>
@@ -2693,6 +2985,10 @@
         <source>Save the jumps</source>
         <translation>Enregistrer les sauts</translation>
     </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Jour, comme %1</translation>
+    </message>
 </context>
 <context>
     <name>LadderPage</name>
@@ -2743,6 +3039,21 @@
     <message>
         <source>Both sides of the evidence</source>
         <translation>Les deux côtés des preuves</translation>
+    </message>
+</context>
+<context>
+    <name>LadderRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Changer %1</translation>
+    </message>
+    <message>
+        <source>%1 one place up</source>
+        <translation>%1 d&apos;un rang plus haut</translation>
     </message>
 </context>
 <context>
@@ -2859,6 +3170,61 @@
     <message>
         <source>Save the set</source>
         <translation>Enregistrer la série</translation>
+    </message>
+</context>
+<context>
+    <name>OwnLadderSheet</name>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Une échelle à toi</translation>
+    </message>
+    <message>
+        <source>Change the ladder</source>
+        <translation>Changer l&apos;échelle</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Rungs, longest range first</source>
+        <translation>Échelons, le plus ample d&apos;abord</translation>
+    </message>
+    <message>
+        <source>Add a rung</source>
+        <translation>Ajouter un échelon</translation>
+    </message>
+    <message>
+        <source>What kind of lift it is</source>
+        <translation>Quelle sorte d&apos;exercice</translation>
+    </message>
+    <message>
+        <source>Heavy: one such ladder steps in seven days</source>
+        <translation>Lourde : une seule avance en sept jours</translation>
+    </message>
+    <message>
+        <source>Left and right apart</source>
+        <translation>Gauche et droite à part</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests this ladder</source>
+        <translation>Ce qu&apos;elle charge : une douleur là la met au repos</translation>
+    </message>
+    <message>
+        <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
+        <translation>Tes amplitudes et temps n&apos;ont aucune source. Les règles de charge, d&apos;âge et de douleur valent quand même.</translation>
+    </message>
+    <message>
+        <source>Delete this ladder</source>
+        <translation>Supprimer cette échelle</translation>
+    </message>
+    <message>
+        <source>Put it into the season</source>
+        <translation>La mettre dans la saison</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3404,929 @@
     <message>
         <source>The sensor</source>
         <translation>Le capteur</translation>
+    </message>
+</context>
+<context>
+    <name>ReportWords</name>
+    <message>
+        <source>SEASON REPORT</source>
+        <translation>RAPPORT DE SAISON</translation>
+    </message>
+    <message>
+        <source>Season report</source>
+        <translation>Rapport de saison</translation>
+    </message>
+    <message>
+        <source>no medical advice</source>
+        <translation>pas un avis médical</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>page %1</translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation>né(e) en %1</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>jusqu&apos;au %1</translation>
+    </message>
+    <message>
+        <source>weeks of the season</source>
+        <translation>semaines de la saison</translation>
+    </message>
+    <message>
+        <source>planned training days done</source>
+        <translation>jours prévus faits</translation>
+    </message>
+    <message>
+        <source>sessions in the log</source>
+        <translation>séances au journal</translation>
+    </message>
+    <message>
+        <source>repetitions in the log</source>
+        <translation>répétitions au journal</translation>
+    </message>
+    <message>
+        <source>days lost</source>
+        <translation>jours perdus</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Ce qui s&apos;est passé</translation>
+    </message>
+    <message>
+        <source>The season ran %1, from %2 to %3.</source>
+        <translation>La saison a duré %1, du %2 au %3.</translation>
+    </message>
+    <message>
+        <source>Week %1 of %2: the season began on %3 and is planned to %4.</source>
+        <translation>Semaine %1 sur %2 : la saison a commencé le %3 et est prévue jusqu&apos;au %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned training days were done.</source>
+        <translation>%1 jours prévus sur %2 ont été faits.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 planned training day was done.</source>
+        <translation>%1 jour prévu sur 1 a été fait.</translation>
+    </message>
+    <message>
+        <source>%1 days were lost: %2.</source>
+        <translation>%1 jours ont été perdus : %2.</translation>
+    </message>
+    <message>
+        <source>1 day was lost: %1.</source>
+        <translation>1 jour a été perdu : %1.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all measured by a sensor.</source>
+        <translation>Le journal contient %1 avec %2 et %3, toutes mesurées par capteur.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all typed in.</source>
+        <translation>Le journal contient %1 avec %2 et %3, toutes saisies à la main.</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, %4 of them measured by a sensor.</source>
+        <translation>Le journal contient %1 avec %2 et %3, dont %4 mesurées par capteur.</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3 in %4; on %5 since %6.</source>
+        <translation>%1 : de %2 à %3 en %4 ; sur %5 depuis le %6.</translation>
+    </message>
+    <message>
+        <source>%1: on %2 since %3.</source>
+        <translation>%1 : sur %2 depuis le %3.</translation>
+    </message>
+    <message>
+        <source>%1 became shorter on %2.</source>
+        <translation>%1 : plus court sur %2.</translation>
+    </message>
+    <message>
+        <source>%1 became longer on %2.</source>
+        <translation>%1 : plus long sur %2.</translation>
+    </message>
+    <message>
+        <source>No change of %1 beyond its day-to-day error on %2.</source>
+        <translation>Pas de changement (%1) au-delà de l&apos;erreur quotidienne sur %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4 (wind %5 m/s), best of the first day %6 s.</source>
+        <translation>%1 : %2 ; meilleur %3 s le %4 (vent %5 m/s), meilleur du premier jour %6 s.</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4, best of the first day %5 s.</source>
+        <translation>%1 : %2 ; meilleur %3 s le %4, meilleur du premier jour %5 s.</translation>
+    </message>
+    <message>
+        <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
+        <translation>%1 décisions ont été prises (%2) ; %3 suivies, %4 changées par l&apos;athlète ; parmi celles qui ne sont pas tenir, %5 restent ouvertes.</translation>
+    </message>
+    <message>
+        <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
+        <translation>1 décision a été prise (%1) ; %2 suivie, %3 changée par l&apos;athlète ; parmi celles qui ne sont pas tenir, %4 restent ouvertes.</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
+        <translation>Une douleur de 3 ou plus sur 10 a été notée %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1.</source>
+        <translation>Une douleur de 3 ou plus sur 10 a été notée %1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 ms, typical error %4 ms)</source>
+        <translation>%1 (de %2 à %3 ms, erreur type %4 ms)</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, gauche</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, droite</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 séries</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 série</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1 répétitions</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1 répétition</translation>
+    </message>
+    <message>
+        <source>%1 changes of rung</source>
+        <translation>%1 changements d&apos;échelon</translation>
+    </message>
+    <message>
+        <source>1 change of rung</source>
+        <translation>1 changement d&apos;échelon</translation>
+    </message>
+    <message>
+        <source>%1 runs</source>
+        <translation>%1 courses</translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 course</translation>
+    </message>
+    <message>
+        <source>%1 hold</source>
+        <translation>%1 × tenir</translation>
+    </message>
+    <message>
+        <source>%1 step</source>
+        <translation>%1 × avancer</translation>
+    </message>
+    <message>
+        <source>%1 step back</source>
+        <translation>%1 × reculer</translation>
+    </message>
+    <message>
+        <source>%1 ease</source>
+        <translation>%1 × alléger</translation>
+    </message>
+    <message>
+        <source>%1 rest</source>
+        <translation>%1 × repos</translation>
+    </message>
+    <message>
+        <source>illness %1</source>
+        <translation>maladie %1</translation>
+    </message>
+    <message>
+        <source>travel %1</source>
+        <translation>voyage %1</translation>
+    </message>
+    <message>
+        <source>exams %1</source>
+        <translation>examens %1</translation>
+    </message>
+    <message>
+        <source>injury %1</source>
+        <translation>blessure %1</translation>
+    </message>
+    <message>
+        <source>no reason given %1</source>
+        <translation>sans raison %1</translation>
+    </message>
+    <message>
+        <source>Competitions</source>
+        <translation>Compétitions</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Competition</source>
+        <translation>Compétition</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Rang</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>principale</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>à venir</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>This report is no medical advice.</source>
+        <translation>Ce rapport n&apos;est pas un avis médical.</translation>
+    </message>
+    <message>
+        <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
+        <translation>Travaille avec un entraîneur ou un clinicien diplômé ; les règles locales et celles du lieu priment.</translation>
+    </message>
+    <message>
+        <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
+        <translation>Douleur, blessure, grossesse : vois un clinicien avant de continuer.</translation>
+    </message>
+    <message>
+        <source>Under 18: with a guardian&apos;s consent and clearance.</source>
+        <translation>Avant 18 ans : avec l&apos;accord du responsable légal et un feu vert médical.</translation>
+    </message>
+    <message>
+        <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
+        <translation>Exercices lourds à courte amplitude : barres de sécurité en place et un pareur.</translation>
+    </message>
+    <message>
+        <source>Landings are limited: keep to the contacts planned for a session.</source>
+        <translation>Les réceptions sont limitées : tiens-toi aux contacts prévus.</translation>
+    </message>
+    <message>
+        <source>Estimates of the one-repetition maximum are estimates.</source>
+        <translation>Les estimations du maximum sur une répétition sont des estimations.</translation>
+    </message>
+    <message>
+        <source>Target bands are starting values, for show: where a rung should lead, not a mark to be forced.</source>
+        <translation>Les bandes cibles sont des valeurs de départ, pour information : où mène un échelon, pas une marque à forcer.</translation>
+    </message>
+    <message>
+        <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
+        <translation>Que la force à courte amplitude se transfère mieux au sprint est l&apos;hypothèse de travail, avec des preuves dans les deux sens.</translation>
+    </message>
+    <message>
+        <source>Nothing here shows cause.</source>
+        <translation>Rien ici ne montre une cause.</translation>
+    </message>
+    <message>
+        <source>%1 ladder</source>
+        <translation>Échelle %1</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>Échelon</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Prévu</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Suivi</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Séries</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>poids du corps</translation>
+    </message>
+    <message>
+        <source>%1 against the target band</source>
+        <translation>%1 face à la bande cible</translation>
+    </message>
+    <message>
+        <source>Within each rung</source>
+        <translation>Sur chaque échelon</translation>
+    </message>
+    <message>
+        <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
+        <translation>Entrée : moyenne des trois premières séances ; dernier : moyenne des trois dernières ; un changement compte dès 1,35 erreur type.</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Séances</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation>Dernier</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Écart</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>Erreur type</translation>
+    </message>
+    <message>
+        <source>Target band</source>
+        <translation>Bande cible</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>quicker</source>
+        <translation>plus rapide</translation>
+    </message>
+    <message>
+        <source>slower</source>
+        <translation>plus lent</translation>
+    </message>
+    <message>
+        <source>no clear change</source>
+        <translation>pas d&apos;écart net</translation>
+    </message>
+    <message>
+        <source>%1: load and velocity</source>
+        <translation>%1 : charge et vitesse</translation>
+    </message>
+    <message>
+        <source>No line: %1.</source>
+        <translation>Pas de droite : %1.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of %1 sessions on this rung, %2 points, a robust line.</source>
+        <translation>La répétition la plus rapide à chaque charge de %1 séances sur cet échelon, %2 points, droite robuste.</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of 1 session on this rung, %1 points, a robust line.</source>
+        <translation>La répétition la plus rapide à chaque charge d&apos;une séance sur cet échelon, %1 points, droite robuste.</translation>
+    </message>
+    <message>
+        <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
+        <translation>Aucune vitesse à 1RM n&apos;est publiée pour cet exercice : pas de 1RM.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
+        <translation>1RM estimé %1 (95 % : %2 à %3), où la droite atteint %4 m/s (%5).</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
+        <translation>1RM estimé %1, où la droite atteint %2 m/s (%3).</translation>
+    </message>
+    <message>
+        <source>An estimate is an estimate.</source>
+        <translation>Une estimation est une estimation.</translation>
+    </message>
+    <message>
+        <source>Decisions and their reasons</source>
+        <translation>Décisions et leurs raisons</translation>
+    </message>
+    <message>
+        <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
+        <translation>Les tenir et repos qui se suivent tiennent en une ligne, avec la dernière raison ; d&apos;un tenir, seul ce qui manque est montré.</translation>
+    </message>
+    <message>
+        <source>Every decision with all its numbers stands in the tables.</source>
+        <translation>Chaque décision avec tous ses chiffres est dans les tableaux.</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Reason and evidence</source>
+        <translation>Raison et preuve</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Réponse</translation>
+    </message>
+    <message>
+        <source>Evidence: %1.</source>
+        <translation>Preuve : %1.</translation>
+    </message>
+    <message>
+        <source>%1: met</source>
+        <translation>%1 : atteint</translation>
+    </message>
+    <message>
+        <source>%1: not met</source>
+        <translation>%1 : pas atteint</translation>
+    </message>
+    <message>
+        <source>%1 followed, %2 open</source>
+        <translation>%1 suivies, %2 ouvertes</translation>
+    </message>
+    <message>
+        <source>followed</source>
+        <translation>suivie</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>à faire</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>changée</translation>
+    </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1 (%2 fois)</translation>
+    </message>
+    <message>
+        <source>Hold at %1</source>
+        <translation>Tenir : %1</translation>
+    </message>
+    <message>
+        <source>Ease at %1</source>
+        <translation>Alléger : %1</translation>
+    </message>
+    <message>
+        <source>Rest at %1</source>
+        <translation>Repos : %1</translation>
+    </message>
+    <message>
+        <source>Step, %1 to %2</source>
+        <translation>Avancer, de %1 à %2</translation>
+    </message>
+    <message>
+        <source>Step back, %1 to %2</source>
+        <translation>Reculer, de %1 à %2</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Tenir</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>Alléger</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Repos</translation>
+    </message>
+    <message>
+        <source>Sprint times</source>
+        <translation>Temps de sprint</translation>
+    </message>
+    <message>
+        <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
+        <translation>Seuls les temps d&apos;un même test se comparent ; vent, sol et chaussures figurent à côté.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Meilleur</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Vent</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>Chaussures</translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation>Chronométrage</translation>
+    </message>
+    <message>
+        <source>Run-in</source>
+        <translation>Élan</translation>
+    </message>
+    <message>
+        <source>Other times (wind, m/s)</source>
+        <translation>Autres temps (vent, m/s)</translation>
+    </message>
+    <message>
+        <source>%1, race</source>
+        <translation>%1, course</translation>
+    </message>
+    <message>
+        <source>flying %1 m</source>
+        <translation>%1 m lancés</translation>
+    </message>
+    <message>
+        <source>%1: speed by the splits</source>
+        <translation>%1 : vitesse selon les intermédiaires</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Courses</translation>
+    </message>
+    <message>
+        <source>Top speed, m/s</source>
+        <translation>Vitesse max, m/s</translation>
+    </message>
+    <message>
+        <source>Fit within, ms</source>
+        <translation>Ajustement, ms</translation>
+    </message>
+    <message>
+        <source>Power, W/kg</source>
+        <translation>Puissance, W/kg</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Écarté</translation>
+    </message>
+    <message>
+        <source>Speed over the way on %1, and how far each split lies from the curve</source>
+        <translation>Vitesse le long du parcours le %1, et l&apos;écart de chaque intermédiaire à la courbe</translation>
+    </message>
+    <message>
+        <source>%1: no curve, %2</source>
+        <translation>%1 : pas de courbe, %2</translation>
+    </message>
+    <message>
+        <source>Without force and power: %1</source>
+        <translation>Sans force ni puissance : %1</translation>
+    </message>
+    <message>
+        <source>The run with the greatest top speed stands for its time.</source>
+        <translation>La course la plus rapide représente sa date.</translation>
+    </message>
+    <message>
+        <source>± is one standard error.</source>
+        <translation>± est une erreur standard.</translation>
+    </message>
+    <message>
+        <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
+        <translation>F0 et puissance : plus grandes force horizontale et puissance par kilogramme, avec la traînée de l&apos;air.</translation>
+    </message>
+    <message>
+        <source>A flying start gives none of these.</source>
+        <translation>Un départ lancé ne donne rien de cela.</translation>
+    </message>
+    <message>
+        <source>Track by week</source>
+        <translation>Piste par semaine</translation>
+    </message>
+    <message>
+        <source>Fast metres: metres at 90 and 95 % of the best speed of the 12 months before.</source>
+        <translation>Mètres rapides : mètres à 90 et 95 % de la meilleure vitesse des 12 mois précédents.</translation>
+    </message>
+    <message>
+        <source>A week above 1.3 times the mean of the four before it is said.</source>
+        <translation>Une semaine au-delà de 1,3 fois la moyenne des quatre d&apos;avant est signalée.</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semaine</translation>
+    </message>
+    <message>
+        <source>week %1, %2</source>
+        <translation>semaine %1, %2</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>semaine %1</translation>
+    </message>
+    <message>
+        <source>Sprint days</source>
+        <translation>Jours de sprint</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>Mètres</translation>
+    </message>
+    <message>
+        <source>At 90 %</source>
+        <translation>À 90 %</translation>
+    </message>
+    <message>
+        <source>At 95 %</source>
+        <translation>À 95 %</translation>
+    </message>
+    <message>
+        <source>Resisted</source>
+        <translation>Freiné</translation>
+    </message>
+    <message>
+        <source>Hill</source>
+        <translation>Côte</translation>
+    </message>
+    <message>
+        <source>Contacts</source>
+        <translation>Contacts</translation>
+    </message>
+    <message>
+        <source>More than usual</source>
+        <translation>Plus que d&apos;habitude</translation>
+    </message>
+    <message>
+        <source>* Part of it is estimated: runs without splits, or work counted by its effort.</source>
+        <translation>* En partie estimé : courses sans intermédiaires, ou travail compté par l&apos;effort.</translation>
+    </message>
+    <message>
+        <source>Work on the track</source>
+        <translation>Travail sur piste</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Sorte</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>Effort</translation>
+    </message>
+    <message>
+        <source>sled %1</source>
+        <translation>traîneau %1</translation>
+    </message>
+    <message>
+        <source>slope %1 %</source>
+        <translation>pente %1 %</translation>
+    </message>
+    <message>
+        <source>best %1 s</source>
+        <translation>meilleur %1 s</translation>
+    </message>
+    <message>
+        <source>best %1 s %2</source>
+        <translation>meilleur %1 s %2</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>vent %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1 m</source>
+        <translation>élan %1 m</translation>
+    </message>
+    <message>
+        <source>sprints</source>
+        <translation>sprints</translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation>lancé</translation>
+    </message>
+    <message>
+        <source>resisted</source>
+        <translation>avec résistance</translation>
+    </message>
+    <message>
+        <source>hill</source>
+        <translation>côte</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>facile</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>piste</translation>
+    </message>
+    <message>
+        <source>indoor</source>
+        <translation>salle</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>herbe</translation>
+    </message>
+    <message>
+        <source>spikes</source>
+        <translation>pointes</translation>
+    </message>
+    <message>
+        <source>flats</source>
+        <translation>plates</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>à la main</translation>
+    </message>
+    <message>
+        <source>gates</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>vidéo</translation>
+    </message>
+    <message>
+        <source>electronic</source>
+        <translation>électronique</translation>
+    </message>
+    <message>
+        <source>Jumps</source>
+        <translation>Sauts</translation>
+    </message>
+    <message>
+        <source>Jump</source>
+        <translation>Saut</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caisse</translation>
+    </message>
+    <message>
+        <source>Contact, median</source>
+        <translation>Contact, médiane</translation>
+    </message>
+    <message>
+        <source>Best height or distance</source>
+        <translation>Meilleure hauteur ou distance</translation>
+    </message>
+    <message>
+        <source>Best reactive strength</source>
+        <translation>Meilleure force réactive</translation>
+    </message>
+    <message>
+        <source>Reactive strength: jump height over contact time.</source>
+        <translation>Force réactive : hauteur du saut sur temps de contact.</translation>
+    </message>
+    <message>
+        <source>drop jump</source>
+        <translation>saut en contrebas</translation>
+    </message>
+    <message>
+        <source>standing long jump</source>
+        <translation>saut en longueur sans élan</translation>
+    </message>
+    <message>
+        <source>standing triple jump</source>
+        <translation>triple saut sans élan</translation>
+    </message>
+    <message>
+        <source>counter-movement jump</source>
+        <translation>saut avec contre-mouvement</translation>
+    </message>
+    <message>
+        <source>%1 bounds</source>
+        <translation>%1 bondissements</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>Cela a-t-il marché ?</translation>
+    </message>
+    <message>
+        <source>Not judged: %1</source>
+        <translation>Pas jugé : %1</translation>
+    </message>
+    <message>
+        <source>The bar within each rung beside the sprint against the season&apos;s trend, week by week.</source>
+        <translation>La barre sur chaque échelon à côté du sprint face à la tendance de la saison, semaine par semaine.</translation>
+    </message>
+    <message>
+        <source>Times as they are would always go together: ranges grow shorter and summer comes.</source>
+        <translation>Les temps bruts iraient toujours ensemble : l&apos;amplitude raccourcit et l&apos;été arrive.</translation>
+    </message>
+    <message>
+        <source>Sprint</source>
+        <translation>Sprint</translation>
+    </message>
+    <message>
+        <source>Weeks with both</source>
+        <translation>Semaines avec les deux</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>il faut</translation>
+    </message>
+    <message>
+        <source>Rungs</source>
+        <translation>Échelons</translation>
+    </message>
+    <message>
+        <source>Rank correlation</source>
+        <translation>Corrélation des rangs</translation>
+    </message>
+    <message>
+        <source>95 %, for show</source>
+        <translation>95 %, pour info</translation>
+    </message>
+    <message>
+        <source>Chance reaches</source>
+        <translation>Le hasard atteint</translation>
+    </message>
+    <message>
+        <source>the same week</source>
+        <translation>la même semaine</translation>
+    </message>
+    <message>
+        <source>This is no proof of cause.</source>
+        <translation>Ce n&apos;est pas une preuve de cause.</translation>
+    </message>
+    <message>
+        <source>Planned against done</source>
+        <translation>Prévu et fait</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>From – to</source>
+        <translation>De – à</translation>
+    </message>
+    <message>
+        <source>Days planned</source>
+        <translation>Jours prévus</translation>
+    </message>
+    <message>
+        <source>Days done</source>
+        <translation>Jours faits</translation>
+    </message>
+    <message>
+        <source>Sets planned</source>
+        <translation>Séries prévues</translation>
+    </message>
+    <message>
+        <source>Sets done</source>
+        <translation>Séries faites</translation>
+    </message>
+    <message>
+        <source>Days lost</source>
+        <translation>Jours perdus</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>illness</source>
+        <translation>maladie</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>voyage</translation>
+    </message>
+    <message>
+        <source>exams</source>
+        <translation>examens</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>blessure</translation>
+    </message>
+    <message>
+        <source>Pain noted</source>
+        <translation>Douleur notée</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Douleur</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Où</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -3273,10 +4562,6 @@
         <translation>Compétition</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Jour (année-mois-jour)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Moins</translation>
     </message>
@@ -3335,6 +4620,140 @@
     <message>
         <source>Save the run</source>
         <translation>Enregistrer la course</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Jour, comme %1</translation>
+    </message>
+</context>
+<context>
+    <name>RungFormWords</name>
+    <message>
+        <source>This is no height of a box.</source>
+        <translation>Ce n&apos;est pas une hauteur de caisse.</translation>
+    </message>
+    <message>
+        <source>leads to %1</source>
+        <translation>mène à %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>The longer range stands here.</source>
+        <translation>Ici va la plus grande amplitude.</translation>
+    </message>
+    <message>
+        <source>The later time stands here.</source>
+        <translation>Ici va le temps le plus tardif.</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>Il finit avant de commencer.</translation>
+    </message>
+</context>
+<context>
+    <name>RungSheet</name>
+    <message>
+        <source>A new rung</source>
+        <translation>Un nouvel échelon</translation>
+    </message>
+    <message>
+        <source>Change the rung</source>
+        <translation>Changer l&apos;échelon</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Range from, %1</source>
+        <translation>Amplitude de, %1</translation>
+    </message>
+    <message>
+        <source>to, %1</source>
+        <translation>à, %1</translation>
+    </message>
+    <message>
+        <source>Should lead to, from ms</source>
+        <translation>Doit mener à, de ms</translation>
+    </message>
+    <message>
+        <source>to, ms</source>
+        <translation>à, ms</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Séries</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>Rest, seconds</source>
+        <translation>Repos, secondes</translation>
+    </message>
+    <message>
+        <source>Box, %1 (optional)</source>
+        <translation>Caisse, %1 (facultatif)</translation>
+    </message>
+    <message>
+        <source>Begins, at the earliest, in</source>
+        <translation>Commence, au plus tôt, en</translation>
+    </message>
+    <message>
+        <source>Is left, at the latest, at the end of</source>
+        <translation>Se quitte, au plus tard, à la fin de</translation>
+    </message>
+    <message>
+        <source>First load here, % of the last load on the rung before</source>
+        <translation>Première charge ici, % de la dernière sur l&apos;échelon d&apos;avant</translation>
+    </message>
+    <message>
+        <source>Probe load, % of what the rung allows (0 for body mass)</source>
+        <translation>Charge témoin, % de ce que permet l&apos;échelon (0 : poids du corps)</translation>
+    </message>
+    <message>
+        <source>How the bar moves: what the sensor looks for</source>
+        <translation>Comment bouge la barre : ce que cherche le capteur</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Ce qu&apos;il faut</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barre</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Cage</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Supports</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blocs</translation>
+    </message>
+    <message>
+        <source>Take this rung out</source>
+        <translation>Retirer cet échelon</translation>
+    </message>
+    <message>
+        <source>Some of it cannot be taken yet: look above.</source>
+        <translation>Tout ne va pas encore : regarde plus haut.</translation>
+    </message>
+    <message>
+        <source>Keep the rung</source>
+        <translation>Garder l&apos;échelon</translation>
     </message>
 </context>
 <context>
@@ -3470,6 +4889,14 @@
         <source>Add this box</source>
         <translation>Ajouter cette caisse</translation>
     </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Exercices</translation>
+    </message>
+    <message>
+        <source>Ladders and other lifts</source>
+        <translation>Échelles et autres exercices</translation>
+    </message>
 </context>
 <context>
     <name>SeasonFormWords</name>
@@ -3485,6 +4912,41 @@
         <source>Choose at least one lift.</source>
         <translation>Choisis au moins un exercice.</translation>
     </message>
+    <message>
+        <source>The competition comes after the season&apos;s first day.</source>
+        <translation>La compétition vient après le premier jour de la saison.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonLiftsSheet</name>
+    <message>
+        <source>Lifts of the season</source>
+        <translation>Exercices de la saison</translation>
+    </message>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>Une échelle à toi</translation>
+    </message>
+    <message>
+        <source>Beside the ladders</source>
+        <translation>À côté des échelles</translation>
+    </message>
+    <message>
+        <source>Hip thrusts, hamstring work, upper body, throws: logged and counted as load, never stepped.</source>
+        <translation>Hip thrusts, ischios, haut du corps, lancers : notés et comptés comme charge, sans échelons.</translation>
+    </message>
+    <message>
+        <source>Add a lift beside the ladders</source>
+        <translation>Ajouter un exercice à côté</translation>
+    </message>
+    <message>
+        <source>Begin with a copy of</source>
+        <translation>Commencer par une copie de</translation>
+    </message>
+    <message>
+        <source>Everything in it can be changed: names, ranges, boxes, times, phases.</source>
+        <translation>Tout s&apos;y change : noms, amplitudes, caisses, temps, phases.</translation>
+    </message>
 </context>
 <context>
     <name>SeasonSheet</name>
@@ -3499,10 +4961,6 @@
     <message>
         <source>club championship</source>
         <translation>championnat du club</translation>
-    </message>
-    <message>
-        <source>Day of the main competition (year-month-day)</source>
-        <translation>Jour de la compétition principale (année-mois-jour)</translation>
     </message>
     <message>
         <source>First day of the season</source>
@@ -3551,6 +5009,57 @@
     <message>
         <source>Lay out the season</source>
         <translation>Tracer la saison</translation>
+    </message>
+    <message>
+        <source>Day of the main competition</source>
+        <translation>Jour de la compétition principale</translation>
+    </message>
+</context>
+<context>
+    <name>SecondarySheet</name>
+    <message>
+        <source>A lift beside the ladders</source>
+        <translation>Un exercice à côté des échelles</translation>
+    </message>
+    <message>
+        <source>Change the lift</source>
+        <translation>Changer l&apos;exercice</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>hip thrust</source>
+        <translation>hip thrust</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Jours</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Séries</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>Répétitions</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests it</source>
+        <translation>Ce qu&apos;il charge : une douleur là le met au repos</translation>
+    </message>
+    <message>
+        <source>Moves like</source>
+        <translation>Bouge comme</translation>
+    </message>
+    <message>
+        <source>Take it out of the plan</source>
+        <translation>Le retirer du plan</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Enregistrer</translation>
     </message>
 </context>
 <context>
@@ -4014,6 +5523,93 @@
     <message>
         <source>Done</source>
         <translation>Terminé</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenWords</name>
+    <message>
+        <source>week %1</source>
+        <translation>semaine %1</translation>
+    </message>
+    <message>
+        <source>week %1 to %2</source>
+        <translation>semaine %1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 de %2 à %3</translation>
+    </message>
+    <message>
+        <source>Across: %1.</source>
+        <translation>En abscisse : %1.</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>En ordonnée : %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3.</source>
+        <translation>%1 : %2 à %3.</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 dès %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>%1: lowest %2, highest %3.</source>
+        <translation>%1 : minimum %2, maximum %3.</translation>
+    </message>
+    <message>
+        <source>%1 (no evidence)</source>
+        <translation>%1 (pas une preuve)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1, 1 mark: %2.</source>
+        <translation>%1, 1 point : %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2 marks: %3.</source>
+        <translation>%1, %2 points : %3.</translation>
+    </message>
+    <message>
+        <source>first %1; last %2; lowest %3, highest %4</source>
+        <translation>premier %1 ; dernier %2 ; minimum %3, maximum %4</translation>
+    </message>
+    <message>
+        <source>Now on %1.</source>
+        <translation>Maintenant sur %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1.</source>
+        <translation>Dernier : %1.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, inside the target band.</source>
+        <translation>Dernier : %1, dans la bande cible.</translation>
+    </message>
+    <message>
+        <source>Latest: %1, outside the target band.</source>
+        <translation>Dernier : %1, hors de la bande cible.</translation>
+    </message>
+    <message>
+        <source>In %1: %2.</source>
+        <translation>En %1 : %2.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1 in %2.</source>
+        <translation>Choisi : %1 en %2.</translation>
     </message>
 </context>
 <context>
@@ -4866,10 +6462,6 @@
         <translation>Repos entre les courses, minutes (facultatif)</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>Jour (année-mois-jour)</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>Moins</translation>
     </message>
@@ -4928,6 +6520,10 @@
     <message>
         <source>Save the work</source>
         <translation>Enregistrer le travail</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>Jour, comme %1</translation>
     </message>
 </context>
 <context>
@@ -6016,10 +7612,6 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
         <translation>Arrêté. Rien n&apos;a été ajouté.</translation>
     </message>
     <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>Ce jour n&apos;existe pas. Année-mois-jour, comme 2026-03-30.</translation>
-    </message>
-    <message>
         <source>Read as the last file of this kind was.</source>
         <translation>Lu comme le dernier fichier de ce genre.</translation>
     </message>
@@ -6082,6 +7674,10 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <message>
         <source>%1 of %2</source>
         <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>Ce jour n&apos;existe pas. Écris-le comme %1.</translation>
     </message>
 </context>
 <context>
@@ -6294,6 +7890,21 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <message>
         <source>%1, %2, %3.</source>
         <translation>%1, %2, %3.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::OwnLadderViewModel</name>
+    <message>
+        <source>A ladder needs a rung.</source>
+        <translation>Une échelle demande un échelon.</translation>
+    </message>
+    <message>
+        <source>Training has been done on this rung. It stays.</source>
+        <translation>On s&apos;est entraîné sur cet échelon. Il reste.</translation>
+    </message>
+    <message>
+        <source>Give the ladder a name.</source>
+        <translation>Donne un nom à l&apos;échelle.</translation>
     </message>
 </context>
 <context>
@@ -6555,6 +8166,69 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <message>
         <source>It is left out: %1.</source>
         <translation>Il est laissé de côté : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SeasonLiftsViewModel</name>
+    <message>
+        <source>%1 × %2 · %3</source>
+        <translation>%1 × %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 rungs, from %2 to %3</source>
+        <translation>%1 échelons, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>rung %1 of %2: %3</source>
+        <translation>échelon %1 sur %2 : %3</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them; they take turns. A few that stay all season bring more than many.</source>
+        <translation>Une séance en contient %1 ; elles alternent. Peu d&apos;échelles gardées toute la saison valent mieux que beaucoup.</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them.</source>
+        <translation>Une séance en contient %1.</translation>
+    </message>
+    <message>
+        <source>No, typed only</source>
+        <translation>Non, saisi seulement</translation>
+    </message>
+    <message>
+        <source>%1 is out of the season. Its sets stay in the log.</source>
+        <translation>%1 sort de la saison. Ses séries restent au journal.</translation>
+    </message>
+    <message>
+        <source>%1 is in the season from today on.</source>
+        <translation>%1 est dans la saison dès aujourd&apos;hui.</translation>
+    </message>
+    <message>
+        <source>The order of the ladders is changed.</source>
+        <translation>L&apos;ordre des échelles est changé.</translation>
+    </message>
+    <message>
+        <source>%1, own</source>
+        <translation>%1, à moi</translation>
+    </message>
+    <message>
+        <source>%1 is changed.</source>
+        <translation>%1 : modifiée.</translation>
+    </message>
+    <message>
+        <source>%1 is deleted. Its sets stay in the log.</source>
+        <translation>%1 : supprimée. Ses séries restent au journal.</translation>
+    </message>
+    <message>
+        <source>Choose at least one day.</source>
+        <translation>Choisis au moins un jour.</translation>
+    </message>
+    <message>
+        <source>%1 is added.</source>
+        <translation>%1 : ajoutée.</translation>
+    </message>
+    <message>
+        <source>%1 is taken out of the plan.</source>
+        <translation>%1 est hors du plan.</translation>
     </message>
 </context>
 <context>

@@ -50,14 +50,6 @@
         <translation>名前</translation>
     </message>
     <message>
-        <source>Born (year-month-day)</source>
-        <translation>生年月日（年-月-日）</translation>
-    </message>
-    <message>
-        <source>2008-05-17</source>
-        <translation>2008-05-17</translation>
-    </message>
-    <message>
         <source>Body mass, %1 (optional)</source>
         <translation>体重、%1（任意）</translation>
     </message>
@@ -104,6 +96,10 @@
     <message>
         <source>Save</source>
         <translation>保存</translation>
+    </message>
+    <message>
+        <source>Born, like %1</source>
+        <translation>生年月日（例 %1）</translation>
     </message>
 </context>
 <context>
@@ -1649,6 +1645,310 @@
         <source>A primer, light and fast, by choice. It is no evidence.</source>
         <translation>任意の軽く速い刺激。根拠にはなりません。</translation>
     </message>
+    <message>
+        <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
+        <translation>同じ段の中でバーが速かった週には、%2、%1がシーズンの傾向より良好でした：%3、%4。</translation>
+    </message>
+    <message>
+        <source>It shows that they moved together, not that one caused the other.</source>
+        <translation>両者が連動したことを示すだけで、因果関係を示すものではありません。</translation>
+    </message>
+    <message>
+        <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
+        <translation>示されていません：同じ段の中でバーが速かったとき、%1は偶然を超えてシーズンの傾向より良くはなりませんでした（最良は%2：%3、%4）。</translation>
+    </message>
+    <message>
+        <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
+        <translation>最も強い関係は逆向きです：バーが速かったとき、%1のタイムは遅くなりました（%2）。</translation>
+    </message>
+    <message>
+        <source>That is no proof that there is no relation.</source>
+        <translation>関係がないことの証明ではありません。</translation>
+    </message>
+    <message>
+        <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
+        <translation>示されていません：傾向を除くと、バーまたはスプリントのタイムに変動がありませんでした。</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2, all in the same conditions.</source>
+        <translation>データ不足：あと%1（%2）、すべて同じ条件で必要です。</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, all in the same conditions.</source>
+        <translation>データ不足：あと%1、すべて同じ条件で必要です。</translation>
+    </message>
+    <message>
+        <source>Not enough: %1, on %2 (%3).</source>
+        <translation>データ不足：あと%1（%2、%3）が必要です。</translation>
+    </message>
+    <message>
+        <source>Not enough: %1 (%2).</source>
+        <translation>データ不足：あと%1（%2）が必要です。</translation>
+    </message>
+    <message>
+        <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
+        <translation>それぞれ別の週に数えられ、その週と前の4週間にバーの測定が必要です。</translation>
+    </message>
+    <message>
+        <source>rank correlation %1 over %2 and %3</source>
+        <translation>順位相関 %1（%2、%3）</translation>
+    </message>
+    <message>
+        <source>sprint times (each in its own conditions)</source>
+        <translation>スプリントのタイム（それぞれの条件内）</translation>
+    </message>
+    <message>
+        <source>sprint times (%1)</source>
+        <translation>スプリントのタイム（%1）</translation>
+    </message>
+    <message>
+        <source>in the same week</source>
+        <translation>同じ週</translation>
+    </message>
+    <message>
+        <source>chance alone gives as much in %1 of 100 such seasons</source>
+        <translation>偶然だけでも同様のシーズン100回中%1回で同程度になります</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>%1 未満</translation>
+    </message>
+    <message>
+        <source>%1 weeks later</source>
+        <translation>%1週間後</translation>
+    </message>
+    <message>
+        <source>%1 week later</source>
+        <translation>%1週後</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1週</translation>
+    </message>
+    <message>
+        <source>%1 week</source>
+        <translation>%1週</translation>
+    </message>
+    <message>
+        <source>%1 rungs</source>
+        <translation>%1段</translation>
+    </message>
+    <message>
+        <source>%1 rung</source>
+        <translation>%1段</translation>
+    </message>
+    <message>
+        <source>%1 more tests</source>
+        <translation>テスト%1回</translation>
+    </message>
+    <message>
+        <source>%1 more test</source>
+        <translation>テスト%1回</translation>
+    </message>
+    <message>
+        <source>%1 more rungs</source>
+        <translation>さらに%1段</translation>
+    </message>
+    <message>
+        <source>%1 more rung</source>
+        <translation>さらに%1段</translation>
+    </message>
+    <message>
+        <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
+        <translation>短い可動域ほどスプリントに転移しやすいというのはラダーの作業仮説で、賛否両方の根拠があります。一人の一シーズンでは決まりません。</translation>
+    </message>
+    <message>
+        <source>ankle</source>
+        <translation>足首</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>背中</translation>
+    </message>
+    <message>
+        <source>calf</source>
+        <translation>ふくらはぎ</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>肘</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>足</translation>
+    </message>
+    <message>
+        <source>groin</source>
+        <translation>鼠径部</translation>
+    </message>
+    <message>
+        <source>hamstring</source>
+        <translation>ハムストリング</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>股関節</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>膝</translation>
+    </message>
+    <message>
+        <source>neck</source>
+        <translation>首</translation>
+    </message>
+    <message>
+        <source>shin</source>
+        <translation>すね</translation>
+    </message>
+    <message>
+        <source>shoulder</source>
+        <translation>肩</translation>
+    </message>
+    <message>
+        <source>thigh</source>
+        <translation>太もも</translation>
+    </message>
+    <message>
+        <source>wrist</source>
+        <translation>手首</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>ミリ秒</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>秒</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>メートル</translation>
+    </message>
+    <message>
+        <source>metres per second</source>
+        <translation>メートル毎秒</translation>
+    </message>
+    <message>
+        <source>metres a second</source>
+        <translation>メートル毎秒</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>キログラム</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>ポンド</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>週</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies before the season has begun</source>
+        <translation>「%1」はシーズン開始前です</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; lies after the season&apos;s end</source>
+        <translation>「%1」はシーズン終了後です</translation>
+    </message>
+    <message>
+        <source>a season is at most %1 days long</source>
+        <translation>シーズンは最長%1日です</translation>
+    </message>
+    <message>
+        <source>a season needs at least one competition</source>
+        <translation>シーズンには少なくとも1つの試合が必要です</translation>
+    </message>
+    <message>
+        <source>mark at least one competition with &quot;main&quot;: true</source>
+        <translation>主要な試合が少なくとも1つ必要です（&quot;main&quot;: true）</translation>
+    </message>
+    <message>
+        <source>name at least one day of the week with lifts</source>
+        <translation>種目を行う曜日を少なくとも1日選んでください</translation>
+    </message>
+    <message>
+        <source>choose at least one ladder</source>
+        <translation>ラダーを少なくとも1つ選んでください</translation>
+    </message>
+    <message>
+        <source>no drop jumps under %1; leave this ladder out</source>
+        <translation>%1歳未満はドロップジャンプ禁止です。このラダーを外してください</translation>
+    </message>
+    <message>
+        <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
+        <translation>%1歳未満には筋力トレーニングを計画しません。指示に従えるおよそその年齢から参加します</translation>
+    </message>
+    <message>
+        <source>under 18 a guardian must have agreed before a plan is made</source>
+        <translation>18歳未満は計画の前に保護者の同意が必要です</translation>
+    </message>
+    <message>
+        <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
+        <translation>18歳未満の種目は週3日までです。日数を減らしてください</translation>
+    </message>
+    <message>
+        <source>under 18 lifting days must not follow each other; leave a day between</source>
+        <translation>18歳未満は連続した日に種目を行えません。間を1日空けてください</translation>
+    </message>
+    <message>
+        <source>the block ends before it begins</source>
+        <translation>終わりが始まりより前です</translation>
+    </message>
+    <message>
+        <source>the block must lie inside the season</source>
+        <translation>期間はシーズン内でなければなりません</translation>
+    </message>
+    <message>
+        <source>two blocks of the same kind share days; make one of them</source>
+        <translation>同じ種類の期間が重なっています。1つにまとめてください</translation>
+    </message>
+    <message>
+        <source>%1 minutes hold %2 primary lifts; choose fewer, or say why in lifts_per_session_override</source>
+        <translation>%1分には主要種目%2つが収まります。減らすか、lifts_per_session_override に理由を書いてください</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a longer range than the rung above it; longest range first</source>
+        <translation>「%1」の可動域が上の段より長いです。長いものから順に並べます</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has earlier phases than the rung above it</source>
+        <translation>「%1」の期が上の段より早いです</translation>
+    </message>
+    <message>
+        <source>the latest phase must not come before the earliest</source>
+        <translation>最も遅い期が最も早い期より前です</translation>
+    </message>
+    <message>
+        <source>there is no such rung</source>
+        <translation>その段はありません</translation>
+    </message>
+    <message>
+        <source>the ladder must join inside the season</source>
+        <translation>ラダーはシーズン内に加えなければなりません</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1</source>
+        <translation>書き込めません：%1</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>読み込めません：%1</translation>
+    </message>
+    <message>
+        <source>the report cannot be written here (%1); choose another folder</source>
+        <translation>ここには報告書を書き込めません（%1）。別のフォルダーを選んでください</translation>
+    </message>
+    <message>
+        <source>the report could not be finished (%1); free some space or choose another folder</source>
+        <translation>報告書を完成できませんでした（%1）。空きを増やすか別のフォルダーを選んでください</translation>
+    </message>
+    <message>
+        <source>the report could not be set; nothing was written</source>
+        <translation>報告書を組めませんでした。何も書き込まれていません</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceRow</name>
@@ -1774,16 +2074,16 @@
         <translation>整数で。</translation>
     </message>
     <message>
-        <source>Type a day, like 2026-03-30.</source>
-        <translation>2026-03-30 のように日を入力してください。</translation>
-    </message>
-    <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>その日はありません。2026-03-30 のように年-月-日で。</translation>
-    </message>
-    <message>
         <source>This cannot stay empty.</source>
         <translation>空欄にできません。</translation>
+    </message>
+    <message>
+        <source>Type a day, like %1.</source>
+        <translation>日付を入力してください（例 %1）。</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>その日付はありません。%1 のように入力してください。</translation>
     </message>
 </context>
 <context>
@@ -2198,14 +2498,6 @@
 <context>
     <name>ImportLook</name>
     <message>
-        <source>Day of all rows (year-month-day)</source>
-        <translation>全行の日（年-月-日）</translation>
-    </message>
-    <message>
-        <source>2026-03-30</source>
-        <translation>2026-03-30</translation>
-    </message>
-    <message>
         <source>As it will be read</source>
         <translation>読み取り結果</translation>
     </message>
@@ -2228,6 +2520,10 @@
     <message>
         <source>Columns</source>
         <translation>列</translation>
+    </message>
+    <message>
+        <source>Day of all rows, like %1</source>
+        <translation>全行の日付（例 %1）</translation>
     </message>
 </context>
 <context>
@@ -2634,10 +2930,6 @@
         <translation>テスト日の試技</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>日（年-月-日）</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>少なく</translation>
     </message>
@@ -2693,6 +2985,10 @@
         <source>Save the jumps</source>
         <translation>ジャンプを保存</translation>
     </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>日付（例 %1）</translation>
+    </message>
 </context>
 <context>
     <name>LadderPage</name>
@@ -2743,6 +3039,21 @@
     <message>
         <source>Both sides of the evidence</source>
         <translation>両側の根拠</translation>
+    </message>
+</context>
+<context>
+    <name>LadderRow</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1、%2</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 を変更</translation>
+    </message>
+    <message>
+        <source>%1 one place up</source>
+        <translation>%1 を1つ上へ</translation>
     </message>
 </context>
 <context>
@@ -2859,6 +3170,61 @@
     <message>
         <source>Save the set</source>
         <translation>セットを保存</translation>
+    </message>
+</context>
+<context>
+    <name>OwnLadderSheet</name>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>自分のラダー</translation>
+    </message>
+    <message>
+        <source>Change the ladder</source>
+        <translation>ラダーを変更</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>Rungs, longest range first</source>
+        <translation>段（可動域の長い順）</translation>
+    </message>
+    <message>
+        <source>Add a rung</source>
+        <translation>段を追加</translation>
+    </message>
+    <message>
+        <source>What kind of lift it is</source>
+        <translation>種目の性質</translation>
+    </message>
+    <message>
+        <source>Heavy: one such ladder steps in seven days</source>
+        <translation>高重量：7日間に進めるのは1つだけ</translation>
+    </message>
+    <message>
+        <source>Left and right apart</source>
+        <translation>左右別々</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests this ladder</source>
+        <translation>負荷のかかる部位：痛みがあればこのラダーは休み</translation>
+    </message>
+    <message>
+        <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
+        <translation>自分で決めた可動域や時間には出典がありません。負荷・年齢・痛みの規則は同じく適用されます。</translation>
+    </message>
+    <message>
+        <source>Delete this ladder</source>
+        <translation>このラダーを削除</translation>
+    </message>
+    <message>
+        <source>Put it into the season</source>
+        <translation>シーズンに加える</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>保存</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3404,929 @@
     <message>
         <source>The sensor</source>
         <translation>センサー</translation>
+    </message>
+</context>
+<context>
+    <name>ReportWords</name>
+    <message>
+        <source>SEASON REPORT</source>
+        <translation>シーズン報告</translation>
+    </message>
+    <message>
+        <source>Season report</source>
+        <translation>シーズン報告</translation>
+    </message>
+    <message>
+        <source>no medical advice</source>
+        <translation>医学的助言ではありません</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>%1 / %2 ページ</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>%1 ページ</translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation>%1年生まれ</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>%1まで</translation>
+    </message>
+    <message>
+        <source>weeks of the season</source>
+        <translation>シーズンの週</translation>
+    </message>
+    <message>
+        <source>planned training days done</source>
+        <translation>計画した練習日の実施</translation>
+    </message>
+    <message>
+        <source>sessions in the log</source>
+        <translation>記録された練習</translation>
+    </message>
+    <message>
+        <source>repetitions in the log</source>
+        <translation>記録された反復</translation>
+    </message>
+    <message>
+        <source>days lost</source>
+        <translation>失った日</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>経過</translation>
+    </message>
+    <message>
+        <source>The season ran %1, from %2 to %3.</source>
+        <translation>シーズンは%2から%3まで%1でした。</translation>
+    </message>
+    <message>
+        <source>Week %1 of %2: the season began on %3 and is planned to %4.</source>
+        <translation>第%1週（全%2週）：シーズンは%3に始まり、%4まで計画されています。</translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned training days were done.</source>
+        <translation>計画した練習日%2日のうち%1日を実施しました。</translation>
+    </message>
+    <message>
+        <source>%1 of 1 planned training day was done.</source>
+        <translation>計画した練習日1日のうち%1日を実施しました。</translation>
+    </message>
+    <message>
+        <source>%1 days were lost: %2.</source>
+        <translation>%1日を失いました：%2。</translation>
+    </message>
+    <message>
+        <source>1 day was lost: %1.</source>
+        <translation>1日を失いました：%1。</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all measured by a sensor.</source>
+        <translation>%1、%2、%3が記録されており、すべてセンサーで測定しました。</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, all typed in.</source>
+        <translation>%1、%2、%3が記録されており、すべて手入力です。</translation>
+    </message>
+    <message>
+        <source>%1 with %2 and %3 are in the log, %4 of them measured by a sensor.</source>
+        <translation>%1、%2、%3が記録されており、うち%4回はセンサーで測定しました。</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3 in %4; on %5 since %6.</source>
+        <translation>%1：%2から%3へ、%4。%6から%5。</translation>
+    </message>
+    <message>
+        <source>%1: on %2 since %3.</source>
+        <translation>%1：%3から%2。</translation>
+    </message>
+    <message>
+        <source>%1 became shorter on %2.</source>
+        <translation>%1が短くなった段：%2。</translation>
+    </message>
+    <message>
+        <source>%1 became longer on %2.</source>
+        <translation>%1が長くなった段：%2。</translation>
+    </message>
+    <message>
+        <source>No change of %1 beyond its day-to-day error on %2.</source>
+        <translation>%1に日々の誤差を超える変化がない段：%2。</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4 (wind %5 m/s), best of the first day %6 s.</source>
+        <translation>%1：%2、最高 %3 秒（%4、風 %5 m/s）、初日の最高 %6 秒。</translation>
+    </message>
+    <message>
+        <source>%1: %2; best %3 s on %4, best of the first day %5 s.</source>
+        <translation>%1：%2、最高 %3 秒（%4）、初日の最高 %5 秒。</translation>
+    </message>
+    <message>
+        <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
+        <translation>判断は%1回（%2）。従った%3回、選手が変更%4回、維持以外で未回答%5回。</translation>
+    </message>
+    <message>
+        <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
+        <translation>判断は1回（%1）。従った%2回、選手が変更%3回、維持以外で未回答%4回。</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
+        <translation>10段階で3以上の痛みが記録された日数：%1（%2）。</translation>
+    </message>
+    <message>
+        <source>Pain of 3 or more out of 10 was noted on %1.</source>
+        <translation>10段階で3以上の痛みが記録された日数：%1。</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 ms, typical error %4 ms)</source>
+        <translation>%1（%2 → %3 ms、典型誤差 %4 ms）</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1、左</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1、右</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1セット</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1セット</translation>
+    </message>
+    <message>
+        <source>%1 repetitions</source>
+        <translation>%1回</translation>
+    </message>
+    <message>
+        <source>1 repetition</source>
+        <translation>1回</translation>
+    </message>
+    <message>
+        <source>%1 changes of rung</source>
+        <translation>段の変更%1回</translation>
+    </message>
+    <message>
+        <source>1 change of rung</source>
+        <translation>段の変更1回</translation>
+    </message>
+    <message>
+        <source>%1 runs</source>
+        <translation>%1本</translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1本</translation>
+    </message>
+    <message>
+        <source>%1 hold</source>
+        <translation>維持%1回</translation>
+    </message>
+    <message>
+        <source>%1 step</source>
+        <translation>進む%1回</translation>
+    </message>
+    <message>
+        <source>%1 step back</source>
+        <translation>戻る%1回</translation>
+    </message>
+    <message>
+        <source>%1 ease</source>
+        <translation>軽くする%1回</translation>
+    </message>
+    <message>
+        <source>%1 rest</source>
+        <translation>休む%1回</translation>
+    </message>
+    <message>
+        <source>illness %1</source>
+        <translation>病気%1日</translation>
+    </message>
+    <message>
+        <source>travel %1</source>
+        <translation>移動%1日</translation>
+    </message>
+    <message>
+        <source>exams %1</source>
+        <translation>試験%1日</translation>
+    </message>
+    <message>
+        <source>injury %1</source>
+        <translation>けが%1日</translation>
+    </message>
+    <message>
+        <source>no reason given %1</source>
+        <translation>理由なし%1日</translation>
+    </message>
+    <message>
+        <source>Competitions</source>
+        <translation>競技会</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>日</translation>
+    </message>
+    <message>
+        <source>Competition</source>
+        <translation>競技会</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>格</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>結果</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>主要</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>これから</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>注意</translation>
+    </message>
+    <message>
+        <source>This report is no medical advice.</source>
+        <translation>この報告は医学的助言ではありません。</translation>
+    </message>
+    <message>
+        <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
+        <translation>有資格のコーチや医療者とともに行い、地域や施設の規則を優先してください。</translation>
+    </message>
+    <message>
+        <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
+        <translation>痛み、けが、妊娠：続ける前に医療者に確認してください。</translation>
+    </message>
+    <message>
+        <source>Under 18: with a guardian&apos;s consent and clearance.</source>
+        <translation>18歳未満：保護者の同意と許可が必要です。</translation>
+    </message>
+    <message>
+        <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
+        <translation>短い可動域の高重量：セーフティーバーを設定し、補助者を付けてください。</translation>
+    </message>
+    <message>
+        <source>Landings are limited: keep to the contacts planned for a session.</source>
+        <translation>着地は制限されています。計画した接地数を守ってください。</translation>
+    </message>
+    <message>
+        <source>Estimates of the one-repetition maximum are estimates.</source>
+        <translation>最大挙上重量の推定値は推定にすぎません。</translation>
+    </message>
+    <message>
+        <source>Target bands are starting values, for show: where a rung should lead, not a mark to be forced.</source>
+        <translation>目標帯は参考用の初期値です。段が向かう先であり、無理に達成する値ではありません。</translation>
+    </message>
+    <message>
+        <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
+        <translation>短い可動域の筋力がスプリントに転移しやすいというのは作業仮説で、賛否両方の根拠があります。</translation>
+    </message>
+    <message>
+        <source>Nothing here shows cause.</source>
+        <translation>ここに因果関係を示すものはありません。</translation>
+    </message>
+    <message>
+        <source>%1 ladder</source>
+        <translation>%1ラダー</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>段</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>計画</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>実際</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>セット</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>回数</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>負荷</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>自体重</translation>
+    </message>
+    <message>
+        <source>%1 against the target band</source>
+        <translation>%1と目標帯</translation>
+    </message>
+    <message>
+        <source>Within each rung</source>
+        <translation>各段の中で</translation>
+    </message>
+    <message>
+        <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
+        <translation>開始：最初の3回の平均、最新：最後の3回の平均。典型誤差の1.35倍から変化とみなします。</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>練習</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>開始</translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation>最新</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>変化</translation>
+    </message>
+    <message>
+        <source>Typical error</source>
+        <translation>典型誤差</translation>
+    </message>
+    <message>
+        <source>Target band</source>
+        <translation>目標帯</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>quicker</source>
+        <translation>速くなった</translation>
+    </message>
+    <message>
+        <source>slower</source>
+        <translation>遅くなった</translation>
+    </message>
+    <message>
+        <source>no clear change</source>
+        <translation>明確な変化なし</translation>
+    </message>
+    <message>
+        <source>%1: load and velocity</source>
+        <translation>%1：負荷と速度</translation>
+    </message>
+    <message>
+        <source>No line: %1.</source>
+        <translation>直線なし：%1。</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of %1 sessions on this rung, %2 points, a robust line.</source>
+        <translation>この段の練習%1回で各負荷の最速の反復、%2点、頑健な直線。</translation>
+    </message>
+    <message>
+        <source>The fastest repetition at each load of 1 session on this rung, %1 points, a robust line.</source>
+        <translation>この段の練習1回で各負荷の最速の反復、%1点、頑健な直線。</translation>
+    </message>
+    <message>
+        <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
+        <translation>この種目には1RM時の速度の公表値がないため、1RMは示しません。</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
+        <translation>推定1RM %1（95 %：%2〜%3）、直線が %4 m/s になる点（%5）。</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
+        <translation>推定1RM %1、直線が %2 m/s になる点（%3）。</translation>
+    </message>
+    <message>
+        <source>An estimate is an estimate.</source>
+        <translation>推定は推定です。</translation>
+    </message>
+    <message>
+        <source>Decisions and their reasons</source>
+        <translation>判断とその理由</translation>
+    </message>
+    <message>
+        <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
+        <translation>連続する維持と休みは最後の理由とともに1行にまとめ、維持では満たさなかった項目だけを示します。</translation>
+    </message>
+    <message>
+        <source>Every decision with all its numbers stands in the tables.</source>
+        <translation>すべての判断と数値は表にあります。</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>ラダー</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>判断</translation>
+    </message>
+    <message>
+        <source>Reason and evidence</source>
+        <translation>理由と根拠</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>回答</translation>
+    </message>
+    <message>
+        <source>Evidence: %1.</source>
+        <translation>根拠：%1。</translation>
+    </message>
+    <message>
+        <source>%1: met</source>
+        <translation>%1：達成</translation>
+    </message>
+    <message>
+        <source>%1: not met</source>
+        <translation>%1：未達成</translation>
+    </message>
+    <message>
+        <source>%1 followed, %2 open</source>
+        <translation>従った%1、未回答%2</translation>
+    </message>
+    <message>
+        <source>followed</source>
+        <translation>従った</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>まだ</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>変更</translation>
+    </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1（%2回）</translation>
+    </message>
+    <message>
+        <source>Hold at %1</source>
+        <translation>維持：%1</translation>
+    </message>
+    <message>
+        <source>Ease at %1</source>
+        <translation>軽くする：%1</translation>
+    </message>
+    <message>
+        <source>Rest at %1</source>
+        <translation>休む：%1</translation>
+    </message>
+    <message>
+        <source>Step, %1 to %2</source>
+        <translation>進む、%1から%2へ</translation>
+    </message>
+    <message>
+        <source>Step back, %1 to %2</source>
+        <translation>戻る、%1から%2へ</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>維持</translation>
+    </message>
+    <message>
+        <source>Ease</source>
+        <translation>軽くする</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>休む</translation>
+    </message>
+    <message>
+        <source>Sprint times</source>
+        <translation>スプリントタイム</translation>
+    </message>
+    <message>
+        <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
+        <translation>比較できるのは同じテストのタイムだけです。風・路面・シューズを併記します。</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>いつ</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>最高</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>風</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>走路</translation>
+    </message>
+    <message>
+        <source>Shoes</source>
+        <translation>シューズ</translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation>計時</translation>
+    </message>
+    <message>
+        <source>Run-in</source>
+        <translation>助走</translation>
+    </message>
+    <message>
+        <source>Other times (wind, m/s)</source>
+        <translation>他のタイム（風、m/s）</translation>
+    </message>
+    <message>
+        <source>%1, race</source>
+        <translation>%1、試合</translation>
+    </message>
+    <message>
+        <source>flying %1 m</source>
+        <translation>加速走 %1 m</translation>
+    </message>
+    <message>
+        <source>%1: speed by the splits</source>
+        <translation>%1：通過タイムによる速度</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>本数</translation>
+    </message>
+    <message>
+        <source>Top speed, m/s</source>
+        <translation>最高速度、m/s</translation>
+    </message>
+    <message>
+        <source>Fit within, ms</source>
+        <translation>当てはめ、ms</translation>
+    </message>
+    <message>
+        <source>Power, W/kg</source>
+        <translation>パワー、W/kg</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>除外</translation>
+    </message>
+    <message>
+        <source>Speed over the way on %1, and how far each split lies from the curve</source>
+        <translation>%1の距離と速度、各通過タイムの曲線からのずれ</translation>
+    </message>
+    <message>
+        <source>%1: no curve, %2</source>
+        <translation>%1：曲線なし、%2</translation>
+    </message>
+    <message>
+        <source>Without force and power: %1</source>
+        <translation>力とパワーなし：%1</translation>
+    </message>
+    <message>
+        <source>The run with the greatest top speed stands for its time.</source>
+        <translation>最高速度が最も大きい1本でその日を代表します。</translation>
+    </message>
+    <message>
+        <source>± is one standard error.</source>
+        <translation>±は標準誤差1つ分です。</translation>
+    </message>
+    <message>
+        <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
+        <translation>F0とパワー：空気抵抗を含む、体重1kg当たりの最大の水平方向の力とパワー。</translation>
+    </message>
+    <message>
+        <source>A flying start gives none of these.</source>
+        <translation>加速走からはこれらは得られません。</translation>
+    </message>
+    <message>
+        <source>Track by week</source>
+        <translation>週ごとのトラック</translation>
+    </message>
+    <message>
+        <source>Fast metres: metres at 90 and 95 % of the best speed of the 12 months before.</source>
+        <translation>高速の距離：過去12か月の最高速度の90 %と95 %以上の距離。</translation>
+    </message>
+    <message>
+        <source>A week above 1.3 times the mean of the four before it is said.</source>
+        <translation>前の4週平均の1.3倍を超えた週を示します。</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>週</translation>
+    </message>
+    <message>
+        <source>week %1, %2</source>
+        <translation>第%1週、%2</translation>
+    </message>
+    <message>
+        <source>week %1</source>
+        <translation>%1週</translation>
+    </message>
+    <message>
+        <source>Sprint days</source>
+        <translation>スプリントの日</translation>
+    </message>
+    <message>
+        <source>Metres</source>
+        <translation>距離</translation>
+    </message>
+    <message>
+        <source>At 90 %</source>
+        <translation>90 %以上</translation>
+    </message>
+    <message>
+        <source>At 95 %</source>
+        <translation>95 %以上</translation>
+    </message>
+    <message>
+        <source>Resisted</source>
+        <translation>牽引</translation>
+    </message>
+    <message>
+        <source>Hill</source>
+        <translation>坂</translation>
+    </message>
+    <message>
+        <source>Contacts</source>
+        <translation>接地数</translation>
+    </message>
+    <message>
+        <source>More than usual</source>
+        <translation>普段より多い</translation>
+    </message>
+    <message>
+        <source>* Part of it is estimated: runs without splits, or work counted by its effort.</source>
+        <translation>* 一部は推定です：通過タイムのない走り、または努力度で数えた練習。</translation>
+    </message>
+    <message>
+        <source>Work on the track</source>
+        <translation>トラックの練習</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>種類</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>努力度</translation>
+    </message>
+    <message>
+        <source>sled %1</source>
+        <translation>そり %1</translation>
+    </message>
+    <message>
+        <source>slope %1 %</source>
+        <translation>傾斜 %1 %</translation>
+    </message>
+    <message>
+        <source>best %1 s</source>
+        <translation>最高 %1 秒</translation>
+    </message>
+    <message>
+        <source>best %1 s %2</source>
+        <translation>最高 %1 秒 %2</translation>
+    </message>
+    <message>
+        <source>wind %1 m/s</source>
+        <translation>風 %1 m/s</translation>
+    </message>
+    <message>
+        <source>run-in %1 m</source>
+        <translation>助走 %1 m</translation>
+    </message>
+    <message>
+        <source>sprints</source>
+        <translation>スプリント</translation>
+    </message>
+    <message>
+        <source>flying</source>
+        <translation>加速走</translation>
+    </message>
+    <message>
+        <source>resisted</source>
+        <translation>負荷走</translation>
+    </message>
+    <message>
+        <source>hill</source>
+        <translation>坂</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>軽め</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>トラック</translation>
+    </message>
+    <message>
+        <source>indoor</source>
+        <translation>室内</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>芝</translation>
+    </message>
+    <message>
+        <source>spikes</source>
+        <translation>スパイク</translation>
+    </message>
+    <message>
+        <source>flats</source>
+        <translation>フラット</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>手動</translation>
+    </message>
+    <message>
+        <source>gates</source>
+        <translation>光電管</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>動画</translation>
+    </message>
+    <message>
+        <source>electronic</source>
+        <translation>電気計時</translation>
+    </message>
+    <message>
+        <source>Jumps</source>
+        <translation>ジャンプ</translation>
+    </message>
+    <message>
+        <source>Jump</source>
+        <translation>跳躍</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>台</translation>
+    </message>
+    <message>
+        <source>Contact, median</source>
+        <translation>接地、中央値</translation>
+    </message>
+    <message>
+        <source>Best height or distance</source>
+        <translation>最高の高さまたは距離</translation>
+    </message>
+    <message>
+        <source>Best reactive strength</source>
+        <translation>最高の反応筋力</translation>
+    </message>
+    <message>
+        <source>Reactive strength: jump height over contact time.</source>
+        <translation>反応筋力：跳躍高を接地時間で割った値。</translation>
+    </message>
+    <message>
+        <source>drop jump</source>
+        <translation>ドロップジャンプ</translation>
+    </message>
+    <message>
+        <source>standing long jump</source>
+        <translation>立ち幅跳び</translation>
+    </message>
+    <message>
+        <source>standing triple jump</source>
+        <translation>立ち三段跳び</translation>
+    </message>
+    <message>
+        <source>counter-movement jump</source>
+        <translation>反動ジャンプ</translation>
+    </message>
+    <message>
+        <source>%1 bounds</source>
+        <translation>バウンディング%1回</translation>
+    </message>
+    <message>
+        <source>Did it work?</source>
+        <translation>効果はあったか？</translation>
+    </message>
+    <message>
+        <source>Not judged: %1</source>
+        <translation>判定なし：%1</translation>
+    </message>
+    <message>
+        <source>The bar within each rung beside the sprint against the season&apos;s trend, week by week.</source>
+        <translation>各段でのバーと、シーズンの傾向に対するスプリントを週ごとに並べます。</translation>
+    </message>
+    <message>
+        <source>Times as they are would always go together: ranges grow shorter and summer comes.</source>
+        <translation>そのままのタイムは必ず連動します。可動域は短くなり、夏が来るからです。</translation>
+    </message>
+    <message>
+        <source>Sprint</source>
+        <translation>スプリント</translation>
+    </message>
+    <message>
+        <source>Weeks with both</source>
+        <translation>両方ある週</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>必要</translation>
+    </message>
+    <message>
+        <source>Rungs</source>
+        <translation>段</translation>
+    </message>
+    <message>
+        <source>Rank correlation</source>
+        <translation>順位相関</translation>
+    </message>
+    <message>
+        <source>95 %, for show</source>
+        <translation>95 %（参考）</translation>
+    </message>
+    <message>
+        <source>Chance reaches</source>
+        <translation>偶然の範囲</translation>
+    </message>
+    <message>
+        <source>the same week</source>
+        <translation>同じ週</translation>
+    </message>
+    <message>
+        <source>This is no proof of cause.</source>
+        <translation>これは原因の証明ではありません。</translation>
+    </message>
+    <message>
+        <source>Planned against done</source>
+        <translation>計画と実施</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>期</translation>
+    </message>
+    <message>
+        <source>From – to</source>
+        <translation>期間</translation>
+    </message>
+    <message>
+        <source>Days planned</source>
+        <translation>計画日数</translation>
+    </message>
+    <message>
+        <source>Days done</source>
+        <translation>実施日数</translation>
+    </message>
+    <message>
+        <source>Sets planned</source>
+        <translation>計画セット</translation>
+    </message>
+    <message>
+        <source>Sets done</source>
+        <translation>実施セット</translation>
+    </message>
+    <message>
+        <source>Days lost</source>
+        <translation>失った日</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>理由</translation>
+    </message>
+    <message>
+        <source>illness</source>
+        <translation>病気</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>移動</translation>
+    </message>
+    <message>
+        <source>exams</source>
+        <translation>試験</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>けが</translation>
+    </message>
+    <message>
+        <source>Pain noted</source>
+        <translation>記録された痛み</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>痛み</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>部位</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%2 の %1</translation>
     </message>
 </context>
 <context>
@@ -3273,10 +4562,6 @@
         <translation>競技会</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>日（年-月-日）</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>少なく</translation>
     </message>
@@ -3335,6 +4620,140 @@
     <message>
         <source>Save the run</source>
         <translation>走りを保存</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>日付（例 %1）</translation>
+    </message>
+</context>
+<context>
+    <name>RungFormWords</name>
+    <message>
+        <source>This is no height of a box.</source>
+        <translation>台の高さではありません。</translation>
+    </message>
+    <message>
+        <source>leads to %1</source>
+        <translation>目標 %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1～%2</translation>
+    </message>
+    <message>
+        <source>The longer range stands here.</source>
+        <translation>ここには長いほうの可動域を入れます。</translation>
+    </message>
+    <message>
+        <source>The later time stands here.</source>
+        <translation>ここには遅いほうの時間を入れます。</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>終わりが始まりより前です。</translation>
+    </message>
+</context>
+<context>
+    <name>RungSheet</name>
+    <message>
+        <source>A new rung</source>
+        <translation>新しい段</translation>
+    </message>
+    <message>
+        <source>Change the rung</source>
+        <translation>段を変更</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>Range from, %1</source>
+        <translation>可動域 最小（%1）</translation>
+    </message>
+    <message>
+        <source>to, %1</source>
+        <translation>最大（%1）</translation>
+    </message>
+    <message>
+        <source>Should lead to, from ms</source>
+        <translation>目標 最小（ms）</translation>
+    </message>
+    <message>
+        <source>to, ms</source>
+        <translation>最大（ms）</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>セット</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>回数</translation>
+    </message>
+    <message>
+        <source>Rest, seconds</source>
+        <translation>休息（秒）</translation>
+    </message>
+    <message>
+        <source>Box, %1 (optional)</source>
+        <translation>台、%1（任意）</translation>
+    </message>
+    <message>
+        <source>Begins, at the earliest, in</source>
+        <translation>開始は早くて</translation>
+    </message>
+    <message>
+        <source>Is left, at the latest, at the end of</source>
+        <translation>終了は遅くとも次の期の終わり</translation>
+    </message>
+    <message>
+        <source>First load here, % of the last load on the rung before</source>
+        <translation>最初の負荷（前の段の最後の負荷に対する%）</translation>
+    </message>
+    <message>
+        <source>Probe load, % of what the rung allows (0 for body mass)</source>
+        <translation>確認セットの負荷（段の許容量に対する%、自重は0）</translation>
+    </message>
+    <message>
+        <source>How the bar moves: what the sensor looks for</source>
+        <translation>バーの動き：センサーが探す動作</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>必要な器具</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>バー</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>ラック</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>ピン</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>ブロック</translation>
+    </message>
+    <message>
+        <source>Take this rung out</source>
+        <translation>この段を外す</translation>
+    </message>
+    <message>
+        <source>Some of it cannot be taken yet: look above.</source>
+        <translation>まだ使えない項目があります。上を確認してください。</translation>
+    </message>
+    <message>
+        <source>Keep the rung</source>
+        <translation>段を保存</translation>
     </message>
 </context>
 <context>
@@ -3470,6 +4889,14 @@
         <source>Add this box</source>
         <translation>この台を追加</translation>
     </message>
+    <message>
+        <source>Lifts</source>
+        <translation>種目</translation>
+    </message>
+    <message>
+        <source>Ladders and other lifts</source>
+        <translation>ラダーとその他の種目</translation>
+    </message>
 </context>
 <context>
     <name>SeasonFormWords</name>
@@ -3485,6 +4912,41 @@
         <source>Choose at least one lift.</source>
         <translation>1種目以上選んでください。</translation>
     </message>
+    <message>
+        <source>The competition comes after the season&apos;s first day.</source>
+        <translation>試合はシーズン初日より後でなければなりません。</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonLiftsSheet</name>
+    <message>
+        <source>Lifts of the season</source>
+        <translation>シーズンの種目</translation>
+    </message>
+    <message>
+        <source>A ladder of your own</source>
+        <translation>自分のラダー</translation>
+    </message>
+    <message>
+        <source>Beside the ladders</source>
+        <translation>ラダー以外</translation>
+    </message>
+    <message>
+        <source>Hip thrusts, hamstring work, upper body, throws: logged and counted as load, never stepped.</source>
+        <translation>ヒップスラスト、ハムストリング、上半身、投げ：記録して負荷に数えますが、段はありません。</translation>
+    </message>
+    <message>
+        <source>Add a lift beside the ladders</source>
+        <translation>ラダー以外の種目を追加</translation>
+    </message>
+    <message>
+        <source>Begin with a copy of</source>
+        <translation>コピー元を選ぶ</translation>
+    </message>
+    <message>
+        <source>Everything in it can be changed: names, ranges, boxes, times, phases.</source>
+        <translation>名前、可動域、台、時間、期、すべて変更できます。</translation>
+    </message>
 </context>
 <context>
     <name>SeasonSheet</name>
@@ -3499,10 +4961,6 @@
     <message>
         <source>club championship</source>
         <translation>クラブ選手権</translation>
-    </message>
-    <message>
-        <source>Day of the main competition (year-month-day)</source>
-        <translation>主要競技会の日（年-月-日）</translation>
     </message>
     <message>
         <source>First day of the season</source>
@@ -3551,6 +5009,57 @@
     <message>
         <source>Lay out the season</source>
         <translation>シーズンを組む</translation>
+    </message>
+    <message>
+        <source>Day of the main competition</source>
+        <translation>主要な試合の日</translation>
+    </message>
+</context>
+<context>
+    <name>SecondarySheet</name>
+    <message>
+        <source>A lift beside the ladders</source>
+        <translation>ラダー以外の種目</translation>
+    </message>
+    <message>
+        <source>Change the lift</source>
+        <translation>種目を変更</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>hip thrust</source>
+        <translation>ヒップスラスト</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>曜日</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>セット</translation>
+    </message>
+    <message>
+        <source>Repetitions</source>
+        <translation>回数</translation>
+    </message>
+    <message>
+        <source>What it loads: pain there rests it</source>
+        <translation>負荷のかかる部位：痛みがあれば休み</translation>
+    </message>
+    <message>
+        <source>Moves like</source>
+        <translation>動きが似ている種目</translation>
+    </message>
+    <message>
+        <source>Take it out of the plan</source>
+        <translation>計画から外す</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>保存</translation>
     </message>
 </context>
 <context>
@@ -4014,6 +5523,93 @@
     <message>
         <source>Done</source>
         <translation>完了</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenWords</name>
+    <message>
+        <source>week %1</source>
+        <translation>%1週</translation>
+    </message>
+    <message>
+        <source>week %1 to %2</source>
+        <translation>第%1週から第%2週</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 %2から%3</translation>
+    </message>
+    <message>
+        <source>Across: %1.</source>
+        <translation>横軸：%1。</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>縦軸：%1。</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3.</source>
+        <translation>%1：%2から%3。</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%2から%1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>%1: lowest %2, highest %3.</source>
+        <translation>%1：最小%2、最大%3。</translation>
+    </message>
+    <message>
+        <source>%1 (no evidence)</source>
+        <translation>%1（根拠外）</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 は %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 を %2</translation>
+    </message>
+    <message>
+        <source>%1, 1 mark: %2.</source>
+        <translation>%1、1点：%2。</translation>
+    </message>
+    <message>
+        <source>%1, %2 marks: %3.</source>
+        <translation>%1、%2点：%3。</translation>
+    </message>
+    <message>
+        <source>first %1; last %2; lowest %3, highest %4</source>
+        <translation>最初 %1、最後 %2、最小 %3、最大 %4</translation>
+    </message>
+    <message>
+        <source>Now on %1.</source>
+        <translation>現在は %1。</translation>
+    </message>
+    <message>
+        <source>Latest: %1.</source>
+        <translation>最新：%1。</translation>
+    </message>
+    <message>
+        <source>Latest: %1, inside the target band.</source>
+        <translation>最新：%1、目標帯の中。</translation>
+    </message>
+    <message>
+        <source>Latest: %1, outside the target band.</source>
+        <translation>最新：%1、目標帯の外。</translation>
+    </message>
+    <message>
+        <source>In %1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>Chosen: %1 in %2.</source>
+        <translation>選択：%2 の %1。</translation>
     </message>
 </context>
 <context>
@@ -4866,10 +6462,6 @@
         <translation>本間の休憩、分（任意）</translation>
     </message>
     <message>
-        <source>Day (year-month-day)</source>
-        <translation>日（年-月-日）</translation>
-    </message>
-    <message>
         <source>Less</source>
         <translation>少なく</translation>
     </message>
@@ -4928,6 +6520,10 @@
     <message>
         <source>Save the work</source>
         <translation>練習を保存</translation>
+    </message>
+    <message>
+        <source>Day, like %1</source>
+        <translation>日付（例 %1）</translation>
     </message>
 </context>
 <context>
@@ -6016,10 +7612,6 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
         <translation>停止しました。何も追加していません。</translation>
     </message>
     <message>
-        <source>There is no such day. Year-month-day, like 2026-03-30.</source>
-        <translation>その日はありません。2026-03-30 のように年-月-日で。</translation>
-    </message>
-    <message>
         <source>Read as the last file of this kind was.</source>
         <translation>前回の同種ファイルと同じ読み方です。</translation>
     </message>
@@ -6082,6 +7674,10 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
     <message>
         <source>%1 of %2</source>
         <translation>%2 の %1</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it like %1.</source>
+        <translation>その日付はありません。%1 のように入力してください。</translation>
     </message>
 </context>
 <context>
@@ -6294,6 +7890,21 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
     <message>
         <source>%1, %2, %3.</source>
         <translation>%1、%2、%3。</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::OwnLadderViewModel</name>
+    <message>
+        <source>A ladder needs a rung.</source>
+        <translation>ラダーには段が必要です。</translation>
+    </message>
+    <message>
+        <source>Training has been done on this rung. It stays.</source>
+        <translation>この段では練習済みです。外せません。</translation>
+    </message>
+    <message>
+        <source>Give the ladder a name.</source>
+        <translation>ラダーに名前を付けてください。</translation>
     </message>
 </context>
 <context>
@@ -6555,6 +8166,69 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
     <message>
         <source>It is left out: %1.</source>
         <translation>除外：%1。</translation>
+    </message>
+</context>
+<context>
+    <name>fleetrung::views::SeasonLiftsViewModel</name>
+    <message>
+        <source>%1 × %2 · %3</source>
+        <translation>%1 × %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 rungs, from %2 to %3</source>
+        <translation>%1段、%2から%3まで</translation>
+    </message>
+    <message>
+        <source>rung %1 of %2: %3</source>
+        <translation>%2段中%1段目：%3</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them; they take turns. A few that stay all season bring more than many.</source>
+        <translation>1回の練習に入るのは%1つで、交代で行います。少数をシーズン通して続けるほうが効果的です。</translation>
+    </message>
+    <message>
+        <source>A session holds %1 of them.</source>
+        <translation>1回の練習に入るのは%1つです。</translation>
+    </message>
+    <message>
+        <source>No, typed only</source>
+        <translation>なし（手入力のみ）</translation>
+    </message>
+    <message>
+        <source>%1 is out of the season. Its sets stay in the log.</source>
+        <translation>%1 をシーズンから外しました。セットの記録は残ります。</translation>
+    </message>
+    <message>
+        <source>%1 is in the season from today on.</source>
+        <translation>%1 が今日からシーズンに入りました。</translation>
+    </message>
+    <message>
+        <source>The order of the ladders is changed.</source>
+        <translation>ラダーの順番を変えました。</translation>
+    </message>
+    <message>
+        <source>%1, own</source>
+        <translation>%1（自作）</translation>
+    </message>
+    <message>
+        <source>%1 is changed.</source>
+        <translation>%1 を変更しました。</translation>
+    </message>
+    <message>
+        <source>%1 is deleted. Its sets stay in the log.</source>
+        <translation>%1 を削除しました。セットの記録は残ります。</translation>
+    </message>
+    <message>
+        <source>Choose at least one day.</source>
+        <translation>1日以上選んでください。</translation>
+    </message>
+    <message>
+        <source>%1 is added.</source>
+        <translation>%1 を追加しました。</translation>
+    </message>
+    <message>
+        <source>%1 is taken out of the plan.</source>
+        <translation>%1 を計画から外しました。</translation>
     </message>
 </context>
 <context>

@@ -101,6 +101,7 @@ void AppViewModel::handOutCalendar()
             if (!place)
                 return sayProblem(place.error());
             say(tr("The calendar is in %1").arg(*place));
+            offer({*place});
         });
 }
 

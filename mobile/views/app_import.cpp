@@ -16,12 +16,12 @@ void AppViewModel::connectImport()
             names += files_.names(QLatin1String(ending));
         import_.showFiles(names, files_.place);
     });
-    connect(&import_, &ImportViewModel::fileAsked, this, [this](const QString& name) {
+    connect(&import_, &ImportViewModel::fileAsked, this, [this](const QString& name, int serial) {
         using Opened = Expected<std::shared_ptr<const importing::Table>>;
         log_->run(
             this, [files = files_, name](Logbook&) { return openImport(files, name); },
-            [this](Opened opened) {
-                if (!import_.working()) // stopped meanwhile
+            [this, serial](Opened opened) {
+                if (!import_.awaits(serial))
                     return;
                 if (!opened)
                     return import_.showFailure(opened.error());

@@ -5,6 +5,7 @@
 #include "engine/report/csv_tables.hpp"
 #include "mobile/pdf/season_pdf.hpp"
 #include "mobile/views/app_view_model.hpp"
+#include "mobile/views/report_words.hpp"
 
 namespace fleetrung::views
 {
@@ -21,11 +22,12 @@ pdf::PageSize paperOf(const QLocale& locale)
     return letter ? pdf::PageSize::Letter : pdf::PageSize::A4;
 }
 
-Expected<QByteArray> pdfBytes(const report::SeasonReport& report, pdf::PageSize paper, pdf::Units units)
+Expected<QByteArray> pdfBytes(const report::SeasonReport& report, pdf::PageSize paper, pdf::Units units,
+                              const pdf::Wording& wording)
 {
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("report.pdf"));
-    if (const auto written = pdf::writeSeasonPdf(report, path, paper, units); !written)
+    if (const auto written = pdf::writeSeasonPdf(report, path, paper, units, wording); !written)
         return tl::unexpected(written.error());
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
@@ -51,6 +53,12 @@ QString AppViewModel::seasonWords() const
     return tr("%1, %2", "season, athlete").arg(season_.name(), bench_.athleteName());
 }
 
+void AppViewModel::offer(const QStringList& places)
+{
+    if (files_.offer)
+        files_.offer(places);
+}
+
 void AppViewModel::handOutReport()
 {
     const auto id = athlete();
@@ -61,12 +69,12 @@ void AppViewModel::handOutReport()
     const auto units = shown.typedInPounds() ? pdf::Units::PoundsAndInches : pdf::Units::Metric;
     log_->run(
         this,
-        [who = *id, season = *shownSeason_, today = clock_.today(), units,
+        [who = *id, season = *shownSeason_, today = clock_.today(), units, wording = reportWording(shown),
          paper = paperOf(preferences_->locale())](const Logbook& logbook) -> Expected<QByteArray> {
             const auto report = logbook.seasonReport(who, season, today);
             if (!report)
                 return tl::unexpected(report.error());
-            return pdfBytes(*report, paper, units);
+            return pdfBytes(*report, paper, units, wording);
         },
         [this, name = fileName(seasonWords(), QStringLiteral("pdf"))](const Expected<QByteArray>& document) {
             if (!document)
@@ -75,6 +83,7 @@ void AppViewModel::handOutReport()
             if (!place)
                 return sayProblem(place.error());
             say(tr("The report is in %1").arg(*place));
+            offer({*place});
         });
 }
 
@@ -92,12 +101,17 @@ void AppViewModel::handOutTables()
         [this, folder = folderName(seasonWords())](const Expected<NamedBytes>& tables) {
             if (!tables)
                 return sayProblem(tables.error());
-            for (const auto& [name, bytes] : *tables)
-                if (const auto place = files_.hand(folder + QLatin1Char('/') + name, bytes); !place)
+            QStringList places;
+            for (const auto& [name, bytes] : *tables) {
+                const auto place = files_.hand(folder + QLatin1Char('/') + name, bytes);
+                if (!place)
                     return sayProblem(place.error());
+                places += *place;
+            }
             say(tr("%1 tables in %2; data_dictionary.csv explains each column")
                     .arg(tables->size())
                     .arg(files_.place + QLatin1Char('/') + folder));
+            offer(places);
         });
 }
 

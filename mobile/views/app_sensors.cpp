@@ -129,6 +129,7 @@ void AppViewModel::handOutMap(const QString& key)
     if (!where)
         return sayProblem(where.error());
     say(tr("The sensor map is in %1").arg(*where));
+    offer({*where});
 }
 
 void AppViewModel::takeInMap(const QString& file)

@@ -1,5 +1,7 @@
 #include "mobile/views/app_view_model.hpp"
 
+#include "mobile/views/engine_words.hpp"
+
 namespace fleetrung::views
 {
 
@@ -7,8 +9,9 @@ using logbook::Logbook;
 
 AppViewModel::AppViewModel(Preferences* preferences, LogThread* log, DayClock clock, QObject* parent)
     : QObject(parent), preferences_(preferences), log_(log), clock_(clock), bench_(preferences), doneSets_(preferences),
-      ladder_(preferences), season_(preferences), track_(preferences), trackWork_(preferences), trends_(preferences),
-      squad_(preferences), squadDay_(preferences), desk_(preferences), import_(preferences)
+      ladder_(preferences), season_(preferences), seasonLifts_(preferences), track_(preferences),
+      trackWork_(preferences), trends_(preferences), squad_(preferences), squadDay_(preferences), desk_(preferences),
+      import_(preferences)
 {
     connect(preferences, &Preferences::languageChanged, this, [this] {
         refresh();
@@ -73,6 +76,7 @@ void AppViewModel::showPages(const Expected<AthletePages>& pages)
     doneSets_.show(pages->done);
     ladder_.show(pages->ladder);
     season_.show(pages->season);
+    seasonLifts_.show(pages->season);
     shownSeason_ = pages->seasonId;
     track_.show(pages->name, clock_.today(), pages->runs, pages->jumps);
     readTrackWork();
@@ -92,7 +96,7 @@ void AppViewModel::say(const QString& text, Undo undo)
 
 void AppViewModel::sayProblem(const Error& error)
 {
-    notice_ = QString::fromStdString(describe(error));
+    notice_ = errorText(error);
     problem_ = true;
     undo_ = {};
     emit noticeChanged();
@@ -249,17 +253,18 @@ void AppViewModel::connectLadder()
 
 void AppViewModel::connectSeason()
 {
-    connect(&season_, &SeasonViewModel::seasonChanged, this,
-            [this](const season::SeasonSetup& setup, const season::SeasonSetup& before, const QString& said) {
-                if (!shownSeason_)
-                    return;
-                const auto put = [](const Identifier& id, const season::SeasonSetup& what) {
-                    return [id, what](Logbook& logbook) { return logbook.changeSeason(id, what); };
-                };
-                write([change = put(*shownSeason_, setup),
-                       id = *shownSeason_](Logbook& logbook) { return change(logbook).map([id] { return id; }); },
-                      said, [put, before](const Identifier& id) -> Undo { return put(id, before); });
-            });
+    const auto keep = [this](const season::SeasonSetup& setup, const season::SeasonSetup& before, const QString& said) {
+        if (!shownSeason_)
+            return;
+        const auto put = [](const Identifier& id, const season::SeasonSetup& what) {
+            return [id, what](Logbook& logbook) { return logbook.changeSeason(id, what); };
+        };
+        write([change = put(*shownSeason_, setup),
+               id = *shownSeason_](Logbook& logbook) { return change(logbook).map([id] { return id; }); },
+              said, [put, before](const Identifier& id) -> Undo { return put(id, before); });
+    };
+    connect(&season_, &SeasonViewModel::seasonChanged, this, keep);
+    connect(&seasonLifts_, &SeasonLiftsViewModel::seasonChanged, this, keep);
 }
 
 } // namespace fleetrung::views

@@ -20,6 +20,7 @@
 #include "mobile/views/log_thread.hpp"
 #include "mobile/views/page_data.hpp"
 #include "mobile/views/preferences.hpp"
+#include "mobile/views/season_lifts_view_model.hpp"
 #include "mobile/views/season_view_model.hpp"
 #include "mobile/views/sensor_desk.hpp"
 #include "mobile/views/squad_day_view_model.hpp"
@@ -49,6 +50,7 @@ class AppViewModel : public QObject
     Q_PROPERTY(fleetrung::views::DoneSetsViewModel* doneSets READ doneSets CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::LadderViewModel* ladder READ ladder CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::SeasonViewModel* season READ season CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::SeasonLiftsViewModel* seasonLifts READ seasonLifts CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrackViewModel* track READ track CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrackWorkViewModel* trackWork READ trackWork CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::TrendsViewModel* trends READ trends CONSTANT FINAL)
@@ -99,6 +101,7 @@ public:
     DoneSetsViewModel* doneSets() { return &doneSets_; }
     LadderViewModel* ladder() { return &ladder_; }
     SeasonViewModel* season() { return &season_; }
+    SeasonLiftsViewModel* seasonLifts() { return &seasonLifts_; }
     TrackViewModel* track() { return &track_; }
     TrackWorkViewModel* trackWork() { return &trackWork_; }
     TrendsViewModel* trends() { return &trends_; }
@@ -151,6 +154,7 @@ private:
     void write(std::function<Expected<Identifier>(logbook::Logbook&)> work, const QString& text,
                std::function<Undo(const Identifier&)> undo = {});
 
+    void offer(const QStringList& places); ///< of files handed out, to the share sheet
     [[nodiscard]] QString seasonWords() const;
     void showPages(const Expected<AthletePages>& pages);
     [[nodiscard]] std::optional<Identifier> athlete() const { return parseIdentifier(current_); }
@@ -194,6 +198,7 @@ private:
     DoneSetsViewModel doneSets_;
     LadderViewModel ladder_;
     SeasonViewModel season_;
+    SeasonLiftsViewModel seasonLifts_;
     TrackViewModel track_;
     TrackWorkViewModel trackWork_;
     TrendsViewModel trends_;

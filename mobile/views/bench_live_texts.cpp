@@ -116,7 +116,7 @@ plot::PlotValue BenchViewModel::strikeLine() const
         picture.x.title = "time from the quickest descent to rest";
         picture.note = "each mark is a repetition, from its quickest descent";
     }
-    return shownPlot(std::move(picture));
+    return shownPlot(std::move(picture), units());
 }
 
 bool BenchViewModel::byPeakVelocity() const

@@ -1,6 +1,7 @@
 #include "mobile/views/did_it_work.hpp"
 
 #include "mobile/plot/lag_picture.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/plot_words.hpp"
 
 namespace fleetrung::views
@@ -51,8 +52,7 @@ QString DidItWorkViewModel::sentence() const
 {
     if (!found_)
         return {};
-    return preferences_->units().withLocalDates(
-        QString::fromStdString(*found_ ? (*found_)->sentence : describe(found_->error())));
+    return preferences_->units().withLocalDates(*found_ ? engineText((*found_)->sentence) : errorText(found_->error()));
 }
 
 QString DidItWorkViewModel::toLog() const
@@ -76,7 +76,7 @@ QString DidItWorkViewModel::chance() const
 
 plot::PlotValue DidItWorkViewModel::picture() const
 {
-    return judged() ? shownPlot(plot::lagPicture(judged()->lags)) : plot::PlotValue{};
+    return judged() ? shownPlot(plot::lagPicture(judged()->lags), preferences_->units()) : plot::PlotValue{};
 }
 
 QVariantMap DidItWorkViewModel::rowOf(const transfer::Lag& lag) const

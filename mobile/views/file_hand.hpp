@@ -21,6 +21,8 @@ struct FileHand {
     QString place;
     /// Gives where it is now, for the user to read. The name may begin with a folder: "Outdoor 2026/sets.csv".
     std::function<Expected<QString>(const QString& name, const QByteArray& bytes)> hand;
+    /// Offers files that were handed out to the system's share sheet; empty where it has none.
+    std::function<void(const QStringList& paths)> offer = {};
 };
 
 [[nodiscard]] FileHand folderHand(const QString& folder);

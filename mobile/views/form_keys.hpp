@@ -1,4 +1,4 @@
-// Choices of the track's forms in the order in which they stand there, as the log keeps them.
+// Choices of the forms in the order in which they stand there, as the log keeps them.
 #pragma once
 
 #include <algorithm>
@@ -10,6 +10,7 @@ namespace fleetrung::views
 
 inline const std::vector<std::string> timingKeys{"hand", "gates", "video", "electronic"};
 inline const std::vector<std::string> surfaceKeys{"track", "indoor", "grass"};
+inline const std::vector<std::string> roomKeys{"bar", "rack", "pins", "blocks"}; ///< what a weight room has
 inline const std::vector<std::string> shoeKeys{"spikes", "flats", ""};
 
 /// The key of a choice; the nearest one where the index is none.

@@ -81,12 +81,12 @@ std::optional<CivilDate> FormReader::day(const QString& field, bool required)
 {
     if (isEmpty(field)) {
         if (required)
-            problem(field, FormsWords::tr("Type a day, like 2026-03-30."));
+            problem(field, FormsWords::tr("Type a day, like %1.").arg(units_.dayExample()));
         return std::nullopt;
     }
-    const auto date = parseDate(form_.value(field).toString().trimmed().toStdString());
+    const auto date = units_.parseDay(form_.value(field).toString());
     if (!date)
-        problem(field, FormsWords::tr("There is no such day. Year-month-day, like 2026-03-30."));
+        problem(field, FormsWords::tr("There is no such day. Type it like %1.").arg(units_.dayExample()));
     return date;
 }
 

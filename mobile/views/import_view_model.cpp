@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/import_words.hpp"
 
 namespace fleetrung::views
@@ -72,7 +73,7 @@ void ImportViewModel::openFile(const QString& name)
     dayProblem_.clear();
     chosenNames_.clear();
     emit changed();
-    emit fileAsked(name);
+    emit fileAsked(name, ++serial_);
 }
 
 void ImportViewModel::showTable(std::shared_ptr<const importing::Table> table)
@@ -130,7 +131,7 @@ void ImportViewModel::showFailure(const Error& error)
     watch_.stop();
     const bool stopped = error.code == Code::Cancelled;
     step_ = table_ ? Look : ChooseFile;
-    problem_ = stopped ? tr("Stopped. Nothing was added.") : QString::fromStdString(describe(error));
+    problem_ = stopped ? tr("Stopped. Nothing was added.") : errorText(error);
     if (stopped && table_)
         ask(false);
     emit changed();
@@ -197,8 +198,9 @@ void ImportViewModel::answer(const QString& key, int index)
 
 void ImportViewModel::setDay(const QString& text)
 {
-    const auto day = parseDate(text.trimmed().toStdString());
-    dayProblem_ = day ? QString() : tr("There is no such day. Year-month-day, like 2026-03-30.");
+    const Units units = preferences_->units();
+    const auto day = units.parseDay(text);
+    dayProblem_ = day ? QString() : tr("There is no such day. Type it like %1.").arg(units.dayExample());
     if (!day || !table_) {
         emit changed();
         return;

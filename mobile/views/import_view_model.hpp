@@ -34,6 +34,7 @@ class ImportViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Rows* bad READ bad CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Rows* choices READ choices CONSTANT FINAL)
     Q_PROPERTY(bool dayAsked READ dayAsked NOTIFY changed FINAL)
+    Q_PROPERTY(QString dayExample READ dayExample NOTIFY changed FINAL) ///< how a day is typed here
     Q_PROPERTY(QString dayProblem READ dayProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
     Q_PROPERTY(QString addText READ addText NOTIFY changed FINAL)
@@ -77,6 +78,7 @@ public:
 
     Step step() const { return step_; }
     bool working() const { return step_ == Working; }
+    [[nodiscard]] bool awaits(int serial) const { return working() && serial == serial_; }
     bool sets() const { return kind_ == importing::Kind::Sets; }
     Rows* files() { return &fileRows_; }
     QString folder() const { return folder_; }
@@ -91,6 +93,7 @@ public:
     Rows* bad() { return &badRows_; }
     Rows* choices() { return &choiceRows_; }
     bool dayAsked() const;
+    QString dayExample() const { return preferences_->units().dayExample(); }
     QString dayProblem() const { return dayProblem_; }
     QString summary() const;
     QString addText() const;
@@ -107,7 +110,9 @@ signals:
     void progressed();
     void picksChanged();
     void filesAsked();
-    void fileAsked(const QString& name);
+    /// The answer counts while `awaits` says so of the same serial: the file may have been stopped, another opened
+    /// since.
+    void fileAsked(const QString& name, int serial);
     void jobAsked(const fleetrung::views::ImportJob& job, bool write);
     void added(); ///< the sheet has done its work
 

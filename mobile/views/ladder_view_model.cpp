@@ -11,6 +11,8 @@ namespace fleetrung::views
 namespace
 {
 
+constexpr int daysToRace = 24 * 7; // where the form begins: the six months of an outdoor season; moved by touch
+
 /// A name within a sentence: the English ones in small letters.
 QString inSentence(const std::string& name)
 {
@@ -21,7 +23,8 @@ QString inSentence(const std::string& name)
 } // namespace
 LadderViewModel::LadderViewModel(const Preferences* preferences, QObject* parent)
     : QObject(parent), preferences_(preferences), evidence_({"mark", "name", "value", "allowed"}, this),
-      steps_({"title", "detail", "taken", "underWay"}, this), step_(preferences)
+      steps_({"title", "detail", "taken", "underWay"}, this), step_(preferences), raceDay_(preferences),
+      firstDay_(preferences)
 {
     connect(preferences, &Preferences::unitsChanged, this, [this] {
         showRows();
@@ -137,7 +140,7 @@ QString LadderViewModel::competitionText() const
 
 plot::PlotValue LadderViewModel::stair() const
 {
-    return shown() ? shownPlot(plot::stair(shown()->stair)) : plot::PlotValue{};
+    return shown() ? shownPlot(plot::stair(shown()->stair), preferences_->units()) : plot::PlotValue{};
 }
 
 QString LadderViewModel::decisionTitle() const
@@ -269,9 +272,15 @@ QStringList LadderViewModel::allLadders() const
     return names;
 }
 
+void LadderViewModel::beginSeason()
+{
+    firstDay_.show(data_.today, data_.today);
+    raceDay_.show(data_.today + std::chrono::days{daysToRace}, data_.today);
+}
+
 QVariantMap LadderViewModel::planSeason(const QVariantMap& form)
 {
-    const auto setup = readSeasonForm(form, preferences_->units(), data_.athlete);
+    const auto setup = readSeasonForm(form, firstDay_.day(), raceDay_.day(), preferences_->units(), data_.athlete);
     if (!setup)
         return setup.error();
     emit seasonPlanned(*setup);

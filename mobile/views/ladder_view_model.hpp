@@ -13,6 +13,7 @@
 #include "engine/season/decision.hpp"
 #include "mobile/plot/pictures.hpp"
 #include "mobile/plot/plot_value.hpp"
+#include "mobile/views/day_picker.hpp"
 #include "mobile/views/preferences.hpp"
 #include "mobile/views/rows.hpp"
 #include "mobile/views/step_view_model.hpp"
@@ -72,7 +73,9 @@ class LadderViewModel : public QObject
     Q_PROPERTY(bool canAnswer READ canAnswer NOTIFY changed FINAL)
     Q_PROPERTY(QString answerText READ answerText NOTIFY changed FINAL)
     Q_PROPERTY(QStringList otherChoices READ otherChoices NOTIFY changed FINAL)
-    Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
+    /// Of the season that is planned: the day of its main competition, and its first day.
+    Q_PROPERTY(fleetrung::views::DayPicker* raceDay READ raceDay CONSTANT FINAL)
+    Q_PROPERTY(fleetrung::views::DayPicker* firstDay READ firstDay CONSTANT FINAL)
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
     Q_PROPERTY(QStringList weekdays READ weekdays CONSTANT FINAL)
     Q_PROPERTY(QStringList allLadders READ allLadders CONSTANT FINAL)
@@ -94,10 +97,13 @@ public:
     /// `choice` is an index into otherChoices. A sentence where the reason is missing; empty where it was taken.
     Q_INVOKABLE QString decideOtherwise(int choice, const QString& why);
 
+    /// The form of a new season is opened: it begins today, and its race is some months away.
+    Q_INVOKABLE void beginSeason();
     /// Problems by field ("all": of the whole); empty where the season was taken.
     Q_INVOKABLE QVariantMap planSeason(const QVariantMap& form);
 
-    QString today() const { return QString::fromStdString(dateText(data_.today)); }
+    DayPicker* raceDay() { return &raceDay_; }
+    DayPicker* firstDay() { return &firstDay_; }
     QString lengthUnit() const { return preferences_->lengthUnit(); }
     QStringList weekdays() const;   ///< Monday first
     QStringList allLadders() const; ///< that a season can be made of
@@ -143,6 +149,8 @@ private:
     Rows evidence_;
     Rows steps_;
     StepViewModel step_;
+    DayPicker raceDay_;
+    DayPicker firstDay_;
 };
 
 } // namespace fleetrung::views

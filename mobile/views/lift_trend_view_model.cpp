@@ -125,7 +125,7 @@ plot::PlotValue LiftTrendViewModel::plot() const
         while (hit->point >= input.stays[hit->stay].points.size())
             hit->point -= input.stays[hit->stay++].points.size();
     }
-    return shownPlot(plot::tpvTrend(input, hit));
+    return shownPlot(plot::tpvTrend(input, hit), preferences_->units());
 }
 
 QString LiftTrendViewModel::words() const

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/reps/bar_watch.hpp"
+#include "mobile/views/engine_words.hpp"
 
 namespace fleetrung::views
 {
@@ -82,14 +83,13 @@ public:
             beside_.push_back(std::make_unique<Beside>(other));
         if (!listening_)
             beginSet();
-        source_->start(
-            {.stateChanged = [this](sensor::LinkState state) { onState(state); },
-             .sample = [this](const motion::Sample& sample,
-                              const motion::Receipt& receipt) { onSample(sample, receipt); },
-             .failed =
-                 [this](const Error& error) {
-                     tell_([text = QString::fromStdString(describe(error))](LiveSession& s) { emit s.failed(text); });
-                 }});
+        source_->start({.stateChanged = [this](sensor::LinkState state) { onState(state); },
+                        .sample = [this](const motion::Sample& sample,
+                                         const motion::Receipt& receipt) { onSample(sample, receipt); },
+                        .failed =
+                            [this](const Error& error) {
+                                tell_([text = errorText(error)](LiveSession& s) { emit s.failed(text); });
+                            }});
     }
     ~Running() { source_->stop(); }
 

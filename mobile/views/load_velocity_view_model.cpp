@@ -66,7 +66,7 @@ plot::Plot LoadVelocityViewModel::picture(std::optional<std::size_t> chosen) con
 
 plot::PlotValue LoadVelocityViewModel::plot() const
 {
-    return hasPoints() ? shownPlot(picture(chosen_)) : plot::PlotValue{};
+    return hasPoints() ? shownPlot(picture(chosen_), preferences_->units()) : plot::PlotValue{};
 }
 
 QString LoadVelocityViewModel::maximum() const

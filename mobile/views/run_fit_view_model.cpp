@@ -257,12 +257,12 @@ plot::SprintCurveInput RunFitViewModel::input() const
 
 plot::PlotValue RunFitViewModel::curve() const
 {
-    return shownPlot(fit() ? plot::sprintCurve(input()) : plot::Plot{});
+    return shownPlot(fit() ? plot::sprintCurve(input()) : plot::Plot{}, preferences_->units());
 }
 
 plot::PlotValue RunFitViewModel::residuals() const
 {
-    return shownPlot(fit() ? plot::splitResiduals(input()) : plot::Plot{});
+    return shownPlot(fit() ? plot::splitResiduals(input()) : plot::Plot{}, preferences_->units());
 }
 
 void RunFitViewModel::chooseSplit(std::optional<std::size_t> split)

@@ -1,11 +1,12 @@
 #include "mobile/views/season_form.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include <QCoreApplication>
 #include <QRegularExpression>
 
+#include "mobile/views/engine_words.hpp"
+#include "mobile/views/form_keys.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -67,23 +68,24 @@ QStringList weekdayNames(const Units& units)
     return names;
 }
 
-tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap& form, const Units& units,
+tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap& form, CivilDate start,
+                                                              CivilDate raceDay, const Units& units,
                                                               const season::AthleteFacts& athlete)
 {
-    constexpr std::array equipmentKeys{"bar", "rack", "pins", "blocks"};
     const auto& all = season::standardSeasonData().ladders;
     FormReader reader(form, units);
     season::SeasonSetup setup;
     setup.athlete = athlete;
     const QString race = reader.text(QStringLiteral("race"), true);
-    const auto raceDay = reader.day(QStringLiteral("raceDay"), true);
-    const auto start = reader.day(QStringLiteral("start"), true);
+    if (raceDay <= start)
+        reader.problem(QStringLiteral("raceDay"),
+                       SeasonFormWords::tr("The competition comes after the season's first day."));
     setup.trainingDays = chosenDays(form, QStringLiteral("liftDays"));
     setup.sprintDays = chosenDays(form, QStringLiteral("sprintDays"));
     for (const std::size_t index : chosen(form, QStringLiteral("ladders"), all.size()))
         setup.ladders.push_back(all[index].key);
-    for (const std::size_t index : chosen(form, QStringLiteral("equipment"), equipmentKeys.size()))
-        setup.equipment.emplace_back(equipmentKeys[index]);
+    for (const std::size_t index : chosen(form, QStringLiteral("equipment"), roomKeys.size()))
+        setup.equipment.emplace_back(roomKeys[index]);
     readBoxes(reader, form, units, setup.boxHeights);
     if (setup.trainingDays.empty())
         reader.problem(QStringLiteral("liftDays"), SeasonFormWords::tr("Choose at least one day."));
@@ -92,12 +94,11 @@ tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap&
     if (!reader.sound())
         return tl::unexpected(reader.problems());
 
-    setup.start = *start;
-    setup.competitions = {
-        {.date = *raceDay, .name = race.toStdString(), .priority = season::Priority::A, .main = true}};
+    setup.start = start;
+    setup.competitions = {{.date = raceDay, .name = race.toStdString(), .priority = season::Priority::A, .main = true}};
     setup.name = race.toStdString();
     if (const auto checked = season::checkSetup(setup); !checked) {
-        reader.problem(QStringLiteral("all"), QString::fromStdString(checked.error().message));
+        reader.problem(QStringLiteral("all"), units.withLocalDates(engineText(checked.error().message)));
         return tl::unexpected(reader.problems());
     }
     return setup;

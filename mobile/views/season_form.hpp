@@ -16,9 +16,10 @@ namespace fleetrung::views
 /// Monday first, short.
 [[nodiscard]] QStringList weekdayNames(const Units& units);
 
-/// Fields: race, raceDay, start, boxes (text); liftDays, sprintDays (0 = Monday), ladders, equipment (lists of
-/// indices). Problems by field; "all" is of the whole.
-[[nodiscard]] tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap& form, const Units& units,
+/// Fields: race, boxes (text); liftDays, sprintDays (0 = Monday), ladders, equipment (lists of indices). Problems by
+/// field ("raceDay" among them); "all" is of the whole.
+[[nodiscard]] tl::expected<season::SeasonSetup, QVariantMap> readSeasonForm(const QVariantMap& form, CivilDate start,
+                                                                            CivilDate raceDay, const Units& units,
                                                                             const season::AthleteFacts& athlete);
 
 } // namespace fleetrung::views

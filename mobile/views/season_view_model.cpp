@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/season_changes.hpp"
 #include "mobile/views/season_form.hpp"
 #include "mobile/views/wellness_form.hpp"
@@ -101,7 +102,7 @@ void SeasonViewModel::showRows()
             const int days = daysBetween(block.from, block.to) + 1;
             QString title = blockTitle(block.kind);
             if (!block.region.empty())
-                title = tr("%1: %2").arg(title, QString::fromStdString(block.region));
+                title = tr("%1: %2").arg(title, engineText(block.region));
             rows.append({{QStringLiteral("title"), title},
                          {QStringLiteral("detail"), tr("%1 to %2 · %3")
                                                         .arg(units().day(block.from), units().day(block.to),
@@ -189,8 +190,7 @@ void SeasonViewModel::weigh()
             problems_.insert(QStringLiteral("name"), tr("Give it a name."));
         const auto plan = season::replanSeason(setup, season_->states, season_->today);
         if (!plan)
-            problems_.insert(fieldOf(plan.error().place),
-                             units().withLocalDates(QString::fromStdString(plan.error().message)));
+            problems_.insert(fieldOf(plan.error().place), units().withLocalDates(engineText(plan.error().message)));
         else
             rows = seasonChanges(season_->plan, *plan, season_->today, units());
         if (plan && rows.isEmpty())
@@ -335,13 +335,17 @@ void SeasonViewModel::keepIfSound(const season::SeasonSetup& setup, const QStrin
     if (const auto plan = season::replanSeason(setup, season_->states, season_->today); plan)
         return keep(setup, said);
     else
-        problems_.insert(all, units().withLocalDates(QString::fromStdString(plan.error().message)));
+        problems_.insert(all, units().withLocalDates(engineText(plan.error().message)));
     emit draftChanged();
 }
 
 void SeasonViewModel::keep(const season::SeasonSetup& setup, const QString& said)
 {
-    emit seasonChanged(setup, season_->plan.setup, said);
+    const auto before = season_->plan.setup;
+    season_->plan.setup = setup; // the next tap may come before the logbook has answered
+    emit seasonChanged(setup, before, said);
+    showRows();
+    emit changed();
 }
 
 } // namespace fleetrung::views

@@ -3,6 +3,7 @@
 #include <array>
 #include <iterator>
 
+#include "mobile/views/form_keys.hpp"
 #include "mobile/views/forms.hpp"
 #include "mobile/views/season_form.hpp"
 #include "mobile/views/season_view_model.hpp"
@@ -11,8 +12,6 @@ namespace fleetrung::views
 {
 namespace
 {
-
-const std::vector<std::string> equipmentKeys{"bar", "rack", "pins", "blocks"}; // in the order of the page
 
 QVariantList places(const std::vector<int>& isoWeekdays)
 {
@@ -52,8 +51,8 @@ QVariantList SeasonViewModel::equipment() const
     if (!season_)
         return found;
     const auto& has = season_->plan.setup.equipment;
-    for (std::size_t i = 0; i < equipmentKeys.size(); ++i)
-        if (std::ranges::find(has, equipmentKeys[i]) != has.end())
+    for (std::size_t i = 0; i < roomKeys.size(); ++i)
+        if (std::ranges::find(has, roomKeys[i]) != has.end())
             found.append(static_cast<int>(i));
     return found;
 }
@@ -83,10 +82,10 @@ void SeasonViewModel::toggleSprintDay(int day)
 
 void SeasonViewModel::toggleEquipment(int index)
 {
-    if (!season_ || index < 0 || static_cast<std::size_t>(index) >= equipmentKeys.size())
+    if (!season_ || index < 0 || static_cast<std::size_t>(index) >= roomKeys.size())
         return;
     season::SeasonSetup setup = season_->plan.setup;
-    const auto& key = equipmentKeys[static_cast<std::size_t>(index)];
+    const auto& key = roomKeys[static_cast<std::size_t>(index)];
     if (std::erase(setup.equipment, key) == 0)
         setup.equipment.push_back(key);
     keepIfSound(setup, tr("What the weight room has is changed."));

@@ -141,7 +141,7 @@ plot::SprintTrendInput SprintTrendViewModel::input() const
 
 plot::PlotValue SprintTrendViewModel::plot() const
 {
-    return runs_.empty() ? plot::PlotValue{} : shownPlot(plot::sprintTrend(input(), 0, chosen_));
+    return runs_.empty() ? plot::PlotValue{} : shownPlot(plot::sprintTrend(input(), 0, chosen_), preferences_->units());
 }
 
 QString SprintTrendViewModel::words() const

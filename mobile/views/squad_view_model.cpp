@@ -105,7 +105,7 @@ QVariantMap SquadViewModel::form(const QString& key) const
     const AthleteShown* athlete = find(key);
     const AthleteShown shown = athlete ? *athlete : AthleteShown{};
     return {{QStringLiteral("name"), QString::fromStdString(shown.name)},
-            {QStringLiteral("born"), shown.born ? QString::fromStdString(dateText(*shown.born)) : QString()},
+            {QStringLiteral("born"), shown.born ? units.dayNumber(*shown.born) : QString()},
             {QStringLiteral("mass"), shown.bodyMassKg ? units.massNumber(*shown.bodyMassKg) : QString()},
             {QStringLiteral("stature"), shown.statureM ? units.lengthNumber(*shown.statureM) : QString()},
             {QStringLiteral("years"), shown.trainingYears ? units.number(*shown.trainingYears, 0) : QString()},

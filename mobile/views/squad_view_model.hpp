@@ -35,6 +35,7 @@ class SquadViewModel : public QObject
     QML_UNCREATABLE("Made by the program")
     Q_PROPERTY(fleetrung::views::Rows* athletes READ athletes CONSTANT FINAL)
     Q_PROPERTY(fleetrung::views::Rows* archived READ archived CONSTANT FINAL)
+    Q_PROPERTY(QString dayExample READ dayExample NOTIFY changed FINAL) ///< how a day is typed here
     Q_PROPERTY(QString countText READ countText NOTIFY changed FINAL)
 
 public:
@@ -54,6 +55,7 @@ public:
 
     Rows* athletes() { return &rows_; }
     Rows* archived() { return &archivedRows_; }
+    QString dayExample() const { return preferences_->units().dayExample(); }
     QString countText() const;
 
 signals:

@@ -38,6 +38,7 @@ class TrackViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Rows* bests READ bests CONSTANT FINAL)
     Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
     Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
+    Q_PROPERTY(QString dayExample READ dayExample NOTIFY changed FINAL) ///< how a day is typed here
     Q_PROPERTY(QString lengthUnit READ lengthUnit NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
@@ -76,7 +77,8 @@ public:
     void setTest(int test);
     Rows* bests() { return &bestRows_; } ///< of the tests shown
     bool hasMore() const;
-    QString today() const { return QString::fromStdString(dateText(today_)); }
+    QString today() const { return preferences_->units().dayNumber(today_); }
+    QString dayExample() const { return preferences_->units().dayExample(); }
     QString lengthUnit() const { return preferences_->lengthUnit(); }
     QString emptyTitle() const;
     QString emptyText() const;

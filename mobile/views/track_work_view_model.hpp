@@ -38,6 +38,7 @@ class TrackWorkViewModel : public QObject
     Q_PROPERTY(fleetrung::views::Rows* weeks READ weeks CONSTANT FINAL)
     Q_PROPERTY(bool hasMore READ hasMore NOTIFY changed FINAL)
     Q_PROPERTY(QString today READ today NOTIFY changed FINAL)
+    Q_PROPERTY(QString dayExample READ dayExample NOTIFY changed FINAL) ///< how a day is typed here
     Q_PROPERTY(QString massUnit READ massUnit NOTIFY changed FINAL)
 
 public:
@@ -58,7 +59,8 @@ public:
     /// Roles "title", "value", "detail", "flag": this week first.
     Rows* weeks() { return &weekRows_; }
     bool hasMore() const { return data_.work.size() > page_; }
-    QString today() const { return QString::fromStdString(dateText(today_)); }
+    QString today() const { return preferences_->units().dayNumber(today_); }
+    QString dayExample() const { return preferences_->units().dayExample(); }
     QString massUnit() const { return preferences_->units().massUnit(); }
 
 signals:

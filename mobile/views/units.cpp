@@ -32,6 +32,14 @@ QDate toQDate(CivilDate date)
             static_cast<int>(static_cast<unsigned>(day.day()))};
 }
 
+/// The locale's short form with the whole year, without marks of direction, which nobody types.
+QString typedForm(const QLocale& locale)
+{
+    static const QRegularExpression year(QStringLiteral("y+"));
+    static const QRegularExpression unseen(QStringLiteral("[\\x{200e}\\x{200f}]"));
+    return locale.dateFormat(QLocale::ShortFormat).replace(year, QStringLiteral("yyyy")).remove(unseen);
+}
+
 } // namespace
 
 Units::Units(QLocale locale, MassUnit mass, LengthUnit length, DecimalMark mark, WeekStart weekStart)
@@ -56,6 +64,11 @@ QString Units::signedNumber(double value, int decimals) const
     if (size == number(0, decimals))
         return size;
     return (value > 0 ? QStringLiteral("+") : QStringLiteral("−")) + size;
+}
+
+QString Units::decimalMark() const
+{
+    return number(0.5, 1).mid(1, 1);
 }
 
 QString Units::massUnit() const
@@ -147,6 +160,37 @@ QString Units::distance(double metres) const
 QString Units::day(CivilDate date) const
 {
     return locale_.toString(toQDate(date), QLocale::ShortFormat);
+}
+
+QString Units::dayNumber(CivilDate date) const
+{
+    return locale_.toString(toQDate(date), typedForm(locale_));
+}
+
+QString Units::dayExample() const
+{
+    return dayNumber(CivilDate{std::chrono::year{2026} / 3 / 30});
+}
+
+std::optional<CivilDate> Units::parseDay(const QString& text) const
+{
+    if (const auto iso = parseDate(text.trimmed().toStdString()))
+        return iso;
+    const QString form = typedForm(locale_)
+                             .replace(QStringLiteral("dd"), QStringLiteral("d"))
+                             .replace(QStringLiteral("MM"), QStringLiteral("M")); // 3 as well as 03
+    const QDate day = locale_.toDate(text.trimmed(), form);
+    if (!day.isValid() || day.year() < 1900) // two digits of a year are no year
+        return std::nullopt;
+    return CivilDate{std::chrono::year{day.year()} / day.month() / day.day()};
+}
+
+QString Units::dayAndMonth(CivilDate date) const
+{
+    const auto language = locale_.language();
+    return locale_.toString(toQDate(date), language == QLocale::Japanese ? QStringLiteral("M月d日")
+                                           : language == QLocale::German ? QStringLiteral("d. MMM")
+                                                                         : QStringLiteral("d MMM"));
 }
 
 QString Units::dayWithWeekday(CivilDate date) const

@@ -26,9 +26,13 @@ public:
                    LengthUnit length = LengthUnit::Centimetre, DecimalMark mark = DecimalMark::AsLanguage,
                    WeekStart weekStart = WeekStart::AsLanguage);
 
+    [[nodiscard]] QLocale::Language language() const { return locale_.language(); }
+
     [[nodiscard]] QString number(double value, int decimals) const;
     /// "+0.8", "−0.3", "0.0": with the sign written out.
     [[nodiscard]] QString signedNumber(double value, int decimals) const;
+
+    [[nodiscard]] QString decimalMark() const;
 
     [[nodiscard]] QString massUnit() const;
     [[nodiscard]] QString mass(double kilograms) const;       ///< "140 kg", "62.5 kg", "308.6 lb"
@@ -52,6 +56,11 @@ public:
     [[nodiscard]] QString sprintTime(double seconds) const;                             ///< "6.84 s"
     [[nodiscard]] QString distance(double metres) const;                                ///< "60 m"
     [[nodiscard]] QString day(CivilDate date) const;                                    ///< in the locale's short form
+    [[nodiscard]] QString dayNumber(CivilDate date) const; ///< the same with the whole year, for a field
+    [[nodiscard]] QString dayExample() const;              ///< what to type: a day after the twelfth
+    /// In the locale's own order, or year-month-day.
+    [[nodiscard]] std::optional<CivilDate> parseDay(const QString& text) const;
+    [[nodiscard]] QString dayAndMonth(CivilDate date) const; ///< "5 Jan", "5. Jan.", "1月5日"
     [[nodiscard]] QString dayWithWeekday(CivilDate date) const;
     /// Days written as 2026-03-30 within a text, each in the locale's short form; the engine knows no other.
     [[nodiscard]] QString withLocalDates(const QString& text) const;

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "engine/season/rules.hpp"
+#include "mobile/views/engine_words.hpp"
 #include "mobile/views/forms.hpp"
 
 namespace fleetrung::views
@@ -36,7 +37,7 @@ QStringList painRegionNames()
 {
     QStringList names;
     for (const auto& region : painRegions())
-        names += QString::fromStdString(region);
+        names += engineText(region);
     names += WellnessWords::tr("somewhere else");
     return names;
 }

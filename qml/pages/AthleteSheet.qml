@@ -35,8 +35,7 @@ Sheet {
     Field {
         id: born
         objectName: "born"
-        label: qsTr("Born (year-month-day)")
-        hint: qsTr("2008-05-17")
+        label: qsTr("Born, like %1").arg(root.viewModel.dayExample)
         problem: root.problems.born ?? ""
     }
     Field {

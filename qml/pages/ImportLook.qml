@@ -34,8 +34,7 @@ ColumnLayout {
     Field {
         objectName: "importDay"
         visible: root.viewModel.dayAsked
-        label: qsTr("Day of all rows (year-month-day)")
-        hint: qsTr("2026-03-30")
+        label: qsTr("Day of all rows, like %1").arg(root.viewModel.dayExample)
         problem: root.viewModel.dayProblem
         onAccepted: root.viewModel.setDay(text)
         onTextChanged: if (text.length === 10) root.viewModel.setDay(text)

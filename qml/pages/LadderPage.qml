@@ -11,6 +11,7 @@ PageFrame {
     readonly property LadderViewModel ladder: viewModel
 
     required property SeasonViewModel season
+    required property SeasonLiftsViewModel lifts
 
     signal squadAsked()
     signal calendarAsked()
@@ -210,6 +211,7 @@ PageFrame {
         id: editSheet
         objectName: "seasonEditSheet"
         season: root.season
+        lifts: root.lifts
     }
     SeasonSheet {
         id: planSheet

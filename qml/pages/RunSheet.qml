@@ -101,7 +101,7 @@ Sheet {
     Field {
         id: day
         objectName: "day"
-        label: qsTr("Day (year-month-day)")
+        label: qsTr("Day, like %1").arg(root.viewModel.dayExample)
         problem: root.problems.day ?? ""
     }
     RowButton {

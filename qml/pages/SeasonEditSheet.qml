@@ -3,11 +3,12 @@ import QtQuick.Layouts
 import Fleetrung
 import Fleetrung.Views
 
-// The season that stands: competitions, days away, the week, the weight room. Each is changed by touch.
+// The season that stands: competitions, days away, lifts, the week, the weight room. Each is changed by touch.
 Sheet {
     id: root
 
     required property SeasonViewModel season
+    required property SeasonLiftsViewModel lifts
 
     title: qsTr("Change the season")
     onAboutToShow: {
@@ -75,6 +76,21 @@ Sheet {
             root.season.editBlock(-1)
             blockSheet.open()
         }
+    }
+    HeadingText {
+        text: qsTr("Lifts")
+        font.pixelSize: Theme.valueSize
+        Layout.fillWidth: true
+    }
+    NoteText {
+        text: root.lifts.chosenText
+        Layout.fillWidth: true
+    }
+    ActionButton {
+        objectName: "editLifts"
+        sign: Glyph.Pencil
+        text: qsTr("Ladders and other lifts")
+        onClicked: liftsSheet.open()
     }
     HeadingText {
         text: qsTr("The week")
@@ -171,6 +187,11 @@ Sheet {
         }
     }
 
+    SeasonLiftsSheet {
+        id: liftsSheet
+        objectName: "seasonLiftsSheet"
+        lifts: root.lifts
+    }
     BlockSheet {
         id: blockSheet
         objectName: "blockSheet"

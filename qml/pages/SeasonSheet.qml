@@ -13,7 +13,7 @@ Sheet {
     title: qsTr("Plan a season")
     onAboutToShow: {
         problems = {}
-        start.text = viewModel.today
+        viewModel.beginSeason()
     }
 
     Field {
@@ -23,17 +23,16 @@ Sheet {
         hint: qsTr("club championship")
         problem: root.problems.race ?? ""
     }
-    Field {
-        id: raceDay
+    DayChooser {
         objectName: "raceDay"
-        label: qsTr("Day of the main competition (year-month-day)")
+        label: qsTr("Day of the main competition")
+        picker: root.viewModel.raceDay
         problem: root.problems.raceDay ?? ""
     }
-    Field {
-        id: start
-        objectName: "start"
+    DayChooser {
+        objectName: "firstDay"
         label: qsTr("First day of the season")
-        problem: root.problems.start ?? ""
+        picker: root.viewModel.firstDay
     }
     ManyChoices {
         id: liftDays
@@ -86,7 +85,7 @@ Sheet {
         text: qsTr("Lay out the season")
         onClicked: {
             root.problems = root.viewModel.planSeason({
-                race: race.text, raceDay: raceDay.text, start: start.text, liftDays: liftDays.chosen,
+                race: race.text, liftDays: liftDays.chosen,
                 sprintDays: sprintDays.chosen, ladders: ladders.chosen, equipment: equipment.chosen, boxes: boxes.text
             })
             if (Object.keys(root.problems).length === 0)

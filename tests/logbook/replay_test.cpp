@@ -173,6 +173,33 @@ TEST_CASE("decisions on a ladder of the athlete's own come out again with it")
     CHECK(good(logbook.seasonReport(athlete, season, date("2026-01-08"))).ladders.at(0).name == "My squat");
 }
 
+TEST_CASE("a ladder that joins in the tenth week is no layoff, and leaves the others where they stand")
+{
+    const Folder folder;
+    auto logbook = openLogbook(folder);
+    const auto [athlete, season] = played(logbook, 12);
+    const auto record = good(logbook.season(season));
+    const auto joins = good(logbook.decisions(season)).back().decision.day + std::chrono::days{7};
+    const auto before = good(logbook.states(season, joins));
+    auto setup = record.setup;
+    REQUIRE(std::ranges::find(setup.ladders, "pull") == setup.ladders.end());
+    setup.ladders.emplace_back("pull");
+    setup.ladderStarts = {{"pull", joins}};
+    good(logbook.changeSeason(season, setup));
+    const auto states = good(logbook.states(season, joins));
+    REQUIRE(states.size() == before.size() + 1);
+    for (std::size_t i = 0; i < before.size(); ++i)
+        CHECK(states[i].rung() == before[i].rung());
+    CHECK(states.back().since() == joins);
+    for (auto day = joins; day < joins + std::chrono::days{21}; day += std::chrono::days{1})
+        for (const auto& decision : good(logbook.decide(season, at(day))))
+            if (decision.ladder == "pull") {
+                INFO(decision.reason);
+                CHECK(decision.kind == season::DecisionKind::Hold);
+            }
+    CHECK(good(logbook.verifyDecisions(season)).differences.empty());
+}
+
 TEST_CASE("inputs are kept once, and deciding again with the same outcome keeps none")
 {
     const Folder folder;

@@ -51,6 +51,7 @@ public:
     }
     ImportViewModel& imports() { return *app_.imports(); }
     AppViewModel& app() { return app_; }
+    QString file(const QString& name) { return folder_.filePath(name); }
     void settle()
     {
         for (int i = 0; i < 4; ++i) // an answer may ask again
@@ -228,5 +229,28 @@ TEST_CASE("while a file is opened the page says so, and stopping goes back to th
     CHECK(imports.step() == ImportViewModel::ChooseFile); // what was read is not shown any more
     imports.openFile(QStringLiteral("in.csv"));
     program.settle();
+    CHECK(imports.step() == ImportViewModel::Look);
+}
+
+TEST_CASE("a file that was stopped is never taken for the one opened after it", "[import]")
+{
+    Program program;
+    program.open("Name,Date,30 m\nAda Example,2026-03-02,4.10\n");
+    QFile::copy(program.file(QStringLiteral("in.csv")), program.file(QStringLiteral("first.csv")));
+    program.open(plain);
+    auto& imports = program.imports();
+    imports.begin(false);
+    imports.openFile(QStringLiteral("first.csv"));
+    imports.cancel();
+    imports.openFile(QStringLiteral("in.csv")); // before the first was read
+    program.settle();
+    CHECK(imports.fileName() == QStringLiteral("in.csv"));
+    REQUIRE(imports.step() == ImportViewModel::Look);
+    CHECK(imports.bad()->count() == 1); // only the second file has a row that cannot be read
+    imports.openFile(QStringLiteral("gone.csv"));
+    imports.cancel();
+    imports.openFile(QStringLiteral("in.csv"));
+    program.settle();
+    CHECK(imports.problem().isEmpty()); // of the file that is gone
     CHECK(imports.step() == ImportViewModel::Look);
 }

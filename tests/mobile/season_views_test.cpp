@@ -3,6 +3,7 @@
 
 #include "mobile/plot/pictures.hpp"
 #include "mobile/views/day_picker.hpp"
+#include "mobile/views/season_lifts_view_model.hpp"
 #include "mobile/views/season_view_model.hpp"
 #include "mobile/views/wellness_form.hpp"
 
@@ -30,6 +31,146 @@ season::SeasonSetup outdoor()
 }
 
 } // namespace
+
+namespace
+{
+
+/// The lifts of a season on one of its days, and what was asked to be kept last.
+struct Lifts {
+    explicit Lifts(const char* today) : view(&preferences)
+    {
+        preferences.setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        QObject::connect(
+            &view, &SeasonLiftsViewModel::seasonChanged, &view,
+            [this](const season::SeasonSetup& setup, const season::SeasonSetup& before, const QString& text) {
+                kept = setup;
+                earlier = before;
+                said = text;
+            });
+        const auto states = season::startStates(*season::planSeason(outdoor()));
+        view.show(SeasonShown{*season::replanSeason(outdoor(), states, on(today)), states, on(today)});
+    }
+
+    int rowOf(const char* title)
+    {
+        const auto rows = view.ladders()->all();
+        for (int i = 0; i < rows.size(); ++i)
+            if (rows[i].value(QStringLiteral("title")) == QLatin1String(title))
+                return i;
+        FAIL("there is no ladder " << title);
+        return -1;
+    }
+
+    Preferences preferences;
+    SeasonLiftsViewModel view;
+    season::SeasonSetup kept, earlier;
+    QString said;
+};
+
+} // namespace
+
+TEST_CASE("A ladder joins the season on the day it is chosen, and can leave it again", "[views][season]")
+{
+    Lifts lifts("2027-01-20");
+    CHECK(lifts.view.ladders()->all().size() == 7); // the standard ones
+    CHECK(lifts.rowOf("Squat") == 0);
+    lifts.view.toggleLadder(lifts.rowOf("Hinge"));
+    CHECK(lifts.kept.ladders == std::vector<std::string>{"squat", "hinge"});
+    REQUIRE(lifts.kept.ladderStarts.size() == 1);
+    CHECK(lifts.kept.ladderStarts[0].from == on("2027-01-20"));
+    CHECK(lifts.earlier.ladders == std::vector<std::string>{"squat"}); // the way back
+    // The next tap comes before the logbook has answered.
+    lifts.view.raiseLadder(1);
+    CHECK(lifts.kept.ladders == std::vector<std::string>{"hinge", "squat"});
+    lifts.view.toggleLadder(lifts.rowOf("Hinge"));
+    CHECK(lifts.kept.ladders == std::vector<std::string>{"squat"});
+    CHECK(lifts.kept.ladderStarts.empty());
+    CHECK(lifts.said.toStdString() == "Hinge is out of the season. Its sets stay in the log.");
+    lifts.kept = {};
+    lifts.view.toggleLadder(0);
+    CHECK(lifts.kept.ladders.empty()); // nothing was asked for
+    CHECK(lifts.view.problem().toStdString() == "choose at least one ladder");
+}
+
+TEST_CASE("A ladder of one's own begins as a copy, is fitted in inches, and is planned", "[views][season]")
+{
+    Lifts lifts("2026-11-02");
+    lifts.preferences.setInches(true);
+    auto& own = *lifts.view.own();
+    lifts.view.beginOwn(lifts.rowOf("Step-up"));
+    own.setName(QStringLiteral("  Step-up, stadium boxes "));
+    REQUIRE(own.rungs()->count() == 5);
+    auto form = own.rungForm(0);
+    CHECK(form.value("name").toString() == QStringLiteral("Step-up, 45 cm"));
+    form["box"] = QStringLiteral("18");
+    form["rangeFrom"] = QStringLiteral("30");
+    CHECK_FALSE(own.saveRung(0, form).value("rangeTo").toString().isEmpty()); // upside down
+    form["rangeFrom"] = QStringLiteral("15,5");
+    form["rangeTo"] = QStringLiteral("18.5");
+    CHECK(own.saveRung(0, form).isEmpty());
+    CHECK(own.ladder().rungs[0].name == "Step-up, 18 in"); // the box is kept as it was typed
+    CHECK(own.ladder().rungs[0].range.low == Approx(15.5 * 0.0254));
+    auto fresh = own.rungForm(-1);
+    CHECK_FALSE(own.saveRung(-1, fresh).value("name").toString().isEmpty()); // it has no name yet
+    fresh["name"] = QStringLiteral("Step-up, between");
+    fresh["rangeFrom"] = QStringLiteral("9");
+    fresh["rangeTo"] = QStringLiteral("13");
+    fresh["earliest"] = 0;
+    fresh["latest"] = 1;
+    CHECK(own.saveRung(-1, fresh).isEmpty());
+    CHECK(own.rungs()->count() == 6);
+    CHECK(own.ladder().rungs.back().range.high <= own.ladder().rungs.front().range.high); // longest first
+    for (std::size_t i = 1; i < 6; ++i)
+        CHECK(own.ladder().rungs[i].range.high <= own.ladder().rungs[i - 1].range.high);
+    own.save();
+    INFO(own.problem().toStdString());
+    REQUIRE(lifts.kept.ownLadders.size() == 1);
+    CHECK(lifts.kept.ownLadders[0].name == "Step-up, stadium boxes");
+    CHECK(lifts.kept.ladders.back() == lifts.kept.ownLadders[0].key);
+    CHECK(lifts.kept.ladderStarts.empty()); // it is the season's first day
+    const auto plan = season::planSeason(lifts.kept);
+    REQUIRE(plan);
+    CHECK(season::findLadderPlan(*plan, lifts.kept.ladders.back()) != nullptr);
+
+    // Once training stands on a rung it stays; another may go.
+    const auto states = season::startStates(*plan);
+    lifts.view.show(SeasonShown{*season::replanSeason(lifts.kept, states, on("2026-12-01")), states, on("2026-12-01")});
+    lifts.view.editOwn(lifts.rowOf("Step-up, stadium boxes"));
+    const auto start = *own.ladder().indexOf(states.back().rung());
+    CHECK(own.removeRung(start).toStdString() == "Training has been done on this rung. It stays.");
+    CHECK(own.removeRung(start == 5 ? 4 : 5).isEmpty());
+    own.save();
+    CHECK(lifts.kept.ownLadders[0].rungs.size() == 5);
+    lifts.view.editOwn(lifts.rowOf("Step-up, stadium boxes"));
+    lifts.view.deleteOwn();
+    CHECK(lifts.kept.ownLadders.empty());
+    CHECK(lifts.kept.ladders == std::vector<std::string>{"squat"});
+    CHECK(lifts.earlier.ownLadders.size() == 1);
+}
+
+TEST_CASE("A lift beside the ladders is added, changed and taken out", "[views][season]")
+{
+    Lifts lifts("2026-12-01");
+    auto form = lifts.view.secondaryForm(-1);
+    CHECK(form.value("days").toList() == QVariantList{0, 2, 4}); // the days with lifts
+    CHECK(lifts.view.saveSecondary(-1, form).contains("name"));
+    form["name"] = QStringLiteral("Hip thrust");
+    form["repetitions"] = QStringLiteral("45");
+    CHECK(lifts.view.saveSecondary(-1, form).contains("repetitions"));
+    form["repetitions"] = QStringLiteral("8");
+    form["days"] = QVariantList{};
+    CHECK(lifts.view.saveSecondary(-1, form).contains("days"));
+    form["days"] = QVariantList{1};
+    CHECK(lifts.view.saveSecondary(-1, form).isEmpty());
+    REQUIRE(lifts.kept.secondary.size() == 1);
+    CHECK(lifts.kept.secondary[0].days == std::vector<int>{2});
+    CHECK(lifts.view.secondary()->all().at(0).value("detail").toString() == QStringLiteral("3 × 8 · Tue"));
+    form["sets"] = QStringLiteral("2");
+    CHECK(lifts.view.saveSecondary(0, form).isEmpty());
+    CHECK(lifts.kept.secondary.at(0).sets == 2);
+    lifts.view.deleteSecondary(0);
+    CHECK(lifts.kept.secondary.empty());
+}
 
 TEST_CASE("Days of the engine's texts are read in the user's form", "[views][units]")
 {

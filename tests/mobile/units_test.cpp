@@ -121,3 +121,24 @@ TEST_CASE("A field left empty is no problem where it may be empty", "[forms]")
     CHECK_FALSE(reader.number(QStringLiteral("wind"), -20, 20, false).has_value());
     CHECK(reader.sound());
 }
+
+TEST_CASE("A day is typed as the country writes it, or year-month-day", "[views][units]")
+{
+    const auto spring = CivilDate{std::chrono::year{2026} / 3 / 5};
+    const Units german(QLocale(QLocale::German, QLocale::Germany));
+    CHECK(german.dayNumber(spring) == QStringLiteral("05.03.2026"));
+    CHECK(german.dayExample() == QStringLiteral("30.03.2026"));
+    CHECK(german.parseDay(QStringLiteral(" 5.3.2026")) == spring);
+    CHECK(german.parseDay(QStringLiteral("2026-03-05")) == spring);
+    CHECK_FALSE(german.parseDay(QStringLiteral("31.02.2026")));
+    CHECK_FALSE(german.parseDay(QStringLiteral("5.3.26"))); // which century?
+    const Units american(QLocale(QLocale::English, QLocale::UnitedStates));
+    CHECK(american.parseDay(QStringLiteral("3/5/2026")) == spring);
+    CHECK_FALSE(american.parseDay(QStringLiteral("30/3/2026")));
+    for (const auto language :
+         {QLocale::English, QLocale::German, QLocale::Spanish, QLocale::French, QLocale::Japanese, QLocale::Arabic}) {
+        const Units units{QLocale(language)};
+        INFO(units.dayNumber(spring).toStdString());
+        CHECK(units.parseDay(units.dayNumber(spring)) == spring); // what stands in the field is taken back
+    }
+}

@@ -295,7 +295,11 @@ LadderViewModel* Driver::emptyLadder()
     return view;
 }
 
-SeasonViewModel* Driver::season()
+namespace
+{
+
+/// The season that both its pages show, on its first day.
+std::optional<SeasonShown> shownSeason()
 {
     season::SeasonSetup setup = outdoorSetup();
     setup.competitions.insert(setup.competitions.begin(),
@@ -303,12 +307,25 @@ SeasonViewModel* Driver::season()
     const auto fresh = season::planSeason(setup);
     if (!fresh) {
         qWarning("%s", describe(fresh.error()).c_str());
-        return nullptr;
+        return std::nullopt;
     }
     const auto states = season::startStates(*fresh);
-    const auto plan = season::replanSeason(setup, states, today);
+    return SeasonShown{*season::replanSeason(setup, states, today), states, today};
+}
+
+} // namespace
+
+SeasonViewModel* Driver::season()
+{
     auto* view = owned(new SeasonViewModel(&preferences_, this));
-    view->show(SeasonShown{*plan, states, today});
+    view->show(shownSeason());
+    return view;
+}
+
+SeasonLiftsViewModel* Driver::seasonLifts()
+{
+    auto* view = owned(new SeasonLiftsViewModel(&preferences_, this));
+    view->show(shownSeason());
     return view;
 }
 
@@ -592,7 +609,10 @@ bool Driver::demoKept()
 void Driver::makeApp()
 {
     app_ = std::make_unique<AppViewModel>(&preferences_, log_.get(), DayClock(today));
-    app_->handFilesTo(folderHand(folder_.filePath(store_)));
+    auto files = folderHand(folder_.filePath(store_));
+    offered_.clear();
+    files.offer = [this](const QStringList& paths) { offered_ += paths; };
+    app_->handFilesTo(std::move(files));
     app_->offerDemo({.folder = folder_.filePath(store_ + QStringLiteral("-demo")), .make = demoOf(slowDemo_)},
                     ownPaths());
     app_->refresh();

@@ -43,6 +43,7 @@ public:
     Q_INVOKABLE fleetrung::views::LadderViewModel* emptyLadder();
     /// A real plan: main competition 2026-06-06, an evening meet on 2026-05-17.
     Q_INVOKABLE fleetrung::views::SeasonViewModel* season();
+    Q_INVOKABLE fleetrung::views::SeasonLiftsViewModel* seasonLifts(); ///< of the same season
     /// Due athletes "0", "1", ... on half squat, the even ones in group A, the others in B; two racks.
     Q_INVOKABLE fleetrung::views::SquadDayViewModel* squadDay(int athletes);
     Q_INVOKABLE fleetrung::views::TrackViewModel* track(int runs);
@@ -93,6 +94,7 @@ public:
     /// The program again over the same store.
     Q_INVOKABLE fleetrung::views::AppViewModel* restart();
     /// Waits until the logbook has answered.
+    Q_INVOKABLE QStringList offered() { return offered_; } ///< to the share sheet
     Q_INVOKABLE void settle();
     /// A bar sensor that lies still for two seconds: no repetition may be found in what it sends.
     Q_INVOKABLE void offerStillSensor();
@@ -121,6 +123,7 @@ private:
     double time_ = 0; ///< s, of samples
     QTemporaryDir folder_;
     bool slowDemo_ = false;
+    QStringList offered_;
     QString store_; ///< name of the one in use
     std::unique_ptr<views::LogThread> log_;
     std::unique_ptr<views::AppViewModel> app_;

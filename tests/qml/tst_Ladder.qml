@@ -9,7 +9,7 @@ PageCase {
     Component { id: pageComponent; LadderPage { anchors.fill: parent } }
 
     function makePage(view: LadderViewModel): LadderPage {
-        return createTemporaryObject(pageComponent, testCase, { viewModel: view, season: driver.season() })
+        return createTemporaryObject(pageComponent, testCase, { viewModel: view, season: driver.season(), lifts: driver.seasonLifts() })
     }
 
     function test_aWideWindowHoldsTwoColumns() {
@@ -234,5 +234,66 @@ PageCase {
         const page = makePage(driver.emptyLadder())
         verify(findChild(page, "emptyLadder").visible)
         verify(!findChild(page, "stair").visible)
+    }
+
+    function test_theLiftsOfTheSeasonAreChosenAndOneOfOnesOwnIsMade() {
+        const page = makePage(driver.ladder())
+        let kept = null
+        page.lifts.seasonChanged.connect((setup, before, said) => kept = said)
+        waitForRendering(page)
+        const edit = openSheet(page, "editSeason", "seasonEditSheet")
+        tapIn(findChild(edit.contentItem, "sheetScroll"), findChild(edit.contentItem, "editLifts"))
+        const sheet = findChild(edit, "seasonLiftsSheet")
+        tryCompare(sheet, "opened", true)
+        const scroll = findChild(sheet.contentItem, "sheetScroll")
+        compare(findChild(sheet.contentItem, "ladder0").chosen, true)
+        tapIn(scroll, findChild(findChild(sheet.contentItem, "ladder2"), "toggle"))
+        verify(kept !== null)
+        compare(findChild(sheet.contentItem, "ladder2").chosen, true)
+        checkSheet(sheet)
+
+        tapIn(scroll, findChild(sheet.contentItem, "addOwn"))
+        const from = findChild(sheet, "fromSheet")
+        tryCompare(from, "opened", true)
+        tapIn(findChild(from.contentItem, "sheetScroll"), findChild(from.contentItem, "from0"))
+        const own = findChild(sheet, "ownSheet")
+        tryCompare(own, "opened", true)
+        type(own, "ladderName", "Squat to benches")
+        const ownScroll = findChild(own.contentItem, "sheetScroll")
+        tapIn(ownScroll, findChild(own.contentItem, "rung1"))
+        const rung = findChild(own, "rungSheet")
+        tryCompare(rung, "opened", true)
+        checkSheet(rung)
+        type(rung, "rangeTo", "200") // more than a body is long
+        mouseClick(findChild(rung.contentItem, "saveRung"))
+        verify(rung.opened)
+        verify(findChild(rung.contentItem, "rangeTo").problem !== "")
+        type(rung, "rangeTo", "50")
+        mouseClick(findChild(rung.contentItem, "saveRung"))
+        tryCompare(rung, "opened", false)
+        checkSheet(own)
+        kept = null
+        mouseClick(findChild(own.contentItem, "saveLadder"))
+        tryCompare(own, "opened", false)
+        verify(kept.indexOf("Squat to benches") === 0, kept)
+    }
+
+    function test_aLiftBesideTheLaddersIsAdded() {
+        const page = makePage(driver.ladder())
+        waitForRendering(page)
+        const edit = openSheet(page, "editSeason", "seasonEditSheet")
+        tapIn(findChild(edit.contentItem, "sheetScroll"), findChild(edit.contentItem, "editLifts"))
+        const sheet = findChild(edit, "seasonLiftsSheet")
+        tryCompare(sheet, "opened", true)
+        tapIn(findChild(sheet.contentItem, "sheetScroll"), findChild(sheet.contentItem, "addSecondary"))
+        const form = findChild(sheet, "secondarySheet")
+        tryCompare(form, "opened", true)
+        checkSheet(form)
+        mouseClick(findChild(form.contentItem, "saveSecondary"))
+        verify(form.opened) // it has no name
+        type(form, "name", "Hip thrust")
+        mouseClick(findChild(form.contentItem, "saveSecondary"))
+        tryCompare(form, "opened", false)
+        compare(page.lifts.secondary.count, 1)
     }
 }

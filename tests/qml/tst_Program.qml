@@ -332,10 +332,12 @@ TestCase {
         driver.settle()
         const ladder = window.app.ladder
         verify(ladder.canPlan)
-        const form = { race: "Club championship", raceDay: "2026-02-30", start: "2026-03-02", liftDays: [0, 2, 4], sprintDays: [1],
-                       ladders: [0], equipment: [0, 1], boxes: "20 30" }
+        const form = { race: "Club championship", liftDays: [0, 2, 4], sprintDays: [1], ladders: [0], equipment: [0, 1],
+                       boxes: "20 30" }
+        ladder.beginSeason()
+        ladder.raceDay.move(-200) // before the season's first day
         verify(ladder.planSeason(form).raceDay !== undefined)
-        form.raceDay = "2026-08-29"
+        ladder.raceDay.move(200)
         compare(Object.keys(ladder.planSeason(form)).length, 0)
         driver.settle()
         verify(ladder.hasSeason, window.app.notice)
@@ -442,10 +444,12 @@ TestCase {
         verify(window.app.notice.indexOf("The report is in ") === 0, window.app.notice)
         verify(window.app.notice.endsWith("Outdoor 2026, Mira Example.pdf"), window.app.notice)
         compare(driver.handedFiles("pdf"), 1)
+        compare(driver.offered().length, 1) // the share sheet, where the system has one
         window.app.handOutTables()
         driver.settle()
         const files = driver.handedFiles("csv")
         verify(files > 15, files + " tables")
+        compare(driver.offered().length, 1 + files)
         verify(window.app.notice.indexOf(files + " tables in ") === 0, window.app.notice)
     }
 

@@ -361,6 +361,35 @@ TEST_CASE("An own ladder is planned and shown with the standard data at hand", "
     CHECK(planText(*plan).find("Trap bar ladder") != std::string::npos);
 }
 
+TEST_CASE("A ladder that joins a season under way has its stair, and its turns, from that day on", "[season][plan]")
+{
+    auto season = setup();
+    const auto before = *planSeason(season);
+    season.ladders.push_back("hinge");
+    season.ladderStarts = {{"hinge", on("2026-03-18")}};
+    const auto plan = *planSeason(season);
+    const auto& hinge = *findLadderPlan(plan, "hinge");
+    checkStair(plan, hinge, on("2026-03-18"));
+    CHECK(hinge.rungs.size() == 3); // a rung is never skipped
+    const auto stands = [&](const SeasonPlan& of, const char* day, const char* key) {
+        const auto ladders = laddersOn(of, on(day), standardSeasonData());
+        return std::ranges::find(ladders, key, &Ladder::key) != ladders.end();
+    };
+    for (auto day = season.start; day < on("2026-03-18"); day += std::chrono::days(1)) {
+        INFO(dateText(day)); // what was is not planned anew
+        CHECK(laddersOn(plan, day, standardSeasonData()) == laddersOn(before, day, standardSeasonData()));
+    }
+    CHECK((stands(plan, "2026-03-18", "hinge") || stands(plan, "2026-03-20", "hinge")));
+    CHECK(startStates(plan).back().since() == on("2026-03-18"));
+
+    const auto text = jsonText(setupJson(season));
+    CHECK(jsonText(setupJson(*parseSetup(text))) == text);
+    season.ladderStarts = {{"pull", on("2026-03-18")}};
+    CHECK(checkSetup(season).error().place == "ladder_starts[0].ladder");
+    season.ladderStarts = {{"hinge", on("2025-03-18")}};
+    CHECK(checkSetup(season).error().place == "ladder_starts[0].from");
+}
+
 TEST_CASE("The turns of the whole season are those of each of its days", "[season][plan]")
 {
     auto season = setup();
