@@ -37,7 +37,10 @@ QString typedForm(const QLocale& locale)
 {
     static const QRegularExpression year(QStringLiteral("y+"));
     static const QRegularExpression unseen(QStringLiteral("[\\x{200e}\\x{200f}]"));
-    return locale.dateFormat(QLocale::ShortFormat).replace(year, QStringLiteral("yyyy")).remove(unseen);
+    const QString form = locale.dateFormat(QLocale::ShortFormat);
+    if (form.contains(QStringLiteral("MMM"))) // a month's name is no number to type
+        return QStringLiteral("yyyy-MM-dd");
+    return QString(form).replace(year, QStringLiteral("yyyy")).remove(unseen);
 }
 
 } // namespace

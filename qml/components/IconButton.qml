@@ -8,6 +8,7 @@ AbstractButton {
 
     required property string label
     property int sign: Glyph.Check
+    property real turn: 0 // degrees
 
     implicitWidth: Theme.touchTarget
     implicitHeight: Theme.touchTarget
@@ -24,6 +25,7 @@ AbstractButton {
         Glyph {
             anchors.centerIn: parent
             sign: button.sign
+            rotation: button.turn
             color: Theme.ink
             width: 22
             height: 22

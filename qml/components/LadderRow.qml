@@ -95,7 +95,7 @@ RowLayout {
         objectName: "raise"
         visible: row.canRise
         sign: Glyph.Down
-        rotation: 180
+        turn: 180
         label: qsTr("%1 one place up").arg(row.title)
         onClicked: row.raised()
     }

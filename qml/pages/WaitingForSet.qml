@@ -76,6 +76,6 @@ ColumnLayout {
         objectName: "platesSheet"
         entry: root.viewModel.plates
         load: root.viewModel.load
-        onTaken: text => load.text = text
+        onTaken: text => root.viewModel.load = text
     }
 }
