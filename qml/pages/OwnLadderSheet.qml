@@ -59,7 +59,7 @@ Sheet {
         bound: true
         label: qsTr("What kind of lift it is")
         options: [qsTr("Heavy: one such ladder steps in seven days"), qsTr("Left and right apart")]
-        chosen: [root.ladder.heavy, root.ladder.oneSided].map((is, i) => is ? i : -1).filter(i => i >= 0)
+        chosen: root.ladder.heavy ? (root.ladder.oneSided ? [0, 1] : [0]) : root.ladder.oneSided ? [1] : []
         onToggled: index => {
             if (index === 0)
                 root.ladder.heavy = !root.ladder.heavy

@@ -15,9 +15,8 @@ Sheet {
         const form = lifts.secondaryForm(lift)
         index = lift
         problems = {}
-        name.text = form.name
-        sets.text = form.sets
-        repetitions.text = form.repetitions
+        for (const field of [name, sets, repetitions])
+            field.text = form[field.objectName]
         days.chosen = form.days
         regions.chosen = form.regions
         motion.current = form.motion
