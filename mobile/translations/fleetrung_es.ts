@@ -59,7 +59,7 @@
     </message>
     <message>
         <source>Years of regular lifting (optional)</source>
-        <translation>Años de fuerza con regularidad (opcional)</translation>
+        <translation>Años de entrenamiento de fuerza regular (opcional)</translation>
     </message>
     <message>
         <source>Event (optional)</source>
@@ -75,11 +75,11 @@
     </message>
     <message>
         <source>sprint 2</source>
-        <translation>velocidad 2</translation>
+        <translation>sprint 2</translation>
     </message>
     <message>
         <source>Under 18: has a guardian agreed?</source>
-        <translation>Menor de 18: ¿ha dado permiso un tutor?</translation>
+        <translation>Menor de 18: ¿ha dado permiso un tutor legal?</translation>
     </message>
     <message>
         <source>No, or not needed</source>
@@ -91,7 +91,7 @@
     </message>
     <message>
         <source>Move to the archive</source>
-        <translation>Llevar al archivo</translation>
+        <translation>Archivar</translation>
     </message>
     <message>
         <source>Save</source>
@@ -99,7 +99,7 @@
     </message>
     <message>
         <source>Born, like %1</source>
-        <translation>Nacimiento, como %1</translation>
+        <translation>Nacimiento, p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -157,11 +157,11 @@
     <name>BestsSheet</name>
     <message>
         <source>Personal bests</source>
-        <translation>Mejores marcas</translation>
+        <translation>Marcas personales</translation>
     </message>
     <message>
         <source>More than 2.0 m/s of wind behind a competition makes its time wind-aided: it is no best. A time by hand is one only where there is no other.</source>
-        <translation>Más de 2,0 m/s de viento a favor en competición: la marca no cuenta como mejor. Una marca a mano solo cuenta si no hay otra.</translation>
+        <translation>Más de 2,0 m/s de viento a favor en competición: la marca es con viento favorable y no cuenta como mejor marca. Una marca a mano solo cuenta si no hay otra.</translation>
     </message>
 </context>
 <context>
@@ -246,7 +246,7 @@
     </message>
     <message>
         <source>Places</source>
-        <translation>Lugares</translation>
+        <translation>Secciones</translation>
     </message>
 </context>
 <context>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>Medians of the last day on each box. Go up 10 cm while contact stays short, no heel strikes the ground and RSI does not fall. Heels are not kept with a typed jump: watch them.</source>
-        <translation>Medianas del último día en cada cajón. Sube 10 cm mientras el contacto sea corto, ningún talón golpee el suelo y el RSI no baje. Los talones no se guardan con un salto escrito: obsérvalos.</translation>
+        <translation>Medianas del último día en cada cajón. Sube 10 cm mientras el contacto siga corto, ningún talón golpee el suelo y el RSI no baje. Los talones no se registran en un salto introducido a mano: obsérvalos.</translation>
     </message>
 </context>
 <context>
@@ -315,11 +315,11 @@
     </message>
     <message>
         <source>Under 18: only with a guardian&apos;s consent and a clearance.</source>
-        <translation>Menor de 18: solo con permiso de un tutor y visto bueno médico.</translation>
+        <translation>Menor de 18: solo con permiso de un tutor legal y visto bueno médico.</translation>
     </message>
     <message>
         <source>Heavy lifts over a short range carry more load than you are used to: safety bars set, and a spotter.</source>
-        <translation>Los levantamientos pesados de recorrido corto llevan más carga de la que conoces: topes de seguridad y alguien que vigile.</translation>
+        <translation>Los ejercicios pesados de recorrido corto llevan más carga de la que sueles usar: topes de seguridad puestos y un ayudante que asista.</translation>
     </message>
     <message>
         <source>Drop jumps: few contacts, days between, and none when you are sore.</source>
@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>That shorter ranges carry over better to sprinting is the working premise of this program. There is evidence on both sides; your own stopwatch decides.</source>
-        <translation>Que los recorridos cortos se pasen mejor a la carrera es la hipótesis de trabajo de este programa. Hay pruebas en ambos sentidos; decide tu cronómetro.</translation>
+        <translation>Que los recorridos cortos se transfieran mejor al sprint es la hipótesis de trabajo de este programa. Hay pruebas en ambos sentidos; decide tu cronómetro.</translation>
     </message>
     <message>
         <source>I have read this</source>
@@ -408,7 +408,7 @@
     <name>ConsequencesCard</name>
     <message>
         <source>What this does to the plan</source>
-        <translation>Qué hace esto con el plan</translation>
+        <translation>Efecto en el plan</translation>
     </message>
 </context>
 <context>
@@ -489,7 +489,7 @@
     </message>
     <message>
         <source>for example: knee is sore, competition moved</source>
-        <translation>por ejemplo: duele la rodilla, se movió la competición</translation>
+        <translation>por ejemplo: duele la rodilla, competición cambiada de fecha</translation>
     </message>
     <message>
         <source>Keep this decision</source>
@@ -519,7 +519,7 @@
     <name>DeviceCard</name>
     <message>
         <source>This device</source>
-        <translation>Este aparato</translation>
+        <translation>Este dispositivo</translation>
     </message>
     <message>
         <source>Language</source>
@@ -527,7 +527,7 @@
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation>Signo decimal</translation>
+        <translation>Separador decimal</translation>
     </message>
     <message>
         <source>As the language</source>
@@ -583,7 +583,7 @@
     </message>
     <message>
         <source>Sound on Bench</source>
-        <translation>Sonido en el banco</translation>
+        <translation>Sonido en Banco</translation>
     </message>
     <message>
         <source>Silent</source>
@@ -599,7 +599,7 @@
     </message>
     <message>
         <source>Shakes in the hand, where the device can</source>
-        <translation>Vibra en la mano, si el aparato puede</translation>
+        <translation>Vibra en la mano, si el dispositivo puede</translation>
     </message>
     <message>
         <source>On</source>
@@ -611,7 +611,7 @@
     </message>
     <message>
         <source>Sets begin when the bar moves, and end when it has rested for 15 s</source>
-        <translation>Las series empiezan cuando la barra se mueve y acaban cuando descansa 15 s</translation>
+        <translation>Las series empiezan cuando la barra se mueve y acaban cuando lleva 15 s parada</translation>
     </message>
     <message>
         <source>Light or dark</source>
@@ -619,7 +619,7 @@
     </message>
     <message>
         <source>As the device</source>
-        <translation>Como el aparato</translation>
+        <translation>Como el dispositivo</translation>
     </message>
     <message>
         <source>Dark</source>
@@ -693,7 +693,7 @@
     </message>
     <message>
         <source>Take back</source>
-        <translation>Deshacer</translation>
+        <translation>Recuperar</translation>
     </message>
     <message>
         <source>Strike out</source>
@@ -775,7 +775,7 @@
     </message>
     <message>
         <source>Hinge</source>
-        <translation>Bisagra</translation>
+        <translation>Bisagra de cadera</translation>
     </message>
     <message>
         <source>Pull</source>
@@ -807,7 +807,7 @@
     </message>
     <message>
         <source>Quarter squat from pins</source>
-        <translation>Cuarto de sentadilla desde topes</translation>
+        <translation>Cuarto de sentadilla desde los topes</translation>
     </message>
     <message>
         <source>Short drop squat</source>
@@ -831,7 +831,7 @@
     </message>
     <message>
         <source>Quarter from pins</source>
-        <translation>Cuarto desde topes</translation>
+        <translation>Cuarto desde los topes</translation>
     </message>
     <message>
         <source>Short drop</source>
@@ -843,7 +843,7 @@
     </message>
     <message>
         <source>Clean from the floor, caught low</source>
-        <translation>Cargada desde el suelo, recogida abajo</translation>
+        <translation>Cargada desde el suelo, recepción baja</translation>
     </message>
     <message>
         <source>Power clean from the floor</source>
@@ -851,7 +851,7 @@
     </message>
     <message>
         <source>Power clean from blocks at the knee</source>
-        <translation>Cargada de potencia desde tacos a la rodilla</translation>
+        <translation>Cargada de potencia desde tacos, a la rodilla</translation>
     </message>
     <message>
         <source>Power clean from the hang</source>
@@ -879,11 +879,11 @@
     </message>
     <message>
         <source>Pull from knee blocks</source>
-        <translation>Tirón desde tacos a la rodilla</translation>
+        <translation>Tirón desde tacos, a la rodilla</translation>
     </message>
     <message>
         <source>Pull from mid-thigh blocks</source>
-        <translation>Tirón desde tacos a medio muslo</translation>
+        <translation>Tirón desde tacos, a medio muslo</translation>
     </message>
     <message>
         <source>High pull from mid-thigh</source>
@@ -1023,7 +1023,7 @@
     </message>
     <message>
         <source>slower than usual at %1</source>
-        <translation>más lento de lo usual con %1</translation>
+        <translation>más lento de lo habitual con %1</translation>
     </message>
     <message>
         <source>days to %1</source>
@@ -1115,7 +1115,7 @@
     </message>
     <message>
         <source>The time for %1 ended on %2: go to %3.</source>
-        <translation>El tiempo de %1 acabó el %2: pasa a %3.</translation>
+        <translation>El tiempo previsto para %1 acabó el %2: pasa a %3.</translation>
     </message>
     <message>
         <source>No gain is claimed.</source>
@@ -1123,15 +1123,15 @@
     </message>
     <message>
         <source>Contact is quick and the reactive strength index holds: go to %1.</source>
-        <translation>El contacto es rápido y el índice de fuerza reactiva se mantiene: pasa a %1.</translation>
+        <translation>El contacto es breve y el índice de fuerza reactiva se mantiene: pasa a %1.</translation>
     </message>
     <message>
         <source>Stay here if heels strike.</source>
-        <translation>Quédate aquí si golpean los talones.</translation>
+        <translation>Quédate aquí si los talones golpean el suelo.</translation>
     </message>
     <message>
         <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
-        <translation>Las dos últimas sesiones llegaron %1 más tarde que las seis previas: %2 % menos de carga.</translation>
+        <translation>En las dos últimas sesiones el tiempo fue %1 más largo que en las seis previas: %2 % menos de carga.</translation>
     </message>
     <message>
         <source>A very poor night: %1 % fewer sets, no step.</source>
@@ -1163,7 +1163,7 @@
     </message>
     <message>
         <source>%1 is today: no lifting.</source>
-        <translation>%1 es hoy: no se levanta.</translation>
+        <translation>%1 es hoy: sin ejercicios de fuerza.</translation>
     </message>
     <message>
         <source>%1 is in %2: nothing heavy.</source>
@@ -1211,11 +1211,11 @@
     </message>
     <message>
         <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
-        <translation>%1 no es menor que al inicio, y solo %2 superan lo que oscila por sí solo</translation>
+        <translation>%1 no es menor que al inicio; solo a partir de %2 supera lo que oscila por sí mismo</translation>
     </message>
     <message>
         <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
-        <translation>%1 es %2 menor que al inicio, y solo %3 superan lo que oscila por sí solo</translation>
+        <translation>%1 es %2 menor que al inicio; solo a partir de %3 supera lo que oscila por sí mismo</translation>
     </message>
     <message>
         <source>strength is down by %1 % on this rung; a maintenance set is added</source>
@@ -1231,7 +1231,7 @@
     </message>
     <message>
         <source>A low day: no heavy lifts without sprints before them.</source>
-        <translation>Un día suave: sin ejercicios pesados si antes no hay carreras.</translation>
+        <translation>Un día suave: sin ejercicios pesados si antes no hay sprints.</translation>
     </message>
     <message>
         <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
@@ -1239,15 +1239,15 @@
     </message>
     <message>
         <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
-        <translation>Un tutor debe haber dado permiso y un médico el visto bueno. Alguien cualificado vigila cada sesión. La carga crece como mucho un 10 %, como mucho tres días no seguidos por semana.</translation>
+        <translation>Un tutor legal debe haber dado permiso y un médico el visto bueno. Alguien cualificado vigila cada sesión. La carga crece como mucho un 10 %, en tres días no seguidos por semana como máximo.</translation>
     </message>
     <message>
         <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
-        <translation>Usa topes de seguridad y alguien que vigile. La técnica va antes que la carga: para la serie cuando falle.</translation>
+        <translation>Usa topes de seguridad y un ayudante. La técnica va antes que la carga: para la serie cuando falle.</translation>
     </message>
     <message>
         <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
-        <translation>Un recorrido corto pone más peso en la espalda del que aguantas más abajo. Pon los topes justo bajo el punto más bajo, ten quien vigile y no pases de la carga indicada.</translation>
+        <translation>Un recorrido corto permite cargar en la espalda más peso del que aguantas más abajo. Pon los topes justo bajo el punto más bajo, ten un ayudante y no pases de la carga indicada.</translation>
     </message>
     <message>
         <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
@@ -1255,19 +1255,19 @@
     </message>
     <message>
         <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
-        <translation>Cae sobre el antepié en suelo firme y liso. Para cuando golpeen los talones o el contacto se alargue. No más de los contactos indicados, con dos o tres días entre medias.</translation>
+        <translation>Cae sobre el antepié en suelo firme y liso. Para cuando los talones golpeen el suelo o el contacto se alargue. No más de los contactos indicados, con dos o tres días entre medias.</translation>
     </message>
     <message>
         <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
-        <translation>El dolor es un motivo para parar, no un número que batir. Con dolor fuerte o agudo, cojera o dolor nuevo en los isquiotibiales ve al médico antes de volver a correr o levantar.</translation>
+        <translation>El dolor es un motivo para parar, no un número que batir. Con dolor fuerte o agudo, cojera o dolor nuevo en los isquiotibiales ve al médico antes de volver a esprintar o levantar.</translation>
     </message>
     <message>
         <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
-        <translation>Un 1RM estimado por repeticiones o velocidad es una estimación. No lo cargues sin probar.</translation>
+        <translation>Un 1RM estimado por repeticiones o velocidad es una estimación. No lo pongas en la barra sin haberlo comprobado.</translation>
     </message>
     <message>
         <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
-        <translation>Que la fuerza de recorridos cortos se pase mejor a la carrera es la hipótesis de trabajo, con pruebas a ambos lados (a favor: Rhea et al. 2016, Human Movement 17(1):43-49; en contra: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+        <translation>Que la fuerza de recorridos cortos se transfiera mejor al sprint es la hipótesis de trabajo, con pruebas en ambos sentidos (a favor: Rhea et al. 2016, Human Movement 17(1):43-49; en contra: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
     </message>
     <message>
         <source>taken</source>
@@ -1331,15 +1331,15 @@
     </message>
     <message>
         <source>usual error</source>
-        <translation>error usual</translation>
+        <translation>error habitual</translation>
     </message>
     <message>
         <source>your line</source>
-        <translation>tu línea</translation>
+        <translation>tu recta</translation>
     </message>
     <message>
         <source>the line</source>
-        <translation>la línea</translation>
+        <translation>la recta</translation>
     </message>
     <message>
         <source>fastest at a load</source>
@@ -1375,15 +1375,15 @@
     </message>
     <message>
         <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
-        <translation>Sobre cero: barra más rápida, carrera más rápida esas semanas después. Bigotes: 95 %, informativo.</translation>
+        <translation>Sobre cero: barra más rápida, sprint más rápido tantas semanas después. Bigotes: 95 %, informativo.</translation>
     </message>
     <message>
         <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
-        <translation>Cada marca es una repetición, desde el inicio de la subida. Los tiempos de contacto son escala, no meta.</translation>
+        <translation>Cada punto es una repetición, desde el inicio de la subida. Los tiempos de contacto del sprint son una escala, no una meta.</translation>
     </message>
     <message>
         <source>Each mark is a repetition, from concentric onset.</source>
-        <translation>Cada marca es una repetición, desde el inicio de la subida.</translation>
+        <translation>Cada punto es una repetición, desde el inicio de la subida.</translation>
     </message>
     <message>
         <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
@@ -1531,7 +1531,7 @@
     </message>
     <message>
         <source>From %1, down to what the plates make.</source>
-        <translation>De: %1, bajada a lo que dan los discos.</translation>
+        <translation>Según: %1; redondeada a la baja a lo que dan los discos.</translation>
     </message>
     <message>
         <source>the last work load, never more on a longer range</source>
@@ -1571,7 +1571,7 @@
     </message>
     <message>
         <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
-        <translation>Primera vez en este peldaño: deja de añadir en el esfuerzo 7 de 10, diga lo que diga el número.</translation>
+        <translation>Primera vez en este peldaño: deja de añadir peso al llegar al esfuerzo 7 de 10, diga lo que diga el número.</translation>
     </message>
     <message>
         <source>%1 less today, by the decision.</source>
@@ -1579,7 +1579,7 @@
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
-        <translation>%1 series de %2 son las del peldaño; %3 y las competiciones cercanas dejan el %4.</translation>
+        <translation>%1 series de %2 son las del peldaño; la fase (%3) y las competiciones cercanas dejan el %4.</translation>
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own.</source>
@@ -1599,7 +1599,7 @@
     </message>
     <message>
         <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
-        <translation>En %1 una serie acaba cuando la velocidad cae %2 desde su repetición más rápida.</translation>
+        <translation>En %1 una serie acaba cuando la velocidad cae un %2 respecto a su repetición más rápida.</translation>
     </message>
     <message>
         <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
@@ -1607,15 +1607,15 @@
     </message>
     <message>
         <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
-        <translation>%1 se levantó por última vez hace %2 días: dos series pesadas mantienen su fuerza.</translation>
+        <translation>%1: última vez hace %2 días; dos series pesadas mantienen su fuerza.</translation>
     </message>
     <message>
         <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
-        <translation>%1 se levantó hace %2 días, más de lo debido: dos series pesadas mantienen su fuerza.</translation>
+        <translation>%1: última vez hace %2 días, más de lo debido; dos series pesadas mantienen su fuerza.</translation>
     </message>
     <message>
         <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
-        <translation>Un ejercicio pesado va en día de carrera, después de correr, para que los días suaves lo sean.</translation>
+        <translation>Un ejercicio pesado va en día de sprints, después de correr, para que los días suaves sigan siéndolo.</translation>
     </message>
     <message>
         <source>A lifting day of the week.</source>
@@ -1667,15 +1667,15 @@
     </message>
     <message>
         <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
-        <translation>No demostrado: aparte de sus tendencias, la barra o los tiempos no variaron.</translation>
+        <translation>No demostrado: aparte de sus tendencias, la barra o los tiempos de sprint no variaron.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2, all in the same conditions.</source>
-        <translation>Faltan datos: %1, en %2, todas en las mismas condiciones.</translation>
+        <translation>Faltan datos: %1, en %2, todos en las mismas condiciones.</translation>
     </message>
     <message>
         <source>Not enough: %1, all in the same conditions.</source>
-        <translation>Faltan datos: %1, todas en las mismas condiciones.</translation>
+        <translation>Faltan datos: %1, todos en las mismas condiciones.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2 (%3).</source>
@@ -1687,7 +1687,7 @@
     </message>
     <message>
         <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
-        <translation>Cada una cuenta en otra semana, con la barra medida en ella y en las cuatro anteriores.</translation>
+        <translation>Cada uno cuenta en otra semana, con la barra medida en ella y en las cuatro anteriores.</translation>
     </message>
     <message>
         <source>rank correlation %1 over %2 and %3</source>
@@ -1707,7 +1707,7 @@
     </message>
     <message>
         <source>chance alone gives as much in %1 of 100 such seasons</source>
-        <translation>el azar solo da otro tanto en %1 de 100 temporadas así</translation>
+        <translation>el azar por sí solo da otro tanto en %1 de cada 100 temporadas así</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -1739,11 +1739,11 @@
     </message>
     <message>
         <source>%1 more tests</source>
-        <translation>%1 pruebas más</translation>
+        <translation>%1 tests más</translation>
     </message>
     <message>
         <source>%1 more test</source>
-        <translation>%1 prueba más</translation>
+        <translation>%1 test más</translation>
     </message>
     <message>
         <source>%1 more rungs</source>
@@ -1755,7 +1755,7 @@
     </message>
     <message>
         <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
-        <translation>Que los recorridos más cortos se transfieran mejor al sprint es la premisa de trabajo de las escaleras, con pruebas en ambos sentidos; la temporada de un atleta no lo decide.</translation>
+        <translation>Que los recorridos más cortos se transfieran mejor al sprint es la hipótesis de trabajo de las escaleras, con pruebas en ambos sentidos; la temporada de un atleta no lo decide.</translation>
     </message>
     <message>
         <source>ankle</source>
@@ -1867,7 +1867,7 @@
     </message>
     <message>
         <source>name at least one day of the week with lifts</source>
-        <translation>nombra al menos un día de la semana con ejercicios</translation>
+        <translation>elige al menos un día de la semana con ejercicios</translation>
     </message>
     <message>
         <source>choose at least one ladder</source>
@@ -1883,7 +1883,7 @@
     </message>
     <message>
         <source>under 18 a guardian must have agreed before a plan is made</source>
-        <translation>con menos de 18 años un tutor debe consentir antes de hacer un plan</translation>
+        <translation>con menos de 18 años un tutor legal debe consentir antes de hacer un plan</translation>
     </message>
     <message>
         <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
@@ -1977,7 +1977,7 @@
     </message>
     <message>
         <source>How sure: %1</source>
-        <translation>Qué seguro es: %1</translation>
+        <translation>Fiabilidad: %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
@@ -2040,7 +2040,7 @@
     </message>
     <message>
         <source>Teach it</source>
-        <translation>Enseñar</translation>
+        <translation>Iniciar el aprendizaje</translation>
     </message>
     <message>
         <source>Listen again</source>
@@ -2079,11 +2079,11 @@
     </message>
     <message>
         <source>Type a day, like %1.</source>
-        <translation>Escribe un día, como %1.</translation>
+        <translation>Escribe una fecha, como %1.</translation>
     </message>
     <message>
         <source>There is no such day. Type it like %1.</source>
-        <translation>Ese día no existe. Escríbelo como %1.</translation>
+        <translation>Esa fecha no existe. Escríbela como %1.</translation>
     </message>
 </context>
 <context>
@@ -2132,7 +2132,7 @@
     </message>
     <message>
         <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
-        <translation>La banda es donde suele estar el tiempo en este peldaño. Las bandas pálidas son tiempos de contacto de una carrera, como escala y no como meta.</translation>
+        <translation>La banda es donde suele estar el tiempo en este peldaño. Las bandas pálidas son tiempos de contacto de un sprint, como escala y no como meta.</translation>
     </message>
     <message>
         <source>A starting value of this project, later your own values.</source>
@@ -2164,7 +2164,7 @@
     </message>
     <message>
         <source>The greatest speed of the bar on its way up. Told for lifts that throw or catch.</source>
-        <translation>La mayor velocidad de la barra al subir. Para ejercicios en que se lanza o se recoge.</translation>
+        <translation>La mayor velocidad de la barra al subir. Para ejercicios con lanzamiento o recepción.</translation>
     </message>
     <message>
         <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
@@ -2220,7 +2220,7 @@
     </message>
     <message>
         <source>Wide: the range is shown. The stop of a set never rests on it.</source>
-        <translation>Amplia: se muestra el margen. La parada de una serie nunca depende de esto.</translation>
+        <translation>Baja: se muestra el margen. La parada de una serie nunca depende de esto.</translation>
     </message>
     <message>
         <source>What a decision rests on</source>
@@ -2228,7 +2228,7 @@
     </message>
     <message>
         <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
-        <translation>Avanzar, mantener, retroceder, aflojar o descansar: cada línea es una prueba con su valor y lo permitido. Para avanzar hacen falta sesiones y días en el peldaño, un tiempo que bajó más de lo que oscila, y velocidad y fuerza que se mantuvieron.</translation>
+        <translation>Avanzar, mantener, retroceder, aflojar o descansar: cada línea es una comprobación con su valor y lo permitido. Para avanzar hacen falta sesiones y días en el peldaño, un tiempo que bajó más de lo que oscila, y velocidad y fuerza que se mantuvieron.</translation>
     </message>
     <message>
         <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
@@ -2236,7 +2236,7 @@
     </message>
     <message>
         <source>A rule is no proof. Your answer is kept with it, and counts.</source>
-        <translation>Una regla no es una demostración. Tu respuesta se guarda con ella y cuenta.</translation>
+        <translation>Una regla no demuestra nada. Tu respuesta se guarda con ella y cuenta.</translation>
     </message>
     <message>
         <source>Typical error</source>
@@ -2280,7 +2280,7 @@
     </message>
     <message>
         <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
-        <translation>Más pesado es más lento, casi en una línea que es tuya en cada ejercicio y peldaño.</translation>
+        <translation>Más pesado es más lento, casi en una recta que es tuya en cada ejercicio y peldaño.</translation>
     </message>
     <message>
         <source>velocity = a + b × load, least squares and robust</source>
@@ -2296,11 +2296,11 @@
     </message>
     <message>
         <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
-        <translation>La carga en que la línea llega a la velocidad publicada para una sola repetición. Nunca la cargues para ver si es verdad.</translation>
+        <translation>La carga en que la recta llega a la velocidad publicada para una sola repetición. Nunca la cargues para ver si es verdad.</translation>
     </message>
     <message>
         <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
-        <translation>carga donde la línea llega a la velocidad al 1RM; intervalo de Fieller</translation>
+        <translation>carga en que la recta llega a la velocidad al 1RM; intervalo de Fieller</translation>
     </message>
     <message>
         <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
@@ -2324,7 +2324,7 @@
     </message>
     <message>
         <source>A loss counts where both loads are slower by more than the typical error.</source>
-        <translation>Una pérdida cuenta si ambas cargas van más lentas que el error típico.</translation>
+        <translation>Una pérdida cuenta si en ambas cargas la velocidad baja más que el error típico.</translation>
     </message>
     <message>
         <source>Contact and flight</source>
@@ -2348,7 +2348,7 @@
     </message>
     <message>
         <source>How high the body rose, from how long it flew.</source>
-        <translation>Cuánto subió el cuerpo, según cuánto voló.</translation>
+        <translation>Cuánto subió el cuerpo, según el tiempo de vuelo.</translation>
     </message>
     <message>
         <source>height = g × flight² ÷ 8</source>
@@ -2360,7 +2360,7 @@
     </message>
     <message>
         <source>It holds where the body lands as it took off: bent knees make it too high.</source>
-        <translation>Vale si el cuerpo cae como despegó: las rodillas dobladas la aumentan.</translation>
+        <translation>Vale si el cuerpo cae como despegó: con las rodillas dobladas la altura sale de más.</translation>
     </message>
     <message>
         <source>Reactive strength index, RSI</source>
@@ -2404,11 +2404,11 @@
     </message>
     <message>
         <source>Force and power of a sprint</source>
-        <translation>Fuerza y potencia de una carrera</translation>
+        <translation>Fuerza y potencia de un sprint</translation>
     </message>
     <message>
         <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
-        <translation>Fuerza y potencia horizontales según la curva, tu peso y el freno del aire.</translation>
+        <translation>Fuerza y potencia horizontales según la curva de velocidad, tu masa y la resistencia del aire.</translation>
     </message>
     <message>
         <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
@@ -2420,7 +2420,7 @@
     </message>
     <message>
         <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
-        <translation>Tan segura como la curva; lo no escrito (aire, viento) se supone y se dice.</translation>
+        <translation>Tan fiable como la curva; lo no indicado (aire, viento) se supone y se avisa.</translation>
     </message>
     <message>
         <source>Flying speed</source>
@@ -2436,7 +2436,7 @@
     </message>
     <message>
         <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
-        <translation>A mano, 20 m lanzados fallan un 7 %; células y vídeo se indican al lado.</translation>
+        <translation>A mano, 20 m lanzados tienen un error del 7 %; el de células y vídeo se indica al lado.</translation>
     </message>
     <message>
         <source>Wind-aided</source>
@@ -2444,7 +2444,7 @@
     </message>
     <message>
         <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
-        <translation>Más de 2,0 m/s de viento a favor en competición: la marca no es la mejor.</translation>
+        <translation>Más de 2,0 m/s de viento a favor en competición: el tiempo no cuenta como mejor marca.</translation>
     </message>
     <message>
         <source>World Athletics&apos; technical rules; from memory.</source>
@@ -2464,7 +2464,7 @@
     </message>
     <message>
         <source>Common practice, no source; the shares are this project&apos;s.</source>
-        <translation>Práctica común, sin fuente; las partes son de este proyecto.</translation>
+        <translation>Práctica común, sin fuente; los porcentajes son de este proyecto.</translation>
     </message>
     <message>
         <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
@@ -2476,15 +2476,15 @@
     </message>
     <message>
         <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
-        <translation>Si la rapidez de la barra y los tiempos de carrera fueron juntos más allá de sus tendencias. Nunca se llama causa.</translation>
+        <translation>Si la rapidez de la barra y los tiempos de sprint se movieron juntos más allá de sus tendencias. Nunca se llama causa.</translation>
     </message>
     <message>
         <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
-        <translation>correlación de rangos de Spearman en cinco desfases, frente a temporadas giradas</translation>
+        <translation>correlación de rangos de Spearman con cinco desfases, frente a temporadas giradas</translation>
     </message>
     <message>
         <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
-        <translation>Spearman 1904, Am J Psychol 15:72-101; la prueba es de este proyecto.</translation>
+        <translation>Spearman 1904, Am J Psychol 15:72-101; el test es de este proyecto.</translation>
     </message>
     <message>
         <source>Without any relation it speaks in about 3 of 100 seasons.</source>
@@ -2523,7 +2523,7 @@
     </message>
     <message>
         <source>Day of all rows, like %1</source>
-        <translation>Día de todas las filas, como %1</translation>
+        <translation>Fecha de todas las filas, p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -2628,7 +2628,7 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Cronometrado con</translation>
+        <translation>Cronometraje</translation>
     </message>
     <message>
         <source>Start</source>
@@ -2736,7 +2736,7 @@
     </message>
     <message>
         <source>“%1” can be read in two ways. What is the decimal mark?</source>
-        <translation>«%1» se puede leer de dos modos. ¿Cuál es el signo decimal?</translation>
+        <translation>«%1» se puede leer de dos modos. ¿Cuál es el separador decimal?</translation>
     </message>
     <message>
         <source>“%1” can be read in two ways. What comes first?</source>
@@ -2764,7 +2764,7 @@
     </message>
     <message>
         <source>The decimal mark is a comma, as in %1.</source>
-        <translation>El signo decimal es una coma, como en %1.</translation>
+        <translation>El separador decimal es una coma, como en %1.</translation>
     </message>
     <message>
         <source>Times are in milliseconds, by their size: %1.</source>
@@ -2772,11 +2772,11 @@
     </message>
     <message>
         <source>The times do not rise (%1): each counts from the gate before.</source>
-        <translation>Los tiempos no suben (%1): cada uno cuenta desde la célula anterior.</translation>
+        <translation>Los tiempos no aumentan (%1): cada uno cuenta desde la célula anterior.</translation>
     </message>
     <message>
         <source>The times rise (%1): each counts from the start.</source>
-        <translation>Los tiempos suben (%1): cada uno cuenta desde la salida.</translation>
+        <translation>Los tiempos aumentan (%1): cada uno cuenta desde la salida.</translation>
     </message>
     <message>
         <source>Several rows make one run.</source>
@@ -2800,7 +2800,7 @@
     </message>
     <message>
         <source>“%1” cannot be. Check the number and the unit.</source>
-        <translation>«%1» no puede ser. Revisa el número y la unidad.</translation>
+        <translation>«%1» no es posible. Revisa el número y la unidad.</translation>
     </message>
     <message>
         <source>The day is missing.</source>
@@ -2808,11 +2808,11 @@
     </message>
     <message>
         <source>“%1” is not a day.</source>
-        <translation>«%1» no es un día.</translation>
+        <translation>«%1» no es una fecha.</translation>
     </message>
     <message>
         <source>“%1” has not come yet. Check the order of day and month.</source>
-        <translation>«%1» aún no ha llegado. Revisa el orden de día y mes.</translation>
+        <translation>«%1» es una fecha futura. Revisa el orden de día y mes.</translation>
     </message>
     <message>
         <source>“%1” is not a time of day.</source>
@@ -2828,7 +2828,7 @@
     </message>
     <message>
         <source>The times do not rise with the distance.</source>
-        <translation>Los tiempos no suben con la distancia.</translation>
+        <translation>Los tiempos no aumentan con la distancia.</translation>
     </message>
     <message>
         <source>That is faster than anyone has run. Check distance and time.</source>
@@ -2844,7 +2844,7 @@
     </message>
     <message>
         <source>The split at the end says another time.</source>
-        <translation>El parcial del final dice otro tiempo.</translation>
+        <translation>El parcial del final da otro tiempo.</translation>
     </message>
     <message>
         <source>The lift is missing.</source>
@@ -2967,11 +2967,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Lisas</translation>
+        <translation>Sin clavos</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Sin decir</translation>
+        <translation>Sin indicar</translation>
     </message>
     <message>
         <source>Note</source>
@@ -2987,7 +2987,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Día, como %1</translation>
+        <translation>Fecha, p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -3022,7 +3022,7 @@
     </message>
     <message>
         <source>Hand out as a calendar</source>
-        <translation>Entregar como calendario</translation>
+        <translation>Exportar como calendario</translation>
     </message>
     <message>
         <source>Why shorter ranges? Both sides</source>
@@ -3053,7 +3053,7 @@
     </message>
     <message>
         <source>%1 one place up</source>
-        <translation>%1 un puesto arriba</translation>
+        <translation>Subir %1 un puesto</translation>
     </message>
 </context>
 <context>
@@ -3068,7 +3068,7 @@
     </message>
     <message>
         <source>Type what you can lift once. A set of up to ten repetitions typed in tells it roughly.</source>
-        <translation>Escribe lo que puedes levantar una vez. Una serie escrita de hasta diez repeticiones lo dice por encima.</translation>
+        <translation>Escribe lo que puedes levantar una vez. Una serie de hasta diez repeticiones introducida a mano lo da aproximadamente.</translation>
     </message>
     <message>
         <source>Source: NSCA training load chart. At 80 % of 1RM people differ by many repetitions, so the plan goes by how fast the bar moves, not by this.</source>
@@ -3090,7 +3090,7 @@
     <name>MapSheet</name>
     <message>
         <source>Take in a file</source>
-        <translation>Tomar un archivo</translation>
+        <translation>Cargar un archivo</translation>
     </message>
     <message>
         <source>How it is read</source>
@@ -3098,7 +3098,7 @@
     </message>
     <message>
         <source>A sensor map says what each byte means. It was chosen by itself; choose another only where the numbers look wrong.</source>
-        <translation>Una descripción de sensor dice qué significa cada byte. Se eligió sola; elige otra solo si los números parecen malos.</translation>
+        <translation>Una descripción de sensor dice qué significa cada byte. Se eligió sola; elige otra solo si los números parecen erróneos.</translation>
     </message>
     <message>
         <source>From %1</source>
@@ -3114,7 +3114,7 @@
     </message>
     <message>
         <source>Hand out this map as a file</source>
-        <translation>Entregar esta descripción como archivo</translation>
+        <translation>Exportar esta descripción como archivo</translation>
     </message>
     <message>
         <source>Back to the list</source>
@@ -3204,7 +3204,7 @@
     </message>
     <message>
         <source>Left and right apart</source>
-        <translation>Izquierda y derecha aparte</translation>
+        <translation>Izquierda y derecha por separado</translation>
     </message>
     <message>
         <source>What it loads: pain there rests this ladder</source>
@@ -3242,7 +3242,7 @@
     </message>
     <message>
         <source>Sprints first, the lifts after the run.</source>
-        <translation>Primero las carreras; los ejercicios, después de correr.</translation>
+        <translation>Primero los sprints; los ejercicios, después de correr.</translation>
     </message>
     <message>
         <source>No lifts today</source>
@@ -3332,7 +3332,7 @@
     <name>PoseTile</name>
     <message>
         <source>%1: taken</source>
-        <translation>%1: tomado</translation>
+        <translation>%1: medido</translation>
     </message>
     <message>
         <source>%1: next</source>
@@ -3344,7 +3344,7 @@
     </message>
     <message>
         <source>taken</source>
-        <translation>tomado</translation>
+        <translation>medido</translation>
     </message>
     <message>
         <source>next</source>
@@ -3363,11 +3363,11 @@
     </message>
     <message>
         <source>No Bluetooth was found on this device. Switch it on in the system&apos;s settings, or plug a Bluetooth adapter in.</source>
-        <translation>No se encontró Bluetooth en este aparato. Enciéndelo en los ajustes del sistema o conecta un adaptador Bluetooth.</translation>
+        <translation>No se encontró Bluetooth en este dispositivo. Enciéndelo en los ajustes del sistema o conecta un adaptador Bluetooth.</translation>
     </message>
     <message>
         <source>Fleetrung may not use Bluetooth. Allow it in the system&apos;s settings for Fleetrung; on older phones location must be on, too.</source>
-        <translation>Fleetrung no puede usar Bluetooth. Permítelo en los ajustes del sistema para Fleetrung; en teléfonos antiguos la ubicación también debe estar activa.</translation>
+        <translation>Fleetrung no tiene permiso para usar Bluetooth. Permítelo en los ajustes del sistema para Fleetrung; en teléfonos antiguos la ubicación también debe estar activa.</translation>
     </message>
     <message>
         <source>%1 is not in reach. Switch it on and bring it near: it then connects by itself.</source>
@@ -3375,7 +3375,7 @@
     </message>
     <message>
         <source>%1 is near but did not let us in. Disconnect it from any other phone, or switch it off and on.</source>
-        <translation>%1 está cerca pero no nos dejó entrar. Desconéctalo de otros teléfonos, o apágalo y enciéndelo.</translation>
+        <translation>%1 está cerca pero no aceptó la conexión. Desconéctalo de otros teléfonos, o apágalo y enciéndelo.</translation>
     </message>
     <message>
         <source>The connection to %1 was lost and is being made again. Keep the phone within a few metres of it.</source>
@@ -3383,11 +3383,11 @@
     </message>
     <message>
         <source>%1 answers, but it is not the kind of sensor it was saved as. Choose another description for it, or teach it anew.</source>
-        <translation>%1 responde, pero no es el tipo de sensor con que se guardó. Elige otra descripción o enséñalo de nuevo.</translation>
+        <translation>%1 responde, pero no es el tipo de sensor con que se guardó. Elige otra descripción o repite el aprendizaje.</translation>
     </message>
     <message>
         <source>%1 asks for pairing, and the pairing with this device does not work. Open the system&apos;s Bluetooth settings, forget (remove) %1 there, and connect again.</source>
-        <translation>%1 pide emparejarse, y el emparejamiento con este aparato no funciona. Abre los ajustes de Bluetooth del sistema, olvida (quita) %1 y conecta otra vez.</translation>
+        <translation>%1 pide emparejarse, y el emparejamiento con este dispositivo no funciona. Abre los ajustes de Bluetooth del sistema, olvida (quita) %1 y conecta otra vez.</translation>
     </message>
     <message>
         <source>%1 is connected but sends nothing; it is being asked again. If this stays, switch it off and on.</source>
@@ -3395,7 +3395,7 @@
     </message>
     <message>
         <source>%1 sends data that its description does not fit. Choose another description for it, or teach it anew.</source>
-        <translation>%1 envía datos que su descripción no entiende. Elige otra descripción o enséñalo de nuevo.</translation>
+        <translation>%1 envía datos que no encajan con su descripción. Elige otra descripción o repite el aprendizaje.</translation>
     </message>
     <message>
         <source>%1 sends more than this connection may carry, and samples can be lost. Set a lower rate on the sensor if you can.</source>
@@ -3490,7 +3490,7 @@
     </message>
     <message>
         <source>%1 with %2 and %3 are in the log, all typed in.</source>
-        <translation>En el registro hay %1 con %2 y %3, todas escritas a mano.</translation>
+        <translation>En el registro hay %1 con %2 y %3, todas introducidas a mano.</translation>
     </message>
     <message>
         <source>%1 with %2 and %3 are in the log, %4 of them measured by a sensor.</source>
@@ -3526,11 +3526,11 @@
     </message>
     <message>
         <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
-        <translation>Se tomaron %1 decisiones (%2); %3 seguidas, %4 cambiadas por el atleta; de las que no son mantener, %5 siguen abiertas.</translation>
+        <translation>Se tomaron %1 decisiones (%2); %3 seguidas, %4 cambiadas por el atleta; de las que no son «mantener», %5 siguen abiertas.</translation>
     </message>
     <message>
         <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
-        <translation>Se tomó 1 decisión (%1); %2 seguidas, %3 cambiadas por el atleta; de las que no son mantener, %4 siguen abiertas.</translation>
+        <translation>Se tomó 1 decisión (%1); %2 seguidas, %3 cambiadas por el atleta; de las que no son «mantener», %4 siguen abiertas.</translation>
     </message>
     <message>
         <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
@@ -3638,7 +3638,7 @@
     </message>
     <message>
         <source>Grade</source>
-        <translation>Categoría</translation>
+        <translation>Prioridad</translation>
     </message>
     <message>
         <source>Result</source>
@@ -3662,23 +3662,23 @@
     </message>
     <message>
         <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
-        <translation>Trabaja con un entrenador o clínico titulado; las normas locales y de la instalación van primero.</translation>
+        <translation>Trabaja con un entrenador o médico titulado; las normas locales y del centro van primero.</translation>
     </message>
     <message>
         <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
-        <translation>Dolor, lesión, embarazo: consúltalo con un clínico antes de seguir.</translation>
+        <translation>Dolor, lesión, embarazo: consúltalo con un médico antes de seguir entrenando.</translation>
     </message>
     <message>
         <source>Under 18: with a guardian&apos;s consent and clearance.</source>
-        <translation>Menores de 18: con consentimiento del tutor y autorización.</translation>
+        <translation>Menores de 18: con permiso de un tutor legal y visto bueno médico.</translation>
     </message>
     <message>
         <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
-        <translation>Ejercicios pesados de recorrido corto: barras de seguridad puestas y un ayudante.</translation>
+        <translation>Ejercicios pesados de recorrido corto: topes de seguridad puestos y un ayudante.</translation>
     </message>
     <message>
         <source>Landings are limited: keep to the contacts planned for a session.</source>
-        <translation>Las caídas están limitadas: respeta los contactos de la sesión.</translation>
+        <translation>Los aterrizajes están limitados: respeta los contactos previstos para la sesión.</translation>
     </message>
     <message>
         <source>Estimates of the one-repetition maximum are estimates.</source>
@@ -3690,7 +3690,7 @@
     </message>
     <message>
         <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
-        <translation>Que la fuerza en recorridos más cortos se transfiera mejor al sprint es la premisa de trabajo, con pruebas en ambos sentidos.</translation>
+        <translation>Que la fuerza en recorridos más cortos se transfiera mejor al sprint es la hipótesis de trabajo, con pruebas en ambos sentidos.</translation>
     </message>
     <message>
         <source>Nothing here shows cause.</source>
@@ -3766,7 +3766,7 @@
     </message>
     <message>
         <source>Verdict</source>
-        <translation>Juicio</translation>
+        <translation>Veredicto</translation>
     </message>
     <message>
         <source>quicker</source>
@@ -3798,15 +3798,15 @@
     </message>
     <message>
         <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
-        <translation>No hay velocidad publicada en 1RM para este ejercicio: no señala ninguna 1RM.</translation>
+        <translation>No hay velocidad al 1RM publicada para este ejercicio: no señala ningún 1RM.</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
-        <translation>1RM estimada %1 (95 %: de %2 a %3), donde la recta llega a %4 m/s (%5).</translation>
+        <translation>1RM estimado %1 (95 %: de %2 a %3), donde la recta llega a %4 m/s (%5).</translation>
     </message>
     <message>
         <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
-        <translation>1RM estimada %1, donde la recta llega a %2 m/s (%3).</translation>
+        <translation>1RM estimado %1, donde la recta llega a %2 m/s (%3).</translation>
     </message>
     <message>
         <source>An estimate is an estimate.</source>
@@ -3818,7 +3818,7 @@
     </message>
     <message>
         <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
-        <translation>Mantener y descansar seguidos van en una línea con el último motivo; de mantener solo consta lo no cumplido.</translation>
+        <translation>Los «mantener» y «descansar» seguidos ocupan una sola línea, con el motivo del último; de un «mantener» solo se muestra lo no cumplido.</translation>
     </message>
     <message>
         <source>Every decision with all its numbers stands in the tables.</source>
@@ -3906,11 +3906,11 @@
     </message>
     <message>
         <source>Sprint times</source>
-        <translation>Tiempos de carrera</translation>
+        <translation>Tiempos de sprint</translation>
     </message>
     <message>
         <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
-        <translation>Solo se comparan tiempos de la misma prueba; viento, superficie y calzado constan al lado.</translation>
+        <translation>Solo se comparan tiempos del mismo test; viento, superficie y zapatillas constan al lado.</translation>
     </message>
     <message>
         <source>When</source>
@@ -3962,7 +3962,7 @@
     </message>
     <message>
         <source>Top speed, m/s</source>
-        <translation>Vel. máxima, m/s</translation>
+        <translation>Vel. punta, m/s</translation>
     </message>
     <message>
         <source>Fit within, ms</source>
@@ -3978,7 +3978,7 @@
     </message>
     <message>
         <source>Speed over the way on %1, and how far each split lies from the curve</source>
-        <translation>Velocidad en el recorrido el %1, y cuánto se aparta cada parcial de la curva</translation>
+        <translation>Velocidad según la distancia el %1, y cuánto se aparta cada parcial de la curva</translation>
     </message>
     <message>
         <source>%1: no curve, %2</source>
@@ -3990,7 +3990,7 @@
     </message>
     <message>
         <source>The run with the greatest top speed stands for its time.</source>
-        <translation>La carrera de mayor velocidad representa su fecha.</translation>
+        <translation>La carrera con la mayor velocidad punta representa su fecha.</translation>
     </message>
     <message>
         <source>± is one standard error.</source>
@@ -3998,7 +3998,7 @@
     </message>
     <message>
         <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
-        <translation>F0 y potencia: mayor fuerza horizontal y potencia por kilogramo, con la resistencia del aire.</translation>
+        <translation>F0 y potencia: fuerza horizontal y potencia máximas por kilogramo, con la resistencia del aire.</translation>
     </message>
     <message>
         <source>A flying start gives none of these.</source>
@@ -4110,7 +4110,7 @@
     </message>
     <message>
         <source>resisted</source>
-        <translation>con resistencia</translation>
+        <translation>arrastre</translation>
     </message>
     <message>
         <source>hill</source>
@@ -4138,7 +4138,7 @@
     </message>
     <message>
         <source>flats</source>
-        <translation>lisas</translation>
+        <translation>sin clavos</translation>
     </message>
     <message>
         <source>hand</source>
@@ -4340,7 +4340,7 @@
     <name>RunFilter</name>
     <message>
         <source>Personal bests</source>
-        <translation>Mejores marcas</translation>
+        <translation>Marcas personales</translation>
     </message>
     <message>
         <source>Best</source>
@@ -4378,7 +4378,7 @@
     </message>
     <message>
         <source>The split at %1 says %2. Take one of them out.</source>
-        <translation>El parcial a %1 dice %2. Quita uno de los dos.</translation>
+        <translation>El parcial a %1 da %2. Quita uno de los dos.</translation>
     </message>
     <message>
         <source>It must be later than the last split.</source>
@@ -4479,7 +4479,7 @@
     </message>
     <message>
         <source>Falling</source>
-        <translation>Cayendo</translation>
+        <translation>En caída</translation>
     </message>
     <message>
         <source>Rolling</source>
@@ -4515,11 +4515,11 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Cronometrado con</translation>
+        <translation>Cronometraje</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Mano</translation>
+        <translation>Manual</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -4583,11 +4583,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Lisas</translation>
+        <translation>Sin clavos</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Sin decir</translation>
+        <translation>Sin indicar</translation>
     </message>
     <message>
         <source>Reaction from the gun, s, where it was timed</source>
@@ -4595,7 +4595,7 @@
     </message>
     <message>
         <source>Start line to the beam that starts the clock, m; the splits count from the beam</source>
-        <translation>De la línea a la célula que arranca el reloj, m; los parciales cuentan desde la célula</translation>
+        <translation>De la línea de salida a la célula que arranca el reloj, m; los parciales cuentan desde la célula</translation>
     </message>
     <message>
         <source>Air temperature, °C</source>
@@ -4603,7 +4603,7 @@
     </message>
     <message>
         <source>Height above the sea, m</source>
-        <translation>Altura sobre el mar, m</translation>
+        <translation>Altitud, m</translation>
     </message>
     <message>
         <source>Ground contact near top speed, ms: from video at 240 pictures a second, ± 4 ms</source>
@@ -4623,7 +4623,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Día, como %1</translation>
+        <translation>Fecha, p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -4835,7 +4835,7 @@
     </message>
     <message>
         <source>Days with sprints</source>
-        <translation>Días con carreras</translation>
+        <translation>Días con sprints</translation>
     </message>
     <message>
         <source>Length of a session with lifts, minutes</source>
@@ -4875,7 +4875,7 @@
     </message>
     <message>
         <source>A height that you do not have is never planned. It stays as you type it.</source>
-        <translation>Una altura que no tienes nunca se prevé. Queda como la escribes.</translation>
+        <translation>Nunca se prevé una altura que no tienes. Queda como la escribes.</translation>
     </message>
     <message>
         <source>Remove the box of %1</source>
@@ -4972,7 +4972,7 @@
     </message>
     <message>
         <source>Days with sprints</source>
-        <translation>Días con carreras</translation>
+        <translation>Días con sprints</translation>
     </message>
     <message>
         <source>Lifts you keep for the whole season, a few</source>
@@ -5104,7 +5104,7 @@
     </message>
     <message>
         <source>As soon as it streams.</source>
-        <translation>En cuanto envíe.</translation>
+        <translation>En cuanto transmita.</translation>
     </message>
     <message>
         <source>How it is read</source>
@@ -5112,11 +5112,11 @@
     </message>
     <message>
         <source>Teach it anew</source>
-        <translation>Enseñarlo de nuevo</translation>
+        <translation>Repetir el aprendizaje</translation>
     </message>
     <message>
         <source>Three minutes, where its numbers look wrong.</source>
-        <translation>Tres minutos, si sus números parecen malos.</translation>
+        <translation>Tres minutos, si sus números parecen erróneos.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5175,7 +5175,7 @@
     </message>
     <message>
         <source>Looking for it</source>
-        <translation>Se busca</translation>
+        <translation>Buscando</translation>
     </message>
     <message>
         <source>Connecting</source>
@@ -5183,11 +5183,11 @@
     </message>
     <message>
         <source>Streaming</source>
-        <translation>Enviando</translation>
+        <translation>Transmitiendo</translation>
     </message>
     <message>
         <source>Lost, looking for it</source>
-        <translation>Perdido, se busca</translation>
+        <translation>Perdido, buscando</translation>
     </message>
     <message>
         <source>Far away</source>
@@ -5255,11 +5255,11 @@
     </message>
     <message>
         <source>not told</source>
-        <translation>sin decir</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Zeroed</source>
-        <translation>A cero</translation>
+        <translation>Puesta a cero</translation>
     </message>
     <message>
         <source>within 10 min</source>
@@ -5291,7 +5291,7 @@
     </message>
     <message>
         <source>Unreadable</source>
-        <translation>Ilegible</translation>
+        <translation>Ilegibles</translation>
     </message>
     <message>
         <source>Times lost</source>
@@ -5299,7 +5299,7 @@
     </message>
     <message>
         <source>since it was found</source>
-        <translation>desde que se halló</translation>
+        <translation>desde que se encontró</translation>
     </message>
     <message>
         <source>battery %1 %</source>
@@ -5483,7 +5483,7 @@
     <name>Sheet</name>
     <message>
         <source>Close</source>
-        <translation>Cerca</translation>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -5510,7 +5510,7 @@
     </message>
     <message>
         <source>Decimal point</source>
-        <translation>Signo decimal</translation>
+        <translation>Separador decimal</translation>
     </message>
     <message>
         <source>Erase a digit</source>
@@ -5616,7 +5616,7 @@
     <name>SprintTrendCard</name>
     <message>
         <source>Sprint times</source>
-        <translation>Tiempos de carrera</translation>
+        <translation>Tiempos de sprint</translation>
     </message>
     <message>
         <source>Which runs count</source>
@@ -5635,7 +5635,7 @@
     </message>
     <message>
         <source>Add yourself, or each athlete you coach. Lifts, sprints and decisions are kept for each athlete apart, on this device only.</source>
-        <translation>Añádete, o a cada atleta que entrenas. Ejercicios, carreras y decisiones se guardan por separado, solo en este aparato.</translation>
+        <translation>Añádete, o a cada atleta que entrenas. Ejercicios, sprints y decisiones se guardan por separado, solo en este dispositivo.</translation>
     </message>
     <message>
         <source>Add an athlete</source>
@@ -5682,7 +5682,7 @@
     </message>
     <message>
         <source>This device</source>
-        <translation>Este aparato</translation>
+        <translation>Este dispositivo</translation>
     </message>
 </context>
 <context>
@@ -5786,7 +5786,7 @@
     <name>TeachSheet</name>
     <message>
         <source>Teach %1</source>
-        <translation>Enseñar %1</translation>
+        <translation>Aprendizaje: %1</translation>
     </message>
     <message>
         <source>Connecting. Keep it near.</source>
@@ -5802,11 +5802,11 @@
     </message>
     <message>
         <source>So high</source>
-        <translation>Así de alto</translation>
+        <translation>Esta altura</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation>Salida</translation>
+        <translation>Empezar</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -5867,7 +5867,7 @@
     </message>
     <message>
         <source>Sprints</source>
-        <translation>Carreras</translation>
+        <translation>Sprints</translation>
     </message>
     <message>
         <source>Jumps</source>
@@ -5922,7 +5922,7 @@
     </message>
     <message>
         <source>falling start</source>
-        <translation>salida cayendo</translation>
+        <translation>salida en caída</translation>
     </message>
     <message>
         <source>rolling start</source>
@@ -5958,15 +5958,15 @@
     </message>
     <message>
         <source>Sprints</source>
-        <translation>Carreras</translation>
+        <translation>Sprints</translation>
     </message>
     <message>
         <source>Flying sprints</source>
-        <translation>Carreras lanzadas</translation>
+        <translation>Sprints lanzados</translation>
     </message>
     <message>
         <source>Resisted sprints</source>
-        <translation>Carreras con arrastre</translation>
+        <translation>Sprints con arrastre</translation>
     </message>
     <message>
         <source>Hill sprints</source>
@@ -6006,7 +6006,7 @@
     </message>
     <message>
         <source>flats</source>
-        <translation>lisas</translation>
+        <translation>sin clavos</translation>
     </message>
     <message>
         <source>Flying %1</source>
@@ -6183,7 +6183,7 @@
     </message>
     <message>
         <source>Effort, 1 easy to 10 all out (tells 1RM)</source>
-        <translation>Esfuerzo, de 1 fácil a 10 máximo (dice el 1RM)</translation>
+        <translation>Esfuerzo, de 1 fácil a 10 máximo (estima el 1RM)</translation>
     </message>
     <message>
         <source>Save the set</source>
@@ -6264,7 +6264,7 @@
     </message>
     <message>
         <source>No sprinting and no hinge today. See a clinician before you sprint or lift heavy again.</source>
-        <translation>Hoy sin velocidad ni bisagra de cadera. Ve al médico antes de volver a correr rápido o levantar pesado.</translation>
+        <translation>Hoy sin sprints ni bisagra de cadera. Ve al médico antes de volver a esprintar o levantar pesado.</translation>
     </message>
     <message>
         <source>Soreness, 0 none to 10 very sore</source>
@@ -6376,7 +6376,7 @@
     </message>
     <message>
         <source>Sprints without a clock, runs behind a sled, up a hill or easy: how many of how many metres. The weeks then tell how many metres were run, and how many of them fast.</source>
-        <translation>Carreras sin reloj, con trineo, en cuesta o suaves: cuántas de cuántos metros. Las semanas dicen luego cuántos metros se corrieron y cuántos rápidos.</translation>
+        <translation>Sprints sin reloj, carreras con trineo, en cuesta o suaves: cuántas y de cuántos metros. Las semanas dicen luego cuántos metros se corrieron y cuántos de ellos rápidos.</translation>
     </message>
 </context>
 <context>
@@ -6391,11 +6391,11 @@
     </message>
     <message>
         <source>Sprints</source>
-        <translation>Carreras</translation>
+        <translation>Sprints</translation>
     </message>
     <message>
         <source>Flying</source>
-        <translation>Lanzada</translation>
+        <translation>Lanzados</translation>
     </message>
     <message>
         <source>Resisted</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>Effort, 1 to 10. From 9 on untimed sprints count as fast metres</source>
-        <translation>Esfuerzo, de 1 a 10. Desde 9, las carreras sin reloj cuentan como metros rápidos</translation>
+        <translation>Esfuerzo, de 1 a 10. Desde 9, los sprints sin reloj cuentan como metros rápidos</translation>
     </message>
     <message>
         <source>Best time of one run, s (optional)</source>
@@ -6439,11 +6439,11 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Cronometrado con</translation>
+        <translation>Cronometraje</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Mano</translation>
+        <translation>Manual</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -6499,11 +6499,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Lisas</translation>
+        <translation>Sin clavos</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Sin decir</translation>
+        <translation>Sin indicar</translation>
     </message>
     <message>
         <source>Wind, m/s, tail wind positive (optional)</source>
@@ -6523,7 +6523,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Día, como %1</translation>
+        <translation>Fecha, p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -6616,7 +6616,7 @@
     </message>
     <message>
         <source>Playing an invented squad&apos;s seasons: %1 %</source>
-        <translation>Se juegan las temporadas de un equipo inventado: %1 %</translation>
+        <translation>Simulando las temporadas de un equipo inventado: %1 %</translation>
     </message>
     <message>
         <source>Demo squad: everything here is invented.</source>
@@ -6777,7 +6777,7 @@
     </message>
     <message>
         <source>Kept: you follow this.</source>
-        <translation>Anotado: sigues esto.</translation>
+        <translation>Anotado: sigues la decisión.</translation>
     </message>
     <message>
         <source>Kept: you decided otherwise.</source>
@@ -6812,7 +6812,7 @@
     </message>
     <message>
         <source>Begin</source>
-        <translation>Empezar</translation>
+        <translation>Empieza</translation>
     </message>
 </context>
 <context>
@@ -6923,7 +6923,7 @@
     </message>
     <message>
         <source>stop at %1</source>
-        <translation>parar en %1</translation>
+        <translation>parar al %1</translation>
     </message>
     <message>
         <source>By the loss %1: a guess. The stop rests on the loss.</source>
@@ -6931,7 +6931,7 @@
     </message>
     <message>
         <source>Velocity has fallen by %1; this set ends at %2.</source>
-        <translation>La velocidad ha caído un %1; esta serie termina en %2.</translation>
+        <translation>La velocidad ha caído un %1; esta serie termina al llegar al %2.</translation>
     </message>
     <message>
         <source>Warm-up: %1</source>
@@ -6959,7 +6959,7 @@
     </message>
     <message>
         <source>No sprinting today: pain forbids it.</source>
-        <translation>Hoy sin velocidad: el dolor lo impide.</translation>
+        <translation>Hoy sin sprints: el dolor lo impide.</translation>
     </message>
     <message>
         <source>%1 at a load to be found</source>
@@ -6971,7 +6971,7 @@
     </message>
     <message>
         <source>Primer: light and fast, no probe set</source>
-        <translation>Activación: ligero y rápido, sin serie de control</translation>
+        <translation>Activación: ligera y rápida, sin serie de control</translation>
     </message>
     <message>
         <source>Box %1</source>
@@ -6991,7 +6991,7 @@
     </message>
     <message>
         <source>Warm-up check: not enough to compare with</source>
-        <translation>Prueba del calentamiento: poco para comparar</translation>
+        <translation>Prueba del calentamiento: faltan datos para comparar</translation>
     </message>
     <message>
         <source>Warm-up check: as usual</source>
@@ -6999,7 +6999,7 @@
     </message>
     <message>
         <source>Warm-up check: slower than usual</source>
-        <translation>Prueba del calentamiento: más lento que siempre</translation>
+        <translation>Prueba del calentamiento: más lento de lo habitual</translation>
     </message>
     <message>
         <source>Warm-up check: less today</source>
@@ -7083,7 +7083,7 @@
     </message>
     <message>
         <source>%1 streaming</source>
-        <translation>%1 envía</translation>
+        <translation>%1 transmite</translation>
     </message>
     <message>
         <source>%1 lost. The set goes on when it is back.</source>
@@ -7155,7 +7155,7 @@
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent: the set begins by itself, and ends when the bar has rested for 15 s. Check the load first.</source>
-        <translation>Quédate quieto un momento y levanta a tope: la serie empieza sola y acaba cuando la barra descansa 15 s. Comprueba antes la carga.</translation>
+        <translation>Quédate quieto un momento y levanta a tope: la serie empieza sola y acaba cuando la barra lleva 15 s parada. Comprueba antes la carga.</translation>
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
@@ -7190,7 +7190,7 @@
     </message>
     <message>
         <source>Taken. Now another side.</source>
-        <translation>Tomado. Ahora otro lado.</translation>
+        <translation>Medido. Ahora otro lado.</translation>
     </message>
     <message>
         <source>This side is taken. Lay it on another.</source>
@@ -7217,15 +7217,15 @@
     </message>
     <message>
         <source>Not shown</source>
-        <translation>No se ve</translation>
+        <translation>No demostrado</translation>
     </message>
     <message>
         <source>They moved together</source>
-        <translation>Fueron juntos</translation>
+        <translation>Se movieron juntos</translation>
     </message>
     <message>
         <source>For it to speak: begin each lift with its probe set, and time a sprint in each week, always in the same way: distance, run-in, start, timing, surface and shoes, wind within 1 m/s.</source>
-        <translation>Para que diga algo: empieza cada ejercicio con su serie de control y cronometra una carrera cada semana, siempre igual: distancia, carrera previa, salida, cronometraje, superficie y zapatillas, viento dentro de 1 m/s.</translation>
+        <translation>Para que diga algo: empieza cada ejercicio con su serie de control y cronometra un sprint cada semana, siempre igual: distancia, carrera previa, salida, cronometraje, superficie y zapatillas, viento dentro de 1 m/s.</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -7233,7 +7233,7 @@
     </message>
     <message>
         <source>Chance alone gives as much in %1 of 100 turned seasons; up to %2 it counts as moved together.</source>
-        <translation>El azar solo da tanto en %1 de cada 100 temporadas giradas; hasta %2 cuenta como que fueron juntos.</translation>
+        <translation>El azar por sí solo da otro tanto en %1 de cada 100 temporadas giradas; hasta %2 cuenta como que se movieron juntos.</translation>
     </message>
     <message>
         <source>Same week</source>
@@ -7279,13 +7279,13 @@ Why no plain correlation is shown: time to peak velocity falls because the plan 
 How it is judged: the weeks of the bar are cut into three blocks, and each is turned round on itself in all combinations. Chance is the share of these turned seasons in which the strongest of all five lags is as strong as yours.
 
 What it cannot see: in simulated seasons with a realistic relation it spoke in 6 of 100, with a very large one in 76. Not shown does not mean not there. And that two things move together does not say that one made the other: sleep, school or weather can move both.</source>
-        <translation>Qué se compara: cuánto antes que la línea propia de cada estancia llegó la barra a su velocidad máxima, en las semanas de cada estancia en un peldaño; y cuánto mejores que la línea propia de la temporada fueron las carreras en las mismas condiciones, en la misma semana y de una a cuatro semanas después.
+        <translation>Qué se compara: cuánto antes que la línea propia de cada estancia llegó la barra a su velocidad máxima, en las semanas de cada estancia en un peldaño; y cuánto mejores que la línea propia de la temporada fueron los sprints en las mismas condiciones, en la misma semana y de una a cuatro semanas después.
 
-Por qué no se muestra una correlación simple: el tiempo hasta la velocidad máxima baja porque el plan acorta el recorrido, y los tiempos de carrera bajan porque llega el verano. Tal cual, siempre van juntos, hicieran algo los ejercicios o no. Por eso se quitan antes las dos tendencias.
+Por qué no se muestra una correlación simple: el tiempo hasta la velocidad máxima baja porque el plan acorta el recorrido, y los tiempos de sprint bajan porque llega el verano. Tal cual, siempre se mueven juntos, hicieran algo los ejercicios o no. Por eso se quitan antes las dos tendencias.
 
 Cómo se juzga: las semanas de la barra se cortan en tres bloques y cada uno se gira sobre sí mismo en todas las combinaciones. El azar es la parte de esas temporadas giradas en que el desfase más fuerte de los cinco es tan fuerte como el tuyo.
 
-Qué no puede ver: en temporadas simuladas con una relación realista habló en 6 de 100; con una muy grande, en 76. Que no se vea no quiere decir que no esté. Y que dos cosas vayan juntas no dice que una hiciera la otra: el sueño, la escuela o el tiempo pueden mover ambas.</translation>
+Qué no puede ver: en temporadas simuladas con una relación realista habló en 6 de 100; con una muy grande, en 76. Que no se demuestre no quiere decir que no exista. Y que dos cosas se muevan juntas no dice que una hiciera la otra: el sueño, la escuela o el tiempo pueden mover ambas.</translation>
     </message>
 </context>
 <context>
@@ -7360,11 +7360,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Measured. What you say here is kept beside the recording.</source>
-        <translation>Medida. Lo que digas aquí se guarda junto a la grabación.</translation>
+        <translation>Medida. Lo que indiques aquí se guarda junto a la grabación.</translation>
     </message>
     <message>
         <source>Typed in.</source>
-        <translation>Escrita.</translation>
+        <translation>Introducida a mano.</translation>
     </message>
     <message>
         <source>Drop time</source>
@@ -7387,11 +7387,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 found, still searching</source>
-        <translation>%1 hallados, sigue la búsqueda</translation>
+        <translation>%1 encontrados, sigue la búsqueda</translation>
     </message>
     <message>
         <source>%1 found</source>
-        <translation>%1 hallados</translation>
+        <translation>%1 encontrados</translation>
     </message>
     <message>
         <source>Fits what it sends</source>
@@ -7423,7 +7423,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>It sends, but nothing here can read it yet. Teach it: three minutes, no tools.</source>
-        <translation>Envía, pero nada de aquí puede leerlo aún. Enséñalo: tres minutos, sin herramientas.</translation>
+        <translation>Envía, pero nada de aquí puede leerlo aún. Haz el aprendizaje: tres minutos, sin herramientas.</translation>
     </message>
     <message>
         <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
@@ -7489,7 +7489,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation>Signo decimal</translation>
+        <translation>Separador decimal</translation>
     </message>
     <message>
         <source>Point, 1.85</source>
@@ -7561,7 +7561,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Falling</source>
-        <translation>Cayendo</translation>
+        <translation>En caída</translation>
     </message>
     <message>
         <source>Rolling</source>
@@ -7573,11 +7573,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Cronometrado con</translation>
+        <translation>Cronometraje</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Mano</translation>
+        <translation>Manual</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -7633,11 +7633,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>1 bad row</source>
-        <translation>1 fila mala</translation>
+        <translation>1 fila errónea</translation>
     </message>
     <message>
         <source>%1 bad rows</source>
-        <translation>%1 filas malas</translation>
+        <translation>%1 filas erróneas</translation>
     </message>
     <message>
         <source>Counting</source>
@@ -7677,7 +7677,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>There is no such day. Type it like %1.</source>
-        <translation>Ese día no existe. Escríbelo como %1.</translation>
+        <translation>Esa fecha no existe. Escríbela como %1.</translation>
     </message>
 </context>
 <context>
@@ -7723,11 +7723,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <name>fleetrung::views::LadderViewModel</name>
     <message>
         <source>planned for %1</source>
-        <translation>previsto para %1</translation>
+        <translation>previsto para el %1</translation>
     </message>
     <message>
         <source>since %1, you stand here</source>
-        <translation>desde %1 estás aquí</translation>
+        <translation>desde el %1 estás aquí</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -7826,7 +7826,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Nothing measured on this ladder since %1.</source>
-        <translation>Nada medido en esta escalera desde %1.</translation>
+        <translation>Nada medido en esta escalera desde el %1.</translation>
     </message>
     <message>
         <source>Nothing measured of this side.</source>
@@ -7873,15 +7873,15 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 No velocity at 1RM is published for this lift, so the line points to no 1RM.</source>
-        <translation>%1 No hay velocidad al 1RM publicada para este ejercicio, así que la línea no señala un 1RM.</translation>
+        <translation>%1 No hay velocidad al 1RM publicada para este ejercicio, así que la recta no señala ningún 1RM.</translation>
     </message>
     <message>
         <source>%1 1RM is where the line meets %2 (%3). An estimate is an estimate.</source>
-        <translation>%1 El 1RM está donde la línea llega a %2 (%3). Una estimación es una estimación.</translation>
+        <translation>%1 El 1RM está donde la recta llega a %2 (%3). Una estimación es una estimación.</translation>
     </message>
     <message>
         <source>No line yet: %1.</source>
-        <translation>Aún sin línea: %1.</translation>
+        <translation>Aún sin recta: %1.</translation>
     </message>
     <message>
         <source>Nothing measured on this rung yet. With a sensor at the warm-up loads: %1.</source>
@@ -7922,7 +7922,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <name>fleetrung::views::Preferences</name>
     <message>
         <source>As the device</source>
-        <translation>Como el aparato</translation>
+        <translation>Como el dispositivo</translation>
     </message>
 </context>
 <context>
@@ -7949,7 +7949,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 m above the sea</source>
-        <translation>%1 m sobre el mar</translation>
+        <translation>%1 m sobre el nivel del mar</translation>
     </message>
     <message>
         <source>Ground contact near top speed %1, ± 4 ms from video</source>
@@ -8013,11 +8013,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Of the best so far</source>
-        <translation>De lo mejor hasta ahora</translation>
+        <translation>Respecto a la mejor hasta ahora</translation>
     </message>
     <message>
         <source>this is the best</source>
-        <translation>esto es lo mejor</translation>
+        <translation>esta es la mejor</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -8025,7 +8025,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Greatest force F0</source>
-        <translation>Mayor fuerza F0</translation>
+        <translation>Fuerza máxima F0</translation>
     </message>
     <message>
         <source>%1 N/kg</source>
@@ -8037,7 +8037,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Greatest power</source>
-        <translation>Mayor potencia</translation>
+        <translation>Potencia máxima</translation>
     </message>
     <message>
         <source>%1 W/kg</source>
@@ -8049,7 +8049,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Speed at which force ends, v0</source>
-        <translation>Velocidad en que acaba la fuerza, v0</translation>
+        <translation>Velocidad a la que la fuerza se anula, v0</translation>
     </message>
     <message>
         <source>Greatest share of force forwards</source>
@@ -8085,7 +8085,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>the height of the sea</source>
-        <translation>la altura del mar</translation>
+        <translation>el nivel del mar</translation>
     </message>
     <message>
         <source>still air</source>
@@ -8093,11 +8093,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>For %1, from the fit and the drag of the air.</source>
-        <translation>Para %1, según la curva y el freno del aire.</translation>
+        <translation>Para %1, según la curva y la resistencia del aire.</translation>
     </message>
     <message>
         <source> Not typed, and taken as: %1.</source>
-        <translation> Sin escribir y supuesto: %1.</translation>
+        <translation> No indicado; se supone: %1.</translation>
     </message>
     <message>
         <source>The clock began with the gun, the reaction of %1 s is known.</source>
@@ -8105,7 +8105,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>The clock is taken to begin with the first movement. If it began at a beam, type the way to it.</source>
-        <translation>Se supone que el reloj empezó con el primer movimiento. Si empezó en una célula, escribe el camino hasta ella.</translation>
+        <translation>Se supone que el reloj empezó con el primer movimiento. Si empezó en una célula, escribe la distancia hasta ella.</translation>
     </message>
     <message>
         <source>The clock began at a beam %1 in front of the start.</source>
@@ -8212,7 +8212,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation>%1: cambiado.</translation>
+        <translation>%1: cambios guardados.</translation>
     </message>
     <message>
         <source>%1 is deleted. Its sets stay in the log.</source>
@@ -8228,7 +8228,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 está fuera del plan.</translation>
+        <translation>%1: fuera del plan.</translation>
     </message>
 </context>
 <context>
@@ -8287,15 +8287,15 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>A: volume falls over the two weeks before it, intensity stays.</source>
-        <translation>A: el volumen baja las dos semanas antes; la intensidad sigue.</translation>
+        <translation>A: el volumen baja en las dos semanas anteriores; la intensidad se mantiene.</translation>
     </message>
     <message>
         <source>B: a little less volume over the four days before it.</source>
-        <translation>B: algo menos de volumen los cuatro días antes.</translation>
+        <translation>B: algo menos de volumen en los cuatro días anteriores.</translation>
     </message>
     <message>
         <source>C: trained through, with two lighter days before it.</source>
-        <translation>C: se entrena sin parar, con dos días más ligeros antes.</translation>
+        <translation>C: se compite sin parar de entrenar, con dos días más ligeros antes.</translation>
     </message>
     <message>
         <source>Give it a name.</source>
@@ -8307,15 +8307,15 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 is added.</source>
-        <translation>%1: añadido.</translation>
+        <translation>%1: añadida.</translation>
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation>%1: cambiado.</translation>
+        <translation>%1: cambiada.</translation>
     </message>
     <message>
         <source>%1 is deleted.</source>
-        <translation>%1: borrado.</translation>
+        <translation>%1: borrada.</translation>
     </message>
     <message>
         <source>No lifts on these days.</source>
@@ -8335,11 +8335,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 is in the plan.</source>
-        <translation>%1 está en el plan.</translation>
+        <translation>%1: en el plan.</translation>
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 está fuera del plan.</translation>
+        <translation>%1: fuera del plan.</translation>
     </message>
     <message>
         <source>Type the height of a box, in %1.</source>
@@ -8363,11 +8363,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>The days with sprints are changed.</source>
-        <translation>Los días con carreras han cambiado.</translation>
+        <translation>Los días con sprints han cambiado.</translation>
     </message>
     <message>
         <source>What the weight room has is changed.</source>
-        <translation>Lo que tiene la sala ha cambiado.</translation>
+        <translation>El equipamiento de la sala ha cambiado.</translation>
     </message>
     <message>
         <source>The length of a session is changed.</source>
@@ -8535,7 +8535,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Best %1 on %2, latest %3 on %4.</source>
-        <translation>Mejor %1 el %2, última %3 el %4.</translation>
+        <translation>Mejor %1 el %2, último %3 el %4.</translation>
     </message>
     <message>
         <source>%1 of %2 runs are shown.</source>
@@ -8547,7 +8547,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>No run of this test since %1.</source>
-        <translation>Ninguna carrera de este test desde %1.</translation>
+        <translation>Ninguna carrera de este test desde el %1.</translation>
     </message>
     <message>
         <source>The filters leave out every run of this test.</source>
@@ -8558,7 +8558,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <name>fleetrung::views::SquadDayViewModel</name>
     <message>
         <source>All</source>
-        <translation>Todas</translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>Round %1</source>
@@ -8590,7 +8590,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>The plans are being read.</source>
-        <translation>Se leen los planes.</translation>
+        <translation>Leyendo los planes.</translation>
     </message>
     <message>
         <source>1 rack</source>
@@ -8625,7 +8625,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Under 18, a guardian&apos;s consent is needed first.</source>
-        <translation>Menor de 18: antes hace falta el permiso de un tutor.</translation>
+        <translation>Menor de 18: antes hace falta el permiso de un tutor legal.</translation>
     </message>
 </context>
 <context>
@@ -8652,7 +8652,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>You follow this.</source>
-        <translation>Sigues esto.</translation>
+        <translation>Sigues la decisión.</translation>
     </message>
     <message>
         <source>You decided otherwise: %1. %2</source>
@@ -8664,11 +8664,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>planned for %1, week %2</source>
-        <translation>previsto para %1, semana %2</translation>
+        <translation>previsto para el %1, semana %2</translation>
     </message>
     <message>
         <source>since %1, week %2</source>
-        <translation>desde %1, semana %2</translation>
+        <translation>desde el %1, semana %2</translation>
     </message>
     <message>
         <source>%1 to %2, from week %3</source>
@@ -8688,11 +8688,11 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>First planned for %1: %2 later</source>
-        <translation>Primero previsto para %1: %2 después</translation>
+        <translation>Al principio previsto para el %1: %2 más tarde</translation>
     </message>
     <message>
         <source>First planned for %1: %2 sooner</source>
-        <translation>Primero previsto para %1: %2 antes</translation>
+        <translation>Al principio previsto para el %1: %2 antes</translation>
     </message>
     <message>
         <source>Earliest: %1</source>
@@ -8759,7 +8759,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Counting of samples</source>
-        <translation>Cuenta de muestras</translation>
+        <translation>Contador de muestras</translation>
     </message>
     <message>
         <source>Its own time</source>
@@ -8907,14 +8907,14 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>%1 % sure of the whole. Lift once and look whether the height is right.</source>
-        <translation>%1 % de seguridad en total. Levanta una vez y mira si la altura es buena.</translation>
+        <translation>%1 % de certeza en conjunto. Levanta una vez y mira si la altura es correcta.</translation>
     </message>
 </context>
 <context>
     <name>fleetrung::views::TrackViewModel</name>
     <message>
         <source>All</source>
-        <translation>Todas</translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>box %1</source>
@@ -8975,7 +8975,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Type in drop jumps with contact and flight time, or a standing long jump. On the same day, under the same conditions, they tell whether strength arrives in time.</source>
-        <translation>Escribe saltos en caída con contacto y vuelo, o un salto de longitud sin carrera. El mismo día y en las mismas condiciones dicen si la fuerza llega a tiempo.</translation>
+        <translation>Introduce saltos en caída con tiempos de contacto y de vuelo, o un salto de longitud sin carrera. El mismo día y en las mismas condiciones dicen si la fuerza llega a tiempo.</translation>
     </message>
     <message>
         <source>The stopwatch says whether the plan works. Repeat the same test every three to four weeks: same zone, same run-in, same shoes, and write the wind beside it.</source>
@@ -9078,7 +9078,7 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     </message>
     <message>
         <source>Weeks are counted from %1.</source>
-        <translation>Las semanas cuentan desde %1.</translation>
+        <translation>Las semanas cuentan desde el %1.</translation>
     </message>
 </context>
 </TS>

@@ -9,15 +9,15 @@
     </message>
     <message>
         <source>Everything they did is kept. An athlete who comes back goes on where they were.</source>
-        <translation>Tout ce qui a été fait est gardé. Qui revient reprend où il était.</translation>
+        <translation>Tout ce qui a été fait est gardé. Un athlète qui revient reprend là où il en était.</translation>
     </message>
     <message>
         <source>Bring back</source>
-        <translation>Ramener</translation>
+        <translation>Réintégrer</translation>
     </message>
     <message>
         <source>Bring back %1</source>
-        <translation>Ramener %1</translation>
+        <translation>Réintégrer %1</translation>
     </message>
 </context>
 <context>
@@ -28,7 +28,7 @@
     </message>
     <message>
         <source>shown on all pages</source>
-        <translation>montré sur toutes les pages</translation>
+        <translation>affiché sur toutes les pages</translation>
     </message>
     <message>
         <source>Edit %1</source>
@@ -79,7 +79,7 @@
     </message>
     <message>
         <source>Under 18: has a guardian agreed?</source>
-        <translation>Moins de 18 ans : un responsable a-t-il donné son accord ?</translation>
+        <translation>Moins de 18 ans : un responsable légal a-t-il donné son accord ?</translation>
     </message>
     <message>
         <source>No, or not needed</source>
@@ -91,7 +91,7 @@
     </message>
     <message>
         <source>Move to the archive</source>
-        <translation>Mettre aux archives</translation>
+        <translation>Archiver</translation>
     </message>
     <message>
         <source>Save</source>
@@ -99,7 +99,7 @@
     </message>
     <message>
         <source>Born, like %1</source>
-        <translation>Né(e) le, comme %1</translation>
+        <translation>Né(e) le, p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>More than 2.0 m/s of wind behind a competition makes its time wind-aided: it is no best. A time by hand is one only where there is no other.</source>
-        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps est avec vent favorable, ce n&apos;est pas un record. Un temps manuel n&apos;en est un que s&apos;il n&apos;y en a pas d&apos;autre.</translation>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps est dit avec vent favorable et ne compte pas comme record. Un temps manuel n&apos;en est un que s&apos;il n&apos;y en a pas d&apos;autre.</translation>
     </message>
 </context>
 <context>
@@ -246,7 +246,7 @@
     </message>
     <message>
         <source>Places</source>
-        <translation>Lieux</translation>
+        <translation>Sections</translation>
     </message>
 </context>
 <context>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>Medians of the last day on each box. Go up 10 cm while contact stays short, no heel strikes the ground and RSI does not fall. Heels are not kept with a typed jump: watch them.</source>
-        <translation>Médianes du dernier jour sur chaque caisse. Monte de 10 cm tant que le contact reste court, qu&apos;aucun talon ne tape et que le RSI ne baisse pas. Les talons ne sont pas gardés pour un saut tapé : surveille-les.</translation>
+        <translation>Médianes du dernier jour sur chaque caisse. Monte de 10 cm tant que le contact reste court, qu&apos;aucun talon ne frappe le sol et que le RSI ne baisse pas. Les talons ne sont pas notés pour un saut saisi à la main : surveille-les.</translation>
     </message>
 </context>
 <context>
@@ -284,7 +284,7 @@
     </message>
     <message>
         <source>how far gravity was off at worst</source>
-        <translation>l&apos;écart de pesanteur au pire</translation>
+        <translation>le plus grand écart de la pesanteur</translation>
     </message>
     <message>
         <source>Now</source>
@@ -307,7 +307,7 @@
     <name>CautionsSheet</name>
     <message>
         <source>This is not medical advice. Work with a licensed coach or clinician; local rules and facility codes come first.</source>
-        <translation>Ceci n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles du lieu passent d&apos;abord.</translation>
+        <translation>Ceci n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
     </message>
     <message>
         <source>Pain, an injury or pregnancy: ask a clinician before you train by this plan.</source>
@@ -315,11 +315,11 @@
     </message>
     <message>
         <source>Under 18: only with a guardian&apos;s consent and a clearance.</source>
-        <translation>Moins de 18 ans : seulement avec l&apos;accord d&apos;un responsable et un feu vert médical.</translation>
+        <translation>Moins de 18 ans : seulement avec l&apos;accord d&apos;un responsable légal et un feu vert médical.</translation>
     </message>
     <message>
         <source>Heavy lifts over a short range carry more load than you are used to: safety bars set, and a spotter.</source>
-        <translation>Les exercices lourds à courte amplitude portent plus de charge que d&apos;habitude : barres de sécurité réglées, et un pareur.</translation>
+        <translation>Les exercices lourds à courte amplitude portent plus de charge que celle dont tu as l&apos;habitude : barres de sécurité réglées, et un pareur.</translation>
     </message>
     <message>
         <source>Drop jumps: few contacts, days between, and none when you are sore.</source>
@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>That shorter ranges carry over better to sprinting is the working premise of this program. There is evidence on both sides; your own stopwatch decides.</source>
-        <translation>Que les amplitudes courtes passent mieux à la course est l&apos;hypothèse de travail de ce programme. Il y a des preuves des deux côtés ; ton chronomètre décide.</translation>
+        <translation>Que les amplitudes courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail de ce programme. Il y a des preuves dans les deux sens ; ton chronomètre décide.</translation>
     </message>
     <message>
         <source>I have read this</source>
@@ -408,7 +408,7 @@
     <name>ConsequencesCard</name>
     <message>
         <source>What this does to the plan</source>
-        <translation>Ce que cela fait au plan</translation>
+        <translation>Effet sur le plan</translation>
     </message>
 </context>
 <context>
@@ -512,7 +512,7 @@
     </message>
     <message>
         <source>Leave the demo squad and remove it</source>
-        <translation>Quitter le groupe de démonstration et l&apos;ôter</translation>
+        <translation>Quitter le groupe de démonstration et le supprimer</translation>
     </message>
 </context>
 <context>
@@ -527,7 +527,7 @@
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation>Signe décimal</translation>
+        <translation>Séparateur décimal</translation>
     </message>
     <message>
         <source>As the language</source>
@@ -583,7 +583,7 @@
     </message>
     <message>
         <source>Sound on Bench</source>
-        <translation>Son au banc</translation>
+        <translation>Son sur Banc</translation>
     </message>
     <message>
         <source>Silent</source>
@@ -591,7 +591,7 @@
     </message>
     <message>
         <source>Tones</source>
-        <translation>Sons</translation>
+        <translation>Bips</translation>
     </message>
     <message>
         <source>Voice</source>
@@ -611,7 +611,7 @@
     </message>
     <message>
         <source>Sets begin when the bar moves, and end when it has rested for 15 s</source>
-        <translation>Les séries commencent quand la barre bouge et finissent quand elle a reposé 15 s</translation>
+        <translation>Les séries commencent quand la barre bouge et finissent quand elle est restée immobile 15 s</translation>
     </message>
     <message>
         <source>Light or dark</source>
@@ -693,7 +693,7 @@
     </message>
     <message>
         <source>Take back</source>
-        <translation>Reprendre</translation>
+        <translation>Rétablir</translation>
     </message>
     <message>
         <source>Strike out</source>
@@ -705,11 +705,11 @@
     </message>
     <message>
         <source>No evidence</source>
-        <translation>Pas de preuve</translation>
+        <translation>Pas une preuve</translation>
     </message>
     <message>
         <source>Is evidence</source>
-        <translation>Fait preuve</translation>
+        <translation>Compte comme preuve</translation>
     </message>
     <message>
         <source>Was left</source>
@@ -756,7 +756,7 @@
     </message>
     <message>
         <source>Nothing yet. Each set stands here once it is done, to be looked at and put right.</source>
-        <translation>Rien encore. Chaque série se tient ici une fois faite, à revoir et corriger.</translation>
+        <translation>Rien encore. Chaque série apparaît ici une fois faite, pour être revue et corrigée.</translation>
     </message>
 </context>
 <context>
@@ -775,7 +775,7 @@
     </message>
     <message>
         <source>Hinge</source>
-        <translation>Charnière</translation>
+        <translation>Charnière de hanche</translation>
     </message>
     <message>
         <source>Pull</source>
@@ -807,11 +807,11 @@
     </message>
     <message>
         <source>Quarter squat from pins</source>
-        <translation>Quart de squat depuis supports</translation>
+        <translation>Quart de squat depuis les taquets</translation>
     </message>
     <message>
         <source>Short drop squat</source>
-        <translation>Squat à courte chute</translation>
+        <translation>Squat à chute courte</translation>
     </message>
     <message>
         <source>Full</source>
@@ -831,11 +831,11 @@
     </message>
     <message>
         <source>Quarter from pins</source>
-        <translation>Quart depuis supports</translation>
+        <translation>Quart depuis les taquets</translation>
     </message>
     <message>
         <source>Short drop</source>
-        <translation>Courte chute</translation>
+        <translation>Chute courte</translation>
     </message>
     <message>
         <source>Step-up, %1</source>
@@ -843,31 +843,31 @@
     </message>
     <message>
         <source>Clean from the floor, caught low</source>
-        <translation>Épaulé du sol, reçu bas</translation>
+        <translation>Épaulé depuis le sol, réception basse</translation>
     </message>
     <message>
         <source>Power clean from the floor</source>
-        <translation>Épaulé puissance du sol</translation>
+        <translation>Épaulé en puissance depuis le sol</translation>
     </message>
     <message>
         <source>Power clean from blocks at the knee</source>
-        <translation>Épaulé puissance de plots au genou</translation>
+        <translation>Épaulé en puissance depuis plots, au genou</translation>
     </message>
     <message>
         <source>Power clean from the hang</source>
-        <translation>Épaulé puissance en suspension</translation>
+        <translation>Épaulé en puissance, en suspension</translation>
     </message>
     <message>
         <source>Power clean from the hang, fast drop</source>
-        <translation>Épaulé puissance en suspension, chute vive</translation>
+        <translation>Épaulé en puissance, en suspension, chute rapide</translation>
     </message>
     <message>
         <source>Romanian deadlift to mid-shin</source>
-        <translation>Soulevé roumain à mi-tibia</translation>
+        <translation>Soulevé de terre roumain à mi-tibia</translation>
     </message>
     <message>
         <source>Romanian deadlift to the knee</source>
-        <translation>Soulevé roumain au genou</translation>
+        <translation>Soulevé de terre roumain au genou</translation>
     </message>
     <message>
         <source>Quarter hinge</source>
@@ -875,19 +875,19 @@
     </message>
     <message>
         <source>Pull from the floor</source>
-        <translation>Tirage du sol</translation>
+        <translation>Tirage depuis le sol</translation>
     </message>
     <message>
         <source>Pull from knee blocks</source>
-        <translation>Tirage de plots au genou</translation>
+        <translation>Tirage depuis plots, au genou</translation>
     </message>
     <message>
         <source>Pull from mid-thigh blocks</source>
-        <translation>Tirage de plots à mi-cuisse</translation>
+        <translation>Tirage depuis plots, à mi-cuisse</translation>
     </message>
     <message>
         <source>High pull from mid-thigh</source>
-        <translation>Tirage haut de mi-cuisse</translation>
+        <translation>Tirage haut depuis mi-cuisse</translation>
     </message>
     <message>
         <source>Drop jump, %1, entry</source>
@@ -903,7 +903,7 @@
     </message>
     <message>
         <source>Drop jump, %1, quickest contact</source>
-        <translation>Saut en contrebas, %1, contact le plus vif</translation>
+        <translation>Saut en contrebas, %1, contact le plus bref</translation>
     </message>
     <message>
         <source>Drop jump, %1</source>
@@ -995,7 +995,7 @@
     </message>
     <message>
         <source>valid repetitions</source>
-        <translation>répétitions valables</translation>
+        <translation>répétitions valides</translation>
     </message>
     <message>
         <source>reactive strength index</source>
@@ -1115,7 +1115,7 @@
     </message>
     <message>
         <source>The time for %1 ended on %2: go to %3.</source>
-        <translation>Le temps de %1 a fini le %2 : passe à %3.</translation>
+        <translation>Le temps prévu pour %1 a pris fin le %2 : passe à %3.</translation>
     </message>
     <message>
         <source>No gain is claimed.</source>
@@ -1123,19 +1123,19 @@
     </message>
     <message>
         <source>Contact is quick and the reactive strength index holds: go to %1.</source>
-        <translation>Le contact est vif et l&apos;indice de force réactive tient : passe à %1.</translation>
+        <translation>Le contact est bref et l&apos;indice de force réactive tient : passe à %1.</translation>
     </message>
     <message>
         <source>Stay here if heels strike.</source>
-        <translation>Reste ici si les talons tapent.</translation>
+        <translation>Reste ici si les talons frappent le sol.</translation>
     </message>
     <message>
         <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
-        <translation>Les deux dernières séances sont venues %1 plus tard que les six d&apos;avant : %2 % de charge en moins.</translation>
+        <translation>Aux deux dernières séances, le temps était plus long de %1 qu&apos;aux six d&apos;avant : %2 % de charge en moins.</translation>
     </message>
     <message>
         <source>A very poor night: %1 % fewer sets, no step.</source>
-        <translation>Une très mauvaise nuit : %1 % de séries en moins, pas d&apos;avance.</translation>
+        <translation>Une très mauvaise nuit : %1 % de séries en moins, sans avancer.</translation>
     </message>
     <message>
         <source>You chose not to lift today.</source>
@@ -1147,11 +1147,11 @@
     </message>
     <message>
         <source>See a clinician before you go on.</source>
-        <translation>Vois un médecin avant de continuer.</translation>
+        <translation>Consulte un médecin avant de continuer.</translation>
     </message>
     <message>
         <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
-        <translation>Douleur de %1 sur 10 là où cet exercice charge : il repose aujourd&apos;hui, un autre qui n&apos;y charge pas peut le remplacer.</translation>
+        <translation>Douleur de %1 sur 10 là où cet exercice charge : il est au repos aujourd&apos;hui ; un autre qui ne charge pas cet endroit peut le remplacer.</translation>
     </message>
     <message>
         <source>This day lies outside the season.</source>
@@ -1163,15 +1163,15 @@
     </message>
     <message>
         <source>%1 is today: no lifting.</source>
-        <translation>%1 est aujourd&apos;hui : pas de charge.</translation>
+        <translation>%1 a lieu aujourd&apos;hui : pas d&apos;exercices de force.</translation>
     </message>
     <message>
         <source>%1 is in %2: nothing heavy.</source>
-        <translation>%1 est dans %2 : rien de lourd.</translation>
+        <translation>%1 a lieu dans %2 : rien de lourd.</translation>
     </message>
     <message>
         <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
-        <translation>Une activation légère et vive d&apos;au plus %1 répétitions à %2 ou moins est permise.</translation>
+        <translation>Une activation légère et rapide d&apos;au plus %1 répétitions à %2 ou moins est permise.</translation>
     </message>
     <message>
         <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
@@ -1211,11 +1211,11 @@
     </message>
     <message>
         <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
-        <translation>%1 n&apos;est pas plus court qu&apos;à l&apos;entrée, et seuls %2 dépassent sa variation propre</translation>
+        <translation>%1 n&apos;est pas plus court qu&apos;à l&apos;entrée ; il faut plus de %2 pour dépasser sa variation propre</translation>
     </message>
     <message>
         <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
-        <translation>%1 est plus court de %2 qu&apos;à l&apos;entrée, et seuls %3 dépassent sa variation propre</translation>
+        <translation>%1 est plus court de %2 qu&apos;à l&apos;entrée ; il faut plus de %3 pour dépasser sa variation propre</translation>
     </message>
     <message>
         <source>strength is down by %1 % on this rung; a maintenance set is added</source>
@@ -1235,39 +1235,39 @@
     </message>
     <message>
         <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
-        <translation>Fleetrung n&apos;est pas un avis médical. Travaille avec un entraîneur ou médecin diplômé ; les règles du lieu passent d&apos;abord. Ne t&apos;entraîne pas avec douleur, blessure ou maladie ; enceinte, demande d&apos;abord à un médecin.</translation>
+        <translation>Fleetrung n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment. Ne t&apos;entraîne pas avec une douleur, une blessure ou une maladie ; enceinte, demande d&apos;abord à un médecin.</translation>
     </message>
     <message>
         <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
-        <translation>Un responsable doit avoir donné son accord et un médecin son feu vert. Une personne qualifiée surveille chaque séance. La charge croît d&apos;au plus 10 %, au plus trois jours non consécutifs par semaine.</translation>
+        <translation>Un responsable légal doit avoir donné son accord et un médecin son feu vert. Une personne qualifiée surveille chaque séance. La charge croît d&apos;au plus 10 %, au plus trois jours non consécutifs par semaine.</translation>
     </message>
     <message>
         <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
-        <translation>Utilise des barres de sécurité et un pareur. La technique passe avant la charge : arrête la série quand elle cède.</translation>
+        <translation>Utilise des barres de sécurité et un pareur. La technique passe avant la charge : arrête la série quand elle se dégrade.</translation>
     </message>
     <message>
         <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
-        <translation>Une amplitude courte met sur le dos plus que tu ne tiens plus bas. Règle les sécurités juste sous le point le plus bas, aie un pareur, et reste dans la charge montrée.</translation>
+        <translation>Une amplitude courte permet de mettre sur le dos plus que ce que tu tiens plus bas. Règle les barres de sécurité juste sous le point le plus bas, prends un pareur et ne dépasse pas la charge indiquée.</translation>
     </message>
     <message>
         <source>Keep the back as it was at the start of the pull. Stop with any pain in the back.</source>
-        <translation>Garde le dos comme au début du tirage. Arrête à toute douleur du dos.</translation>
+        <translation>Garde le dos comme au début du tirage. Arrête à la moindre douleur au dos.</translation>
     </message>
     <message>
         <source>Land on the front of the foot on a firm, even surface. Stop when heels strike or contact grows long. No more than the contacts shown, two or three days between.</source>
-        <translation>Atterris sur l&apos;avant du pied, sur un sol ferme et plat. Arrête quand les talons tapent ou que le contact s&apos;allonge. Pas plus que les contacts montrés, deux ou trois jours entre.</translation>
+        <translation>Atterris sur l&apos;avant du pied, sur un sol ferme et plat. Arrête quand les talons frappent le sol ou que le contact s&apos;allonge. Pas plus que les contacts indiqués, avec deux ou trois jours entre.</translation>
     </message>
     <message>
         <source>Pain is a reason to stop, not a number to beat. With strong or sharp pain, limping, or new pain in the hamstring see a clinician before you sprint or lift again.</source>
-        <translation>La douleur est une raison d&apos;arrêter, pas un nombre à battre. Avec une douleur forte ou vive, une boiterie ou une nouvelle douleur aux ischio-jambiers, vois un médecin avant de sprinter ou de soulever.</translation>
+        <translation>La douleur est une raison d&apos;arrêter, pas un nombre à battre. Avec une douleur forte ou vive, une boiterie ou une nouvelle douleur aux ischio-jambiers, consulte un médecin avant de sprinter ou de soulever à nouveau.</translation>
     </message>
     <message>
         <source>A 1RM estimated from repetitions or velocity is an estimate. Do not put it on the bar untested.</source>
-        <translation>Un 1RM estimé d&apos;après répétitions ou vitesse est une estimation. Ne le mets pas sur la barre sans l&apos;avoir éprouvé.</translation>
+        <translation>Un 1RM estimé d&apos;après répétitions ou vitesse est une estimation. Ne le mets pas sur la barre sans l&apos;avoir vérifié.</translation>
     </message>
     <message>
         <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
-        <translation>Que la force des amplitudes courtes passe mieux à la course est l&apos;hypothèse de travail, avec des preuves des deux côtés (pour : Rhea et al. 2016, Human Movement 17(1):43-49 ; contre : Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+        <translation>Que la force des amplitudes courtes se transfère mieux au sprint est l&apos;hypothèse de travail, avec des preuves dans les deux sens (pour : Rhea et al. 2016, Human Movement 17(1):43-49 ; contre : Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
     </message>
     <message>
         <source>taken</source>
@@ -1299,7 +1299,7 @@
     </message>
     <message>
         <source>no evidence</source>
-        <translation>pas de preuve</translation>
+        <translation>pas une preuve</translation>
     </message>
     <message>
         <source>left</source>
@@ -1331,15 +1331,15 @@
     </message>
     <message>
         <source>usual error</source>
-        <translation>erreur usuelle</translation>
+        <translation>erreur habituelle</translation>
     </message>
     <message>
         <source>your line</source>
-        <translation>ta ligne</translation>
+        <translation>ta droite</translation>
     </message>
     <message>
         <source>the line</source>
-        <translation>la ligne</translation>
+        <translation>la droite</translation>
     </message>
     <message>
         <source>fastest at a load</source>
@@ -1375,15 +1375,15 @@
     </message>
     <message>
         <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
-        <translation>Au-dessus de zéro : barre plus vive, sprint plus vif tant de semaines après. Moustaches : 95 %, pour information.</translation>
+        <translation>Au-dessus de zéro : barre plus rapide, sprint plus rapide tant de semaines après. Moustaches : 95 %, pour information.</translation>
     </message>
     <message>
         <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
-        <translation>Chaque marque est une répétition, depuis le début de la montée. Les temps de contact sont une échelle, pas un but.</translation>
+        <translation>Chaque point est une répétition, depuis le début de la montée. Les temps de contact du sprint servent d&apos;échelle, non de but.</translation>
     </message>
     <message>
         <source>Each mark is a repetition, from concentric onset.</source>
-        <translation>Chaque marque est une répétition, depuis le début de la montée.</translation>
+        <translation>Chaque point est une répétition, depuis le début de la montée.</translation>
     </message>
     <message>
         <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
@@ -1531,7 +1531,7 @@
     </message>
     <message>
         <source>From %1, down to what the plates make.</source>
-        <translation>D&apos;après : %1, ramené à ce que font les disques.</translation>
+        <translation>D&apos;après : %1, arrondi vers le bas à ce que permettent les disques.</translation>
     </message>
     <message>
         <source>the last work load, never more on a longer range</source>
@@ -1571,7 +1571,7 @@
     </message>
     <message>
         <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
-        <translation>Première fois sur cet échelon : n&apos;ajoute plus à l&apos;effort 7 sur 10, quoi que dise le nombre.</translation>
+        <translation>Première fois sur cet échelon : n&apos;ajoute plus de charge une fois à l&apos;effort 7 sur 10, quoi que dise le nombre.</translation>
     </message>
     <message>
         <source>%1 less today, by the decision.</source>
@@ -1579,7 +1579,7 @@
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
-        <translation>%1 séries de %2 sont celles de l&apos;échelon ; %3 et les compétitions proches en laissent %4.</translation>
+        <translation>%1 séries de %2 sont celles de l&apos;échelon ; la phase (%3) et les compétitions proches en laissent %4.</translation>
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own.</source>
@@ -1591,11 +1591,11 @@
     </message>
     <message>
         <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
-        <translation>Trois répétitions à fond, à la même charge tout le séjour sur l&apos;échelon : la seule chose qui fait preuve.</translation>
+        <translation>Trois répétitions à fond, à la même charge pendant tout le séjour sur l&apos;échelon : la seule chose qui compte comme preuve.</translation>
     </message>
     <message>
         <source>Three jumps with full intent: the only thing that counts as evidence.</source>
-        <translation>Trois sauts à fond : la seule chose qui fait preuve.</translation>
+        <translation>Trois sauts à fond : la seule chose qui compte comme preuve.</translation>
     </message>
     <message>
         <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
@@ -1607,11 +1607,11 @@
     </message>
     <message>
         <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
-        <translation>%1 a été soulevé il y a %2 jours : deux séries lourdes gardent sa force.</translation>
+        <translation>%1 : dernière fois il y a %2 jours ; deux séries lourdes entretiennent sa force.</translation>
     </message>
     <message>
         <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
-        <translation>%1 a été soulevé il y a %2 jours, plus qu&apos;il ne faut : deux séries lourdes gardent sa force.</translation>
+        <translation>%1 : dernière fois il y a %2 jours, plus qu&apos;il ne faut ; deux séries lourdes entretiennent sa force.</translation>
     </message>
     <message>
         <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
@@ -1623,7 +1623,7 @@
     </message>
     <message>
         <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
-        <translation>Une échelle légère et vive : elle se place tout jour d&apos;exercices, avant les lourdes.</translation>
+        <translation>Une échelle légère et rapide : elle peut se placer n&apos;importe quel jour d&apos;exercices, avant les lourdes.</translation>
     </message>
     <message>
         <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
@@ -1635,15 +1635,15 @@
     </message>
     <message>
         <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
-        <translation>%1 repose : les contacts de ces jours sont faits, et les sauts en contrebas demandent %2 jours entre.</translation>
+        <translation>%1 est au repos : les contacts de ces jours sont faits, et les sauts en contrebas demandent %2 jours entre.</translation>
     </message>
     <message>
         <source>%1 rests: %2</source>
-        <translation>%1 repose : %2</translation>
+        <translation>%1 est au repos : %2</translation>
     </message>
     <message>
         <source>A primer, light and fast, by choice. It is no evidence.</source>
-        <translation>Une activation, légère et vive, au choix. Elle ne fait pas preuve.</translation>
+        <translation>Une activation, légère et rapide, au choix. Elle ne compte pas comme preuve.</translation>
     </message>
     <message>
         <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
@@ -1655,7 +1655,7 @@
     </message>
     <message>
         <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
-        <translation>Non montré : quand la barre était plus rapide sur un échelon, les %1 ne dépassaient pas la tendance de la saison plus que par hasard (au mieux %2 : %3 ; %4).</translation>
+        <translation>Non démontré : quand la barre était plus rapide sur un échelon, les %1 ne dépassaient pas la tendance de la saison plus que par hasard (au mieux %2 : %3 ; %4).</translation>
     </message>
     <message>
         <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
@@ -1667,23 +1667,23 @@
     </message>
     <message>
         <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
-        <translation>Non montré : hors de leurs tendances, la barre ou les temps n&apos;ont pas varié.</translation>
+        <translation>Non démontré : hors de leurs tendances, la barre ou les temps de sprint n&apos;ont pas varié.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2, all in the same conditions.</source>
-        <translation>Pas assez : %1, sur %2, tous dans les mêmes conditions.</translation>
+        <translation>Pas assez : il faut %1, sur %2, tous dans les mêmes conditions.</translation>
     </message>
     <message>
         <source>Not enough: %1, all in the same conditions.</source>
-        <translation>Pas assez : %1, tous dans les mêmes conditions.</translation>
+        <translation>Pas assez : il faut %1, tous dans les mêmes conditions.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2 (%3).</source>
-        <translation>Pas assez : %1, sur %2 (%3).</translation>
+        <translation>Pas assez : il faut %1, sur %2 (%3).</translation>
     </message>
     <message>
         <source>Not enough: %1 (%2).</source>
-        <translation>Pas assez : %1 (%2).</translation>
+        <translation>Pas assez : il faut %1 (%2).</translation>
     </message>
     <message>
         <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
@@ -1867,7 +1867,7 @@
     </message>
     <message>
         <source>name at least one day of the week with lifts</source>
-        <translation>nomme au moins un jour de la semaine avec exercices</translation>
+        <translation>choisis au moins un jour de la semaine avec exercices</translation>
     </message>
     <message>
         <source>choose at least one ladder</source>
@@ -1879,7 +1879,7 @@
     </message>
     <message>
         <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
-        <translation>avant %1 ans aucune musculation n&apos;est planifiée : les enfants y prennent part vers cet âge, quand ils suivent des consignes</translation>
+        <translation>avant %1 ans aucune musculation n&apos;est planifiée : les enfants y prennent part vers cet âge, quand ils savent suivre des consignes</translation>
     </message>
     <message>
         <source>under 18 a guardian must have agreed before a plan is made</source>
@@ -1891,7 +1891,7 @@
     </message>
     <message>
         <source>under 18 lifting days must not follow each other; leave a day between</source>
-        <translation>avant 18 ans les jours d&apos;exercices ne se suivent pas ; laisse un jour entre eux</translation>
+        <translation>avant 18 ans les jours d&apos;exercices ne doivent pas se suivre ; laisse un jour entre eux</translation>
     </message>
     <message>
         <source>the block ends before it begins</source>
@@ -1977,7 +1977,7 @@
     </message>
     <message>
         <source>How sure: %1</source>
-        <translation>À quel point c&apos;est sûr : %1</translation>
+        <translation>Fiabilité : %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
@@ -1996,11 +1996,11 @@
     </message>
     <message>
         <source>Search again</source>
-        <translation>Chercher encore</translation>
+        <translation>Chercher à nouveau</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation>Essayer encore</translation>
+        <translation>Réessayer</translation>
     </message>
     <message>
         <source>Switch the sensor on.</source>
@@ -2040,11 +2040,11 @@
     </message>
     <message>
         <source>Teach it</source>
-        <translation>Lui apprendre</translation>
+        <translation>Lancer l&apos;apprentissage</translation>
     </message>
     <message>
         <source>Listen again</source>
-        <translation>Écouter encore</translation>
+        <translation>Écouter à nouveau</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2059,7 +2059,7 @@
     <name>FormsWords</name>
     <message>
         <source>Type a number.</source>
-        <translation>Tape un nombre.</translation>
+        <translation>Saisis un nombre.</translation>
     </message>
     <message>
         <source>This is not a number. Digits, with a point or a comma.</source>
@@ -2079,11 +2079,11 @@
     </message>
     <message>
         <source>Type a day, like %1.</source>
-        <translation>Tape un jour, comme %1.</translation>
+        <translation>Saisis une date, comme %1.</translation>
     </message>
     <message>
         <source>There is no such day. Type it like %1.</source>
-        <translation>Ce jour n&apos;existe pas. Écris-le comme %1.</translation>
+        <translation>Cette date n&apos;existe pas. Écris-la comme %1.</translation>
     </message>
 </context>
 <context>
@@ -2132,7 +2132,7 @@
     </message>
     <message>
         <source>The band is where time to peak velocity usually lies on this rung. The pale bands are contact times of a sprint, for scale and no goal.</source>
-        <translation>La bande est là où le temps se tient d&apos;ordinaire sur cet échelon. Les bandes pâles sont des temps de contact d&apos;un sprint, pour l&apos;échelle et non comme but.</translation>
+        <translation>La bande est là où le temps se situe d&apos;ordinaire sur cet échelon. Les bandes pâles sont des temps de contact d&apos;un sprint, comme échelle et non comme but.</translation>
     </message>
     <message>
         <source>A starting value of this project, later your own values.</source>
@@ -2152,7 +2152,7 @@
     </message>
     <message>
         <source>way of the concentric phase ÷ its duration</source>
-        <translation>chemin de la montée ÷ sa durée</translation>
+        <translation>distance de la montée ÷ sa durée</translation>
     </message>
     <message>
         <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
@@ -2176,7 +2176,7 @@
     </message>
     <message>
         <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
-        <translation>Le chemin vertical de la barre. Un échelon demande le sien ; une répétition bien sous la médiane de la série est marquée partielle.</translation>
+        <translation>La distance verticale parcourue par la barre. Chaque échelon demande la sienne ; une répétition bien en dessous de la médiane de la série est marquée partielle.</translation>
     </message>
     <message>
         <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
@@ -2220,7 +2220,7 @@
     </message>
     <message>
         <source>Wide: the range is shown. The stop of a set never rests on it.</source>
-        <translation>Large : l&apos;intervalle est montré. L&apos;arrêt d&apos;une série n&apos;en dépend jamais.</translation>
+        <translation>Faible : l&apos;intervalle est affiché. L&apos;arrêt d&apos;une série n&apos;en dépend jamais.</translation>
     </message>
     <message>
         <source>What a decision rests on</source>
@@ -2240,7 +2240,7 @@
     </message>
     <message>
         <source>Typical error</source>
-        <translation>Erreur type</translation>
+        <translation>Erreur typique</translation>
     </message>
     <message>
         <source>How far a session&apos;s value wanders by itself, from one session to the next. A change counts only beyond it.</source>
@@ -2280,7 +2280,7 @@
     </message>
     <message>
         <source>Heavier is slower, nearly along a line that is your own on each lift and rung.</source>
-        <translation>Plus lourd est plus lent, presque le long d&apos;une ligne qui est la tienne pour chaque exercice et échelon.</translation>
+        <translation>Plus lourd est plus lent, presque le long d&apos;une droite qui t&apos;est propre pour chaque exercice et échelon.</translation>
     </message>
     <message>
         <source>velocity = a + b × load, least squares and robust</source>
@@ -2296,11 +2296,11 @@
     </message>
     <message>
         <source>The load at which the line meets the velocity that is published for one repetition at most. Never load it to see whether it is right.</source>
-        <translation>La charge où la ligne atteint la vitesse publiée pour une seule répétition. Ne la charge jamais pour voir si elle est juste.</translation>
+        <translation>La charge où la droite atteint la vitesse publiée pour une seule répétition au maximum. Ne la charge jamais pour voir si elle est juste.</translation>
     </message>
     <message>
         <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
-        <translation>charge où la ligne atteint la vitesse au 1RM ; intervalle de Fieller</translation>
+        <translation>charge où la droite atteint la vitesse au 1RM ; intervalle de Fieller</translation>
     </message>
     <message>
         <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
@@ -2316,7 +2316,7 @@
     </message>
     <message>
         <source>The velocity at two warm-up loads against your own at these loads. It can take load or sets off today, never put any on.</source>
-        <translation>La vitesse à deux charges d&apos;échauffement face à la tienne à ces charges. Il peut ôter de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
+        <translation>La vitesse à deux charges d&apos;échauffement face à la tienne à ces charges. Il peut retirer de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
     </message>
     <message>
         <source>A rule of this project.</source>
@@ -2324,11 +2324,11 @@
     </message>
     <message>
         <source>A loss counts where both loads are slower by more than the typical error.</source>
-        <translation>Une perte compte si les deux charges sont plus lentes que l&apos;erreur type.</translation>
+        <translation>Une perte compte si, aux deux charges, la vitesse baisse de plus que l&apos;erreur typique.</translation>
     </message>
     <message>
         <source>Contact and flight</source>
-        <translation>Contact et envol</translation>
+        <translation>Contact et vol</translation>
     </message>
     <message>
         <source>How long the foot is on the ground, and how long in the air after it. Contacts up to 250 ms count as fast.</source>
@@ -2348,11 +2348,11 @@
     </message>
     <message>
         <source>How high the body rose, from how long it flew.</source>
-        <translation>De combien le corps est monté, d&apos;après son envol.</translation>
+        <translation>De combien le corps est monté, d&apos;après son temps de vol.</translation>
     </message>
     <message>
         <source>height = g × flight² ÷ 8</source>
-        <translation>hauteur = g × envol² ÷ 8</translation>
+        <translation>hauteur = g × vol² ÷ 8</translation>
     </message>
     <message>
         <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
@@ -2360,7 +2360,7 @@
     </message>
     <message>
         <source>It holds where the body lands as it took off: bent knees make it too high.</source>
-        <translation>Cela vaut si le corps retombe comme il est parti : genoux pliés, c&apos;est trop haut.</translation>
+        <translation>Cela vaut si le corps retombe comme il est parti : genoux fléchis, la hauteur est surestimée.</translation>
     </message>
     <message>
         <source>Reactive strength index, RSI</source>
@@ -2388,7 +2388,7 @@
     </message>
     <message>
         <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
-        <translation>La vitesse que désignent les intermédiaires, et combien vite elle est atteinte : 63 % après une constante, 95 % après trois.</translation>
+        <translation>La vitesse vers laquelle tendent les intermédiaires, et le temps pour l&apos;atteindre : 63 % après une constante, 95 % après trois.</translation>
     </message>
     <message>
         <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
@@ -2408,7 +2408,7 @@
     </message>
     <message>
         <source>Horizontal force and power from the speed curve, your mass and the drag of the air.</source>
-        <translation>Force et puissance horizontales d&apos;après la courbe, ta masse et le frein de l&apos;air.</translation>
+        <translation>Force et puissance horizontales d&apos;après la courbe de vitesse, ta masse et la résistance de l&apos;air.</translation>
     </message>
     <message>
         <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
@@ -2420,7 +2420,7 @@
     </message>
     <message>
         <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
-        <translation>Aussi sûr que la courbe ; ce qui n&apos;est pas tapé (air, vent) est supposé et dit.</translation>
+        <translation>Aussi fiable que la courbe ; ce qui n&apos;est pas saisi (air, vent) est supposé et signalé.</translation>
     </message>
     <message>
         <source>Flying speed</source>
@@ -2436,7 +2436,7 @@
     </message>
     <message>
         <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
-        <translation>À la main, 20 m lancés se trompent de 7 % ; cellules et vidéo sont dites à côté.</translation>
+        <translation>À la main, un 20 m lancé est faux de 7 % ; l&apos;erreur des cellules et de la vidéo est indiquée à côté.</translation>
     </message>
     <message>
         <source>Wind-aided</source>
@@ -2444,7 +2444,7 @@
     </message>
     <message>
         <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
-        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps n&apos;est pas un record.</translation>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps ne compte pas comme record.</translation>
     </message>
     <message>
         <source>World Athletics&apos; technical rules; from memory.</source>
@@ -2464,7 +2464,7 @@
     </message>
     <message>
         <source>Common practice, no source; the shares are this project&apos;s.</source>
-        <translation>Pratique courante, sans source ; les parts sont de ce projet.</translation>
+        <translation>Pratique courante, sans source ; les pourcentages sont de ce projet.</translation>
     </message>
     <message>
         <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
@@ -2476,7 +2476,7 @@
     </message>
     <message>
         <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
-        <translation>Si la vivacité de la barre et les temps de sprint ont bougé ensemble au-delà de leurs tendances. Jamais appelé cause.</translation>
+        <translation>Si la vivacité de la barre et les temps de sprint ont évolué ensemble au-delà de leurs tendances. Jamais appelé cause.</translation>
     </message>
     <message>
         <source>Spearman&apos;s rank correlation at five lags, against turned seasons</source>
@@ -2492,14 +2492,14 @@
     </message>
     <message>
         <source>About 2 to 6 ms rms in simulated sets. A repetition with two peaks is no evidence. It is not a stance&apos;s force peak.</source>
-        <translation>Environ 2 à 6 ms (moyenne quadratique) dans des séries simulées. Une répétition à deux pics ne fait pas preuve. Ce n&apos;est pas le pic de force d&apos;un appui.</translation>
+        <translation>Environ 2 à 6 ms (moyenne quadratique) dans des séries simulées. Une répétition à deux pics ne compte pas comme preuve. Ce n&apos;est pas le pic de force d&apos;un appui.</translation>
     </message>
 </context>
 <context>
     <name>ImportLook</name>
     <message>
         <source>As it will be read</source>
-        <translation>Comme ce sera lu</translation>
+        <translation>Voici ce qui sera lu</translation>
     </message>
     <message>
         <source>Athletes</source>
@@ -2523,7 +2523,7 @@
     </message>
     <message>
         <source>Day of all rows, like %1</source>
-        <translation>Jour de toutes les lignes, comme %1</translation>
+        <translation>Date de toutes les lignes, p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -2557,11 +2557,11 @@
     </message>
     <message>
         <source>Put the table as a CSV file into %1, then look again.</source>
-        <translation>Mets le tableau en fichier CSV dans %1, puis regarde encore.</translation>
+        <translation>Mets le tableau en fichier CSV dans %1, puis regarde à nouveau.</translation>
     </message>
     <message>
         <source>Look again</source>
-        <translation>Regarder encore</translation>
+        <translation>Regarder à nouveau</translation>
     </message>
     <message>
         <source>Choose another file</source>
@@ -2628,7 +2628,7 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Chronométré par</translation>
+        <translation>Chronométrage</translation>
     </message>
     <message>
         <source>Start</source>
@@ -2736,7 +2736,7 @@
     </message>
     <message>
         <source>“%1” can be read in two ways. What is the decimal mark?</source>
-        <translation>« %1 » se lit de deux façons. Quel est le signe décimal ?</translation>
+        <translation>« %1 » se lit de deux façons. Quel est le séparateur décimal ?</translation>
     </message>
     <message>
         <source>“%1” can be read in two ways. What comes first?</source>
@@ -2764,7 +2764,7 @@
     </message>
     <message>
         <source>The decimal mark is a comma, as in %1.</source>
-        <translation>Le signe décimal est une virgule, comme dans %1.</translation>
+        <translation>Le séparateur décimal est une virgule, comme dans %1.</translation>
     </message>
     <message>
         <source>Times are in milliseconds, by their size: %1.</source>
@@ -2772,11 +2772,11 @@
     </message>
     <message>
         <source>The times do not rise (%1): each counts from the gate before.</source>
-        <translation>Les temps ne montent pas (%1) : chacun compte depuis la cellule d&apos;avant.</translation>
+        <translation>Les temps n&apos;augmentent pas (%1) : chacun compte depuis la cellule d&apos;avant.</translation>
     </message>
     <message>
         <source>The times rise (%1): each counts from the start.</source>
-        <translation>Les temps montent (%1) : chacun compte depuis le départ.</translation>
+        <translation>Les temps augmentent (%1) : chacun compte depuis le départ.</translation>
     </message>
     <message>
         <source>Several rows make one run.</source>
@@ -2800,7 +2800,7 @@
     </message>
     <message>
         <source>“%1” cannot be. Check the number and the unit.</source>
-        <translation>« %1 » ne se peut. Vérifie le nombre et l&apos;unité.</translation>
+        <translation>« %1 » est impossible. Vérifie le nombre et l&apos;unité.</translation>
     </message>
     <message>
         <source>The day is missing.</source>
@@ -2808,11 +2808,11 @@
     </message>
     <message>
         <source>“%1” is not a day.</source>
-        <translation>« %1 » n&apos;est pas un jour.</translation>
+        <translation>« %1 » n&apos;est pas une date.</translation>
     </message>
     <message>
         <source>“%1” has not come yet. Check the order of day and month.</source>
-        <translation>« %1 » n&apos;est pas encore venu. Vérifie l&apos;ordre du jour et du mois.</translation>
+        <translation>« %1 » est une date à venir. Vérifie l&apos;ordre du jour et du mois.</translation>
     </message>
     <message>
         <source>“%1” is not a time of day.</source>
@@ -2828,7 +2828,7 @@
     </message>
     <message>
         <source>The times do not rise with the distance.</source>
-        <translation>Les temps ne montent pas avec la distance.</translation>
+        <translation>Les temps n&apos;augmentent pas avec la distance.</translation>
     </message>
     <message>
         <source>That is faster than anyone has run. Check distance and time.</source>
@@ -2844,7 +2844,7 @@
     </message>
     <message>
         <source>The split at the end says another time.</source>
-        <translation>L&apos;intermédiaire d&apos;arrivée dit un autre temps.</translation>
+        <translation>L&apos;intermédiaire d&apos;arrivée donne un autre temps.</translation>
     </message>
     <message>
         <source>The lift is missing.</source>
@@ -2899,7 +2899,7 @@
     </message>
     <message>
         <source>Flight time, ms (or the height below)</source>
-        <translation>Temps d&apos;envol, ms (ou la hauteur dessous)</translation>
+        <translation>Temps de vol, ms (ou la hauteur dessous)</translation>
     </message>
     <message>
         <source>Height, %1</source>
@@ -2915,7 +2915,7 @@
     </message>
     <message>
         <source>Take the last trial off</source>
-        <translation>Ôter le dernier essai</translation>
+        <translation>Retirer le dernier essai</translation>
     </message>
     <message>
         <source>Add another trial</source>
@@ -2967,11 +2967,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Plates</translation>
+        <translation>Baskets</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Pas dit</translation>
+        <translation>Non indiqué</translation>
     </message>
     <message>
         <source>Note</source>
@@ -2987,7 +2987,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Jour, comme %1</translation>
+        <translation>Date, p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -3022,7 +3022,7 @@
     </message>
     <message>
         <source>Hand out as a calendar</source>
-        <translation>Donner en calendrier</translation>
+        <translation>Exporter en calendrier</translation>
     </message>
     <message>
         <source>Why shorter ranges? Both sides</source>
@@ -3053,7 +3053,7 @@
     </message>
     <message>
         <source>%1 one place up</source>
-        <translation>%1 d&apos;un rang plus haut</translation>
+        <translation>Monter %1 d&apos;un rang</translation>
     </message>
 </context>
 <context>
@@ -3068,7 +3068,7 @@
     </message>
     <message>
         <source>Type what you can lift once. A set of up to ten repetitions typed in tells it roughly.</source>
-        <translation>Tape ce que tu peux soulever une fois. Une série tapée jusqu&apos;à dix répétitions le dit à peu près.</translation>
+        <translation>Saisis ce que tu peux soulever une fois. Une série saisie de dix répétitions au plus le donne à peu près.</translation>
     </message>
     <message>
         <source>Source: NSCA training load chart. At 80 % of 1RM people differ by many repetitions, so the plan goes by how fast the bar moves, not by this.</source>
@@ -3090,7 +3090,7 @@
     <name>MapSheet</name>
     <message>
         <source>Take in a file</source>
-        <translation>Prendre un fichier</translation>
+        <translation>Charger un fichier</translation>
     </message>
     <message>
         <source>How it is read</source>
@@ -3098,7 +3098,7 @@
     </message>
     <message>
         <source>A sensor map says what each byte means. It was chosen by itself; choose another only where the numbers look wrong.</source>
-        <translation>Une description de capteur dit ce que veut dire chaque octet. Elle a été choisie seule ; n&apos;en choisis une autre que si les nombres semblent faux.</translation>
+        <translation>Une description de capteur dit ce que veut dire chaque octet. Elle a été choisie automatiquement ; n&apos;en choisis une autre que si les nombres semblent faux.</translation>
     </message>
     <message>
         <source>From %1</source>
@@ -3106,15 +3106,15 @@
     </message>
     <message>
         <source>Put the file of the sensor map (its name ends in .json) into %1, then look again.</source>
-        <translation>Mets le fichier de la description (son nom finit par .json) dans %1, puis regarde encore.</translation>
+        <translation>Mets le fichier de la description (son nom finit par .json) dans %1, puis regarde à nouveau.</translation>
     </message>
     <message>
         <source>Look again</source>
-        <translation>Regarder encore</translation>
+        <translation>Regarder à nouveau</translation>
     </message>
     <message>
         <source>Hand out this map as a file</source>
-        <translation>Donner cette description en fichier</translation>
+        <translation>Exporter cette description en fichier</translation>
     </message>
     <message>
         <source>Back to the list</source>
@@ -3132,7 +3132,7 @@
     <name>NothingLeft</name>
     <message>
         <source>Clear the filters</source>
-        <translation>Ôter les filtres</translation>
+        <translation>Effacer les filtres</translation>
     </message>
 </context>
 <context>
@@ -3204,7 +3204,7 @@
     </message>
     <message>
         <source>Left and right apart</source>
-        <translation>Gauche et droite à part</translation>
+        <translation>Gauche et droite séparément</translation>
     </message>
     <message>
         <source>What it loads: pain there rests this ladder</source>
@@ -3212,7 +3212,7 @@
     </message>
     <message>
         <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
-        <translation>Tes amplitudes et temps n&apos;ont aucune source. Les règles de charge, d&apos;âge et de douleur valent quand même.</translation>
+        <translation>Tes propres amplitudes et temps ne reposent sur aucune source. Les règles de charge, d&apos;âge et de douleur valent quand même.</translation>
     </message>
     <message>
         <source>Delete this ladder</source>
@@ -3313,7 +3313,7 @@
     </message>
     <message>
         <source>Take the last plates off</source>
-        <translation>Ôter les derniers disques</translation>
+        <translation>Retirer les derniers disques</translation>
     </message>
     <message>
         <source>A plate of %1 on each side</source>
@@ -3321,7 +3321,7 @@
     </message>
     <message>
         <source>Take all off</source>
-        <translation>Tout ôter</translation>
+        <translation>Tout retirer</translation>
     </message>
     <message>
         <source>This is on the bar</source>
@@ -3367,7 +3367,7 @@
     </message>
     <message>
         <source>Fleetrung may not use Bluetooth. Allow it in the system&apos;s settings for Fleetrung; on older phones location must be on, too.</source>
-        <translation>Fleetrung n&apos;a pas le droit au Bluetooth. Permets-le dans les réglages du système pour Fleetrung ; sur d&apos;anciens téléphones, la position doit être active aussi.</translation>
+        <translation>Fleetrung n&apos;est pas autorisé à utiliser le Bluetooth. Autorise-le pour Fleetrung dans les réglages du système ; sur d&apos;anciens téléphones, la localisation doit être active aussi.</translation>
     </message>
     <message>
         <source>%1 is not in reach. Switch it on and bring it near: it then connects by itself.</source>
@@ -3375,7 +3375,7 @@
     </message>
     <message>
         <source>%1 is near but did not let us in. Disconnect it from any other phone, or switch it off and on.</source>
-        <translation>%1 est proche mais ne nous laisse pas entrer. Déconnecte-le d&apos;un autre téléphone, ou éteins-le et rallume-le.</translation>
+        <translation>%1 est proche mais n&apos;accepte pas la connexion. Déconnecte-le d&apos;un autre téléphone, ou éteins-le et rallume-le.</translation>
     </message>
     <message>
         <source>The connection to %1 was lost and is being made again. Keep the phone within a few metres of it.</source>
@@ -3383,7 +3383,7 @@
     </message>
     <message>
         <source>%1 answers, but it is not the kind of sensor it was saved as. Choose another description for it, or teach it anew.</source>
-        <translation>%1 répond, mais ce n&apos;est pas le genre de capteur enregistré. Choisis-lui une autre description, ou réapprends-le.</translation>
+        <translation>%1 répond, mais ce n&apos;est pas le genre de capteur enregistré. Choisis-lui une autre description, ou refais l&apos;apprentissage.</translation>
     </message>
     <message>
         <source>%1 asks for pairing, and the pairing with this device does not work. Open the system&apos;s Bluetooth settings, forget (remove) %1 there, and connect again.</source>
@@ -3395,11 +3395,11 @@
     </message>
     <message>
         <source>%1 sends data that its description does not fit. Choose another description for it, or teach it anew.</source>
-        <translation>%1 envoie des données que sa description ne lit pas. Choisis-lui une autre description, ou réapprends-le.</translation>
+        <translation>%1 envoie des données que sa description ne sait pas lire. Choisis-lui une autre description, ou refais l&apos;apprentissage.</translation>
     </message>
     <message>
         <source>%1 sends more than this connection may carry, and samples can be lost. Set a lower rate on the sensor if you can.</source>
-        <translation>%1 envoie plus que cette connexion ne porte, et des mesures peuvent se perdre. Règle une cadence plus basse sur le capteur si tu peux.</translation>
+        <translation>%1 envoie plus que cette connexion ne peut porter, et des échantillons peuvent se perdre. Règle une fréquence plus basse sur le capteur si tu peux.</translation>
     </message>
     <message>
         <source>The sensor</source>
@@ -3526,23 +3526,23 @@
     </message>
     <message>
         <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
-        <translation>%1 décisions ont été prises (%2) ; %3 suivies, %4 changées par l&apos;athlète ; parmi celles qui ne sont pas tenir, %5 restent ouvertes.</translation>
+        <translation>%1 décisions ont été prises (%2) ; %3 suivies, %4 changées par l&apos;athlète ; parmi celles autres que « tenir », %5 restent ouvertes.</translation>
     </message>
     <message>
         <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
-        <translation>1 décision a été prise (%1) ; %2 suivie, %3 changée par l&apos;athlète ; parmi celles qui ne sont pas tenir, %4 restent ouvertes.</translation>
+        <translation>1 décision a été prise (%1) ; %2 suivie, %3 changée par l&apos;athlète ; parmi celles autres que « tenir », %4 reste ouverte.</translation>
     </message>
     <message>
         <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
-        <translation>Une douleur de 3 ou plus sur 10 a été notée %1 (%2).</translation>
+        <translation>Une douleur de 3 ou plus sur 10 a été notée sur %1 (%2).</translation>
     </message>
     <message>
         <source>Pain of 3 or more out of 10 was noted on %1.</source>
-        <translation>Une douleur de 3 ou plus sur 10 a été notée %1.</translation>
+        <translation>Une douleur de 3 ou plus sur 10 a été notée sur %1.</translation>
     </message>
     <message>
         <source>%1 (%2 to %3 ms, typical error %4 ms)</source>
-        <translation>%1 (de %2 à %3 ms, erreur type %4 ms)</translation>
+        <translation>%1 (de %2 à %3 ms, erreur typique %4 ms)</translation>
     </message>
     <message>
         <source>%1, left</source>
@@ -3638,7 +3638,7 @@
     </message>
     <message>
         <source>Grade</source>
-        <translation>Rang</translation>
+        <translation>Priorité</translation>
     </message>
     <message>
         <source>Result</source>
@@ -3662,11 +3662,11 @@
     </message>
     <message>
         <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
-        <translation>Travaille avec un entraîneur ou un clinicien diplômé ; les règles locales et celles du lieu priment.</translation>
+        <translation>Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
     </message>
     <message>
         <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
-        <translation>Douleur, blessure, grossesse : vois un clinicien avant de continuer.</translation>
+        <translation>Douleur, blessure, grossesse : consulte un médecin avant de continuer l&apos;entraînement.</translation>
     </message>
     <message>
         <source>Under 18: with a guardian&apos;s consent and clearance.</source>
@@ -3678,7 +3678,7 @@
     </message>
     <message>
         <source>Landings are limited: keep to the contacts planned for a session.</source>
-        <translation>Les réceptions sont limitées : tiens-toi aux contacts prévus.</translation>
+        <translation>Les réceptions sont limitées : tiens-toi aux contacts prévus pour la séance.</translation>
     </message>
     <message>
         <source>Estimates of the one-repetition maximum are estimates.</source>
@@ -3738,7 +3738,7 @@
     </message>
     <message>
         <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
-        <translation>Entrée : moyenne des trois premières séances ; dernier : moyenne des trois dernières ; un changement compte dès 1,35 erreur type.</translation>
+        <translation>Entrée : moyenne des trois premières séances ; dernier : moyenne des trois dernières ; un changement compte dès 1,35 erreur typique.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -3758,7 +3758,7 @@
     </message>
     <message>
         <source>Typical error</source>
-        <translation>Erreur type</translation>
+        <translation>Erreur typique</translation>
     </message>
     <message>
         <source>Target band</source>
@@ -3798,7 +3798,7 @@
     </message>
     <message>
         <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
-        <translation>Aucune vitesse à 1RM n&apos;est publiée pour cet exercice : pas de 1RM.</translation>
+        <translation>Aucune vitesse au 1RM n&apos;est publiée pour cet exercice : elle ne désigne aucun 1RM.</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
@@ -3818,7 +3818,7 @@
     </message>
     <message>
         <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
-        <translation>Les tenir et repos qui se suivent tiennent en une ligne, avec la dernière raison ; d&apos;un tenir, seul ce qui manque est montré.</translation>
+        <translation>Les « tenir » et « repos » qui se suivent tiennent en une ligne, avec la raison du dernier ; d&apos;un « tenir », seul ce qui n&apos;est pas atteint est montré.</translation>
     </message>
     <message>
         <source>Every decision with all its numbers stands in the tables.</source>
@@ -3862,7 +3862,7 @@
     </message>
     <message>
         <source>open</source>
-        <translation>à faire</translation>
+        <translation>ouverte</translation>
     </message>
     <message>
         <source>changed</source>
@@ -3910,7 +3910,7 @@
     </message>
     <message>
         <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
-        <translation>Seuls les temps d&apos;un même test se comparent ; vent, sol et chaussures figurent à côté.</translation>
+        <translation>Seuls les temps d&apos;un même test se comparent ; vent, surface et chaussures figurent à côté.</translation>
     </message>
     <message>
         <source>When</source>
@@ -3946,7 +3946,7 @@
     </message>
     <message>
         <source>%1, race</source>
-        <translation>%1, course</translation>
+        <translation>%1, compétition</translation>
     </message>
     <message>
         <source>flying %1 m</source>
@@ -3962,7 +3962,7 @@
     </message>
     <message>
         <source>Top speed, m/s</source>
-        <translation>Vitesse max, m/s</translation>
+        <translation>Vit. de pointe, m/s</translation>
     </message>
     <message>
         <source>Fit within, ms</source>
@@ -3978,7 +3978,7 @@
     </message>
     <message>
         <source>Speed over the way on %1, and how far each split lies from the curve</source>
-        <translation>Vitesse le long du parcours le %1, et l&apos;écart de chaque intermédiaire à la courbe</translation>
+        <translation>Vitesse selon la distance le %1, et l&apos;écart de chaque intermédiaire à la courbe</translation>
     </message>
     <message>
         <source>%1: no curve, %2</source>
@@ -3990,15 +3990,15 @@
     </message>
     <message>
         <source>The run with the greatest top speed stands for its time.</source>
-        <translation>La course la plus rapide représente sa date.</translation>
+        <translation>La course à la plus grande vitesse de pointe représente sa date.</translation>
     </message>
     <message>
         <source>± is one standard error.</source>
-        <translation>± est une erreur standard.</translation>
+        <translation>± est une erreur type.</translation>
     </message>
     <message>
         <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
-        <translation>F0 et puissance : plus grandes force horizontale et puissance par kilogramme, avec la traînée de l&apos;air.</translation>
+        <translation>F0 et puissance : force horizontale et puissance maximales par kilogramme, avec la résistance de l&apos;air.</translation>
     </message>
     <message>
         <source>A flying start gives none of these.</source>
@@ -4110,7 +4110,7 @@
     </message>
     <message>
         <source>resisted</source>
-        <translation>avec résistance</translation>
+        <translation>freiné</translation>
     </message>
     <message>
         <source>hill</source>
@@ -4138,7 +4138,7 @@
     </message>
     <message>
         <source>flats</source>
-        <translation>plates</translation>
+        <translation>baskets</translation>
     </message>
     <message>
         <source>hand</source>
@@ -4378,7 +4378,7 @@
     </message>
     <message>
         <source>The split at %1 says %2. Take one of them out.</source>
-        <translation>L&apos;intermédiaire à %1 dit %2. Ôte l&apos;un des deux.</translation>
+        <translation>L&apos;intermédiaire à %1 donne %2. Retire l&apos;un des deux.</translation>
     </message>
     <message>
         <source>It must be later than the last split.</source>
@@ -4479,11 +4479,11 @@
     </message>
     <message>
         <source>Falling</source>
-        <translation>En chute</translation>
+        <translation>En déséquilibre</translation>
     </message>
     <message>
         <source>Rolling</source>
-        <translation>En roulant</translation>
+        <translation>En mouvement</translation>
     </message>
     <message>
         <source>Flying</source>
@@ -4515,11 +4515,11 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Chronométré par</translation>
+        <translation>Chronométrage</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Main</translation>
+        <translation>Manuel</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -4583,11 +4583,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Plates</translation>
+        <translation>Baskets</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Pas dit</translation>
+        <translation>Non indiqué</translation>
     </message>
     <message>
         <source>Reaction from the gun, s, where it was timed</source>
@@ -4595,7 +4595,7 @@
     </message>
     <message>
         <source>Start line to the beam that starts the clock, m; the splits count from the beam</source>
-        <translation>De la ligne à la cellule qui lance le chrono, m ; les intermédiaires comptent depuis la cellule</translation>
+        <translation>De la ligne de départ à la cellule qui lance le chrono, m ; les intermédiaires comptent depuis la cellule</translation>
     </message>
     <message>
         <source>Air temperature, °C</source>
@@ -4623,7 +4623,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Jour, comme %1</translation>
+        <translation>Date, p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -4737,11 +4737,11 @@
     </message>
     <message>
         <source>Pins</source>
-        <translation>Supports</translation>
+        <translation>Taquets</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation>Blocs</translation>
+        <translation>Plots</translation>
     </message>
     <message>
         <source>Take this rung out</source>
@@ -4784,7 +4784,7 @@
     </message>
     <message>
         <source>No more %1</source>
-        <translation>Plus de %1</translation>
+        <translation>Disparaît : %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -4800,7 +4800,7 @@
     </message>
     <message>
         <source>%1, %2: no longer planned</source>
-        <translation>%1, %2 : plus prévu</translation>
+        <translation>%1, %2 : n&apos;est plus prévu</translation>
     </message>
 </context>
 <context>
@@ -4847,7 +4847,7 @@
     </message>
     <message>
         <source>The weight room</source>
-        <translation>La salle</translation>
+        <translation>La salle de musculation</translation>
     </message>
     <message>
         <source>What it has</source>
@@ -4863,11 +4863,11 @@
     </message>
     <message>
         <source>Pins</source>
-        <translation>Supports</translation>
+        <translation>Taquets</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation>Blocs</translation>
+        <translation>Plots</translation>
     </message>
     <message>
         <source>Boxes</source>
@@ -4875,11 +4875,11 @@
     </message>
     <message>
         <source>A height that you do not have is never planned. It stays as you type it.</source>
-        <translation>Une hauteur que tu n&apos;as pas n&apos;est jamais prévue. Elle reste comme tu la tapes.</translation>
+        <translation>Une hauteur que tu n&apos;as pas n&apos;est jamais prévue. Elle reste telle que tu la saisis.</translation>
     </message>
     <message>
         <source>Remove the box of %1</source>
-        <translation>Ôter la caisse de %1</translation>
+        <translation>Retirer la caisse de %1</translation>
     </message>
     <message>
         <source>Height of another box, %1</source>
@@ -4937,7 +4937,7 @@
     </message>
     <message>
         <source>Add a lift beside the ladders</source>
-        <translation>Ajouter un exercice à côté</translation>
+        <translation>Ajouter un exercice hors échelles</translation>
     </message>
     <message>
         <source>Begin with a copy of</source>
@@ -4980,7 +4980,7 @@
     </message>
     <message>
         <source>What the weight room has</source>
-        <translation>Ce que la salle a</translation>
+        <translation>Ce qu&apos;il y a dans la salle de musculation</translation>
     </message>
     <message>
         <source>Bar</source>
@@ -4992,11 +4992,11 @@
     </message>
     <message>
         <source>Pins</source>
-        <translation>Supports</translation>
+        <translation>Taquets</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation>Blocs</translation>
+        <translation>Plots</translation>
     </message>
     <message>
         <source>Heights of boxes, %1, with spaces between</source>
@@ -5019,7 +5019,7 @@
     <name>SecondarySheet</name>
     <message>
         <source>A lift beside the ladders</source>
-        <translation>Un exercice à côté des échelles</translation>
+        <translation>Un exercice hors échelles</translation>
     </message>
     <message>
         <source>Change the lift</source>
@@ -5104,7 +5104,7 @@
     </message>
     <message>
         <source>As soon as it streams.</source>
-        <translation>Dès qu&apos;il envoie.</translation>
+        <translation>Dès qu&apos;il transmet.</translation>
     </message>
     <message>
         <source>How it is read</source>
@@ -5112,7 +5112,7 @@
     </message>
     <message>
         <source>Teach it anew</source>
-        <translation>Le réapprendre</translation>
+        <translation>Refaire l&apos;apprentissage</translation>
     </message>
     <message>
         <source>Three minutes, where its numbers look wrong.</source>
@@ -5175,7 +5175,7 @@
     </message>
     <message>
         <source>Looking for it</source>
-        <translation>Recherché</translation>
+        <translation>Recherche</translation>
     </message>
     <message>
         <source>Connecting</source>
@@ -5183,11 +5183,11 @@
     </message>
     <message>
         <source>Streaming</source>
-        <translation>Envoie</translation>
+        <translation>Transmission</translation>
     </message>
     <message>
         <source>Lost, looking for it</source>
-        <translation>Perdu, recherché</translation>
+        <translation>Perdu, recherche en cours</translation>
     </message>
     <message>
         <source>Far away</source>
@@ -5227,7 +5227,7 @@
     </message>
     <message>
         <source>Rate</source>
-        <translation>Cadence</translation>
+        <translation>Fréquence</translation>
     </message>
     <message>
         <source>at least %1</source>
@@ -5255,15 +5255,15 @@
     </message>
     <message>
         <source>not told</source>
-        <translation>pas dit</translation>
+        <translation>non indiqué</translation>
     </message>
     <message>
         <source>Zeroed</source>
-        <translation>Mis à zéro</translation>
+        <translation>Mise à zéro</translation>
     </message>
     <message>
         <source>within 10 min</source>
-        <translation>en 10 min</translation>
+        <translation>en moins de 10 min</translation>
     </message>
     <message>
         <source>not yet</source>
@@ -5291,7 +5291,7 @@
     </message>
     <message>
         <source>Unreadable</source>
-        <translation>Illisible</translation>
+        <translation>Illisibles</translation>
     </message>
     <message>
         <source>Times lost</source>
@@ -5299,7 +5299,7 @@
     </message>
     <message>
         <source>since it was found</source>
-        <translation>depuis qu&apos;il est trouvé</translation>
+        <translation>depuis qu&apos;il a été trouvé</translation>
     </message>
     <message>
         <source>battery %1 %</source>
@@ -5426,7 +5426,7 @@
     </message>
     <message>
         <source>Type a set in</source>
-        <translation>Taper une série</translation>
+        <translation>Saisir une série</translation>
     </message>
     <message>
         <source>Why this today?</source>
@@ -5483,7 +5483,7 @@
     <name>Sheet</name>
     <message>
         <source>Close</source>
-        <translation>Proche</translation>
+        <translation>Fermer</translation>
     </message>
 </context>
 <context>
@@ -5494,7 +5494,7 @@
     </message>
     <message>
         <source>Take the last split off: %1</source>
-        <translation>Ôter le dernier intermédiaire : %1</translation>
+        <translation>Retirer le dernier intermédiaire : %1</translation>
     </message>
     <message>
         <source>Split at, m</source>
@@ -5510,7 +5510,7 @@
     </message>
     <message>
         <source>Decimal point</source>
-        <translation>Signe décimal</translation>
+        <translation>Séparateur décimal</translation>
     </message>
     <message>
         <source>Erase a digit</source>
@@ -5697,7 +5697,7 @@
     </message>
     <message>
         <source>Show</source>
-        <translation>Montrer</translation>
+        <translation>Afficher</translation>
     </message>
     <message>
         <source>Who lifts what</source>
@@ -5786,7 +5786,7 @@
     <name>TeachSheet</name>
     <message>
         <source>Teach %1</source>
-        <translation>Apprendre %1</translation>
+        <translation>Apprentissage : %1</translation>
     </message>
     <message>
         <source>Connecting. Keep it near.</source>
@@ -5806,7 +5806,7 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Départ</translation>
+        <translation>Commencer</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -5922,11 +5922,11 @@
     </message>
     <message>
         <source>falling start</source>
-        <translation>départ en chute</translation>
+        <translation>départ en déséquilibre</translation>
     </message>
     <message>
         <source>rolling start</source>
-        <translation>départ en roulant</translation>
+        <translation>départ en mouvement</translation>
     </message>
     <message>
         <source>hand timed</source>
@@ -6006,7 +6006,7 @@
     </message>
     <message>
         <source>flats</source>
-        <translation>plates</translation>
+        <translation>baskets</translation>
     </message>
     <message>
         <source>Flying %1</source>
@@ -6014,7 +6014,7 @@
     </message>
     <message>
         <source>%1 from blocks</source>
-        <translation>%1 des blocs</translation>
+        <translation>%1, départ en blocs</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -6104,7 +6104,7 @@
     </message>
     <message>
         <source>flight %1</source>
-        <translation>envol %1</translation>
+        <translation>vol %1</translation>
     </message>
     <message>
         <source>RSI %1</source>
@@ -6128,7 +6128,7 @@
     </message>
     <message>
         <source>race</source>
-        <translation>course</translation>
+        <translation>compétition</translation>
     </message>
 </context>
 <context>
@@ -6183,7 +6183,7 @@
     </message>
     <message>
         <source>Effort, 1 easy to 10 all out (tells 1RM)</source>
-        <translation>Effort, 1 facile à 10 à fond (dit le 1RM)</translation>
+        <translation>Effort, 1 facile à 10 à fond (estime le 1RM)</translation>
     </message>
     <message>
         <source>Save the set</source>
@@ -6264,7 +6264,7 @@
     </message>
     <message>
         <source>No sprinting and no hinge today. See a clinician before you sprint or lift heavy again.</source>
-        <translation>Ni sprint ni charnière de hanche aujourd&apos;hui. Vois un médecin avant de sprinter ou de soulever lourd.</translation>
+        <translation>Ni sprint ni charnière de hanche aujourd&apos;hui. Consulte un médecin avant de sprinter ou de soulever lourd à nouveau.</translation>
     </message>
     <message>
         <source>Soreness, 0 none to 10 very sore</source>
@@ -6376,7 +6376,7 @@
     </message>
     <message>
         <source>Sprints without a clock, runs behind a sled, up a hill or easy: how many of how many metres. The weeks then tell how many metres were run, and how many of them fast.</source>
-        <translation>Sprints sans chrono, courses au traîneau, en côte ou faciles : combien, de combien de mètres. Les semaines disent ensuite combien de mètres ont été courus, et combien vite.</translation>
+        <translation>Sprints sans chrono, courses au traîneau, en côte ou faciles : combien, et de combien de mètres. Les semaines disent ensuite combien de mètres ont été courus, et combien d&apos;entre eux rapides.</translation>
     </message>
 </context>
 <context>
@@ -6439,11 +6439,11 @@
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Chronométré par</translation>
+        <translation>Chronométrage</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Main</translation>
+        <translation>Manuel</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -6499,11 +6499,11 @@
     </message>
     <message>
         <source>Flats</source>
-        <translation>Plates</translation>
+        <translation>Baskets</translation>
     </message>
     <message>
         <source>Not said</source>
-        <translation>Pas dit</translation>
+        <translation>Non indiqué</translation>
     </message>
     <message>
         <source>Wind, m/s, tail wind positive (optional)</source>
@@ -6523,7 +6523,7 @@
     </message>
     <message>
         <source>Day, like %1</source>
-        <translation>Jour, comme %1</translation>
+        <translation>Date, p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -6592,7 +6592,7 @@
     </message>
     <message>
         <source>Kept. The day is decided anew.</source>
-        <translation>Noté. La journée est redécidée.</translation>
+        <translation>Noté. La journée est décidée à nouveau.</translation>
     </message>
     <message>
         <source>The lift is lighter today.</source>
@@ -6616,7 +6616,7 @@
     </message>
     <message>
         <source>Playing an invented squad&apos;s seasons: %1 %</source>
-        <translation>Les saisons d&apos;un groupe inventé se jouent : %1 %</translation>
+        <translation>Simulation des saisons d&apos;un groupe inventé : %1 %</translation>
     </message>
     <message>
         <source>Demo squad: everything here is invented.</source>
@@ -6640,11 +6640,11 @@
     </message>
     <message>
         <source>The repetition is evidence again.</source>
-        <translation>La répétition fait à nouveau preuve.</translation>
+        <translation>La répétition compte à nouveau comme preuve.</translation>
     </message>
     <message>
         <source>The repetition is no evidence.</source>
-        <translation>La répétition ne fait pas preuve.</translation>
+        <translation>La répétition ne compte pas comme preuve.</translation>
     </message>
     <message>
         <source>The side is changed.</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>A set was cut off, and what it was is not known.</source>
-        <translation>Une série a été coupée, et on ne sait pas laquelle.</translation>
+        <translation>Une série a été coupée, et on ne sait pas ce qu&apos;elle était.</translation>
     </message>
     <message>
         <source>%1: the set was cut off too early to be read.</source>
@@ -6777,7 +6777,7 @@
     </message>
     <message>
         <source>Kept: you follow this.</source>
-        <translation>Noté : tu suis.</translation>
+        <translation>Noté : tu suis la décision.</translation>
     </message>
     <message>
         <source>Kept: you decided otherwise.</source>
@@ -6796,7 +6796,7 @@
     </message>
     <message>
         <source>no evidence</source>
-        <translation>pas de preuve</translation>
+        <translation>pas une preuve</translation>
     </message>
     <message>
         <source>%1, sooner</source>
@@ -6812,7 +6812,7 @@
     </message>
     <message>
         <source>Begin</source>
-        <translation>Commencer</translation>
+        <translation>Commence</translation>
     </message>
 </context>
 <context>
@@ -6899,7 +6899,7 @@
     </message>
     <message>
         <source>two peaks: no evidence</source>
-        <translation>deux pics : pas de preuve</translation>
+        <translation>deux pics : pas une preuve</translation>
     </message>
     <message>
         <source>peak velocity</source>
@@ -6911,7 +6911,7 @@
     </message>
     <message>
         <source>range to peak</source>
-        <translation>course jusqu&apos;au pic</translation>
+        <translation>amplitude jusqu&apos;au pic</translation>
     </message>
     <message>
         <source>range</source>
@@ -6971,7 +6971,7 @@
     </message>
     <message>
         <source>Primer: light and fast, no probe set</source>
-        <translation>Activation : léger et rapide, sans série témoin</translation>
+        <translation>Activation : légère et rapide, sans série témoin</translation>
     </message>
     <message>
         <source>Box %1</source>
@@ -6991,7 +6991,7 @@
     </message>
     <message>
         <source>Warm-up check: not enough to compare with</source>
-        <translation>Contrôle d&apos;échauffement : trop peu à comparer</translation>
+        <translation>Contrôle d&apos;échauffement : pas assez pour comparer</translation>
     </message>
     <message>
         <source>Warm-up check: as usual</source>
@@ -7011,7 +7011,7 @@
     </message>
     <message>
         <source>Lift the last two warm-up loads with full intent, as warm-up sets: %1 and %2. Their velocity is then compared with your own at these loads. It can take load or sets off today, never put any on.</source>
-        <translation>Soulève les deux dernières charges d&apos;échauffement à fond, en séries d&apos;échauffement : %1 et %2. Leur vitesse est alors comparée à la tienne à ces charges. Cela peut ôter de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
+        <translation>Soulève les deux dernières charges d&apos;échauffement à fond, en séries d&apos;échauffement : %1 et %2. Leur vitesse est alors comparée à la tienne à ces charges. Cela peut retirer de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
     </message>
     <message>
         <source>%1 less load</source>
@@ -7083,7 +7083,7 @@
     </message>
     <message>
         <source>%1 streaming</source>
-        <translation>%1 envoie</translation>
+        <translation>%1 transmet</translation>
     </message>
     <message>
         <source>%1 lost. The set goes on when it is back.</source>
@@ -7107,7 +7107,7 @@
     </message>
     <message>
         <source>Enter the load first</source>
-        <translation>Tape d&apos;abord la charge</translation>
+        <translation>Saisis d&apos;abord la charge</translation>
     </message>
     <message>
         <source>Replay the last recording</source>
@@ -7119,7 +7119,7 @@
     </message>
     <message>
         <source>Jumps go by contact and flight</source>
-        <translation>Les sauts vont par contact et envol</translation>
+        <translation>Les sauts se notent par contact et vol</translation>
     </message>
     <message>
         <source>No sensor on the bar</source>
@@ -7135,19 +7135,19 @@
     </message>
     <message>
         <source>Ready when you are</source>
-        <translation>Prêt quand tu l&apos;es</translation>
+        <translation>Prêt quand tu veux</translation>
     </message>
     <message>
         <source>Enter contact and flight of each jump under Track, Jumps. Type the set in here when it is done.</source>
-        <translation>Tape contact et envol de chaque saut dans Piste, Sauts. Tape la série ici quand elle est faite.</translation>
+        <translation>Saisis le contact et le vol de chaque saut dans Piste, Sauts. Saisis la série ici quand elle est faite.</translation>
     </message>
     <message>
         <source>Type the set in, or watch the last recording of this lift again. The plan works without a sensor, too.</source>
-        <translation>Tape la série, ou revois le dernier enregistrement de cet exercice. Le plan marche aussi sans capteur.</translation>
+        <translation>Saisis la série, ou revois le dernier enregistrement de cet exercice. Le plan marche aussi sans capteur.</translation>
     </message>
     <message>
         <source>Type the set in when it is done: load and repetitions are enough. The plan works without a sensor, too.</source>
-        <translation>Tape la série quand elle est faite : charge et répétitions suffisent. Le plan marche aussi sans capteur.</translation>
+        <translation>Saisis la série quand elle est faite : charge et répétitions suffisent. Le plan marche aussi sans capteur.</translation>
     </message>
     <message>
         <source>It is looked for. Repetitions seen so far are kept.</source>
@@ -7155,7 +7155,7 @@
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent: the set begins by itself, and ends when the bar has rested for 15 s. Check the load first.</source>
-        <translation>Reste immobile un instant, puis soulève à fond : la série commence seule et finit quand la barre a reposé 15 s. Vérifie d&apos;abord la charge.</translation>
+        <translation>Reste immobile un instant, puis soulève à fond : la série commence seule et finit quand la barre est restée immobile 15 s. Vérifie d&apos;abord la charge.</translation>
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
@@ -7186,7 +7186,7 @@
     </message>
     <message>
         <source>Hands off: it is being measured.</source>
-        <translation>Mains loin : mesure en cours.</translation>
+        <translation>N&apos;y touche plus : mesure en cours.</translation>
     </message>
     <message>
         <source>Taken. Now another side.</source>
@@ -7217,11 +7217,11 @@
     </message>
     <message>
         <source>Not shown</source>
-        <translation>Pas visible</translation>
+        <translation>Non démontré</translation>
     </message>
     <message>
         <source>They moved together</source>
-        <translation>Ils ont bougé ensemble</translation>
+        <translation>Ont évolué ensemble</translation>
     </message>
     <message>
         <source>For it to speak: begin each lift with its probe set, and time a sprint in each week, always in the same way: distance, run-in, start, timing, surface and shoes, wind within 1 m/s.</source>
@@ -7233,7 +7233,7 @@
     </message>
     <message>
         <source>Chance alone gives as much in %1 of 100 turned seasons; up to %2 it counts as moved together.</source>
-        <translation>Le hasard seul en donne autant dans %1 saisons tournées sur 100 ; jusqu&apos;à %2, on compte qu&apos;ils ont bougé ensemble.</translation>
+        <translation>Le hasard seul en donne autant dans %1 saisons tournées sur 100 ; jusqu&apos;à %2, on considère qu&apos;ils ont évolué ensemble.</translation>
     </message>
     <message>
         <source>Same week</source>
@@ -7281,11 +7281,11 @@ How it is judged: the weeks of the bar are cut into three blocks, and each is tu
 What it cannot see: in simulated seasons with a realistic relation it spoke in 6 of 100, with a very large one in 76. Not shown does not mean not there. And that two things move together does not say that one made the other: sleep, school or weather can move both.</source>
         <translation>Ce qu&apos;on compare : de combien la barre a atteint sa vitesse maximale plus tôt que la ligne propre de chaque séjour, dans les semaines de chaque séjour sur un échelon ; et de combien les sprints dans les mêmes conditions ont été meilleurs que la ligne propre de la saison, la même semaine et une à quatre semaines plus tard.
 
-Pourquoi aucune corrélation simple : le temps jusqu&apos;à la vitesse maximale baisse parce que le plan raccourcit l&apos;amplitude, et les temps de sprint baissent parce que l&apos;été vient. Tels quels, les deux vont toujours ensemble, que les exercices aient agi ou non. On ôte donc d&apos;abord les deux tendances.
+Pourquoi aucune corrélation simple : le temps jusqu&apos;à la vitesse maximale baisse parce que le plan raccourcit l&apos;amplitude, et les temps de sprint baissent parce que l&apos;été vient. Tels quels, les deux vont toujours ensemble, que les exercices aient agi ou non. On retire donc d&apos;abord les deux tendances.
 
 Comment on juge : les semaines de la barre sont coupées en trois blocs, et chacun est tourné sur lui-même de toutes les façons. Le hasard est la part de ces saisons tournées où le plus fort des cinq décalages est aussi fort que le tien.
 
-Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, il a parlé dans 6 sur 100 ; avec un lien très grand, dans 76. Pas visible ne veut pas dire absent. Et que deux choses bougent ensemble ne dit pas que l&apos;une a fait l&apos;autre : sommeil, école ou météo peuvent mouvoir les deux.</translation>
+Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un lien a été signalé dans 6 sur 100 ; avec un lien très grand, dans 76. Non démontré ne veut pas dire absent. Et que deux choses évoluent ensemble ne dit pas que l&apos;une a causé l&apos;autre : sommeil, école ou météo peuvent agir sur les deux.</translation>
     </message>
 </context>
 <context>
@@ -7352,7 +7352,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>no evidence</source>
-        <translation>pas de preuve</translation>
+        <translation>pas une preuve</translation>
     </message>
     <message>
         <source>Repetition %1</source>
@@ -7364,7 +7364,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Typed in.</source>
-        <translation>Tapée.</translation>
+        <translation>Saisie à la main.</translation>
     </message>
     <message>
         <source>Drop time</source>
@@ -7379,7 +7379,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <name>fleetrung::views::FindSensorsViewModel</name>
     <message>
         <source>%1 of %2 shown: the others have another name.</source>
-        <translation>%1 montrés sur %2 : les autres ont un autre nom.</translation>
+        <translation>%1 affichés sur %2 : les autres ont un autre nom.</translation>
     </message>
     <message>
         <source>Searching</source>
@@ -7419,11 +7419,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>It sends nothing by itself. Choose how it is read, if you know it; shake it awake and try again, if not.</source>
-        <translation>Il n&apos;envoie rien de lui-même. Choisis comment le lire, si tu sais ; sinon secoue-le et essaie encore.</translation>
+        <translation>Il n&apos;envoie rien de lui-même. Choisis comment le lire, si tu sais ; sinon secoue-le et réessaie.</translation>
     </message>
     <message>
         <source>It sends, but nothing here can read it yet. Teach it: three minutes, no tools.</source>
-        <translation>Il envoie, mais rien ici ne sait encore le lire. Apprends-le : trois minutes, sans outil.</translation>
+        <translation>Il envoie, mais rien ici ne sait encore le lire. Fais l&apos;apprentissage : trois minutes, sans outil.</translation>
     </message>
     <message>
         <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
@@ -7489,7 +7489,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation>Signe décimal</translation>
+        <translation>Séparateur décimal</translation>
     </message>
     <message>
         <source>Point, 1.85</source>
@@ -7561,11 +7561,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Falling</source>
-        <translation>En chute</translation>
+        <translation>En déséquilibre</translation>
     </message>
     <message>
         <source>Rolling</source>
-        <translation>En roulant</translation>
+        <translation>En mouvement</translation>
     </message>
     <message>
         <source>Flying</source>
@@ -7573,11 +7573,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Timed by</source>
-        <translation>Chronométré par</translation>
+        <translation>Chronométrage</translation>
     </message>
     <message>
         <source>Hand</source>
-        <translation>Main</translation>
+        <translation>Manuel</translation>
     </message>
     <message>
         <source>Gates</source>
@@ -7633,11 +7633,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>1 bad row</source>
-        <translation>1 mauvaise ligne</translation>
+        <translation>1 ligne erronée</translation>
     </message>
     <message>
         <source>%1 bad rows</source>
-        <translation>%1 mauvaises lignes</translation>
+        <translation>%1 lignes erronées</translation>
     </message>
     <message>
         <source>Counting</source>
@@ -7677,7 +7677,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>There is no such day. Type it like %1.</source>
-        <translation>Ce jour n&apos;existe pas. Écris-le comme %1.</translation>
+        <translation>Cette date n&apos;existe pas. Écris-la comme %1.</translation>
     </message>
 </context>
 <context>
@@ -7696,11 +7696,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>flight %1</source>
-        <translation>envol %1</translation>
+        <translation>vol %1</translation>
     </message>
     <message>
         <source>Type the flight time, or the height.</source>
-        <translation>Tape le temps d&apos;envol, ou la hauteur.</translation>
+        <translation>Saisis le temps de vol, ou la hauteur.</translation>
     </message>
     <message>
         <source>That day has not come yet.</source>
@@ -7779,7 +7779,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Rest from %1 today</source>
-        <translation>Repos de %1 aujourd&apos;hui</translation>
+        <translation>%1 : repos aujourd&apos;hui</translation>
     </message>
     <message>
         <source>Next step: week %1, at the latest week %2</source>
@@ -7873,15 +7873,15 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>%1 No velocity at 1RM is published for this lift, so the line points to no 1RM.</source>
-        <translation>%1 Aucune vitesse au 1RM n&apos;est publiée pour cet exercice ; la ligne ne désigne donc aucun 1RM.</translation>
+        <translation>%1 Aucune vitesse au 1RM n&apos;est publiée pour cet exercice ; la droite ne désigne donc aucun 1RM.</translation>
     </message>
     <message>
         <source>%1 1RM is where the line meets %2 (%3). An estimate is an estimate.</source>
-        <translation>%1 Le 1RM est là où la ligne atteint %2 (%3). Une estimation reste une estimation.</translation>
+        <translation>%1 Le 1RM est là où la droite atteint %2 (%3). Une estimation reste une estimation.</translation>
     </message>
     <message>
         <source>No line yet: %1.</source>
-        <translation>Pas encore de ligne : %1.</translation>
+        <translation>Pas encore de droite : %1.</translation>
     </message>
     <message>
         <source>Nothing measured on this rung yet. With a sensor at the warm-up loads: %1.</source>
@@ -7949,7 +7949,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>%1 m above the sea</source>
-        <translation>%1 m au-dessus de la mer</translation>
+        <translation>%1 m d&apos;altitude</translation>
     </message>
     <message>
         <source>Ground contact near top speed %1, ± 4 ms from video</source>
@@ -8013,11 +8013,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Of the best so far</source>
-        <translation>Du meilleur jusqu&apos;ici</translation>
+        <translation>Par rapport à la meilleure jusqu&apos;ici</translation>
     </message>
     <message>
         <source>this is the best</source>
-        <translation>c&apos;est le meilleur</translation>
+        <translation>c&apos;est la meilleure</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -8025,7 +8025,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Greatest force F0</source>
-        <translation>Plus grande force F0</translation>
+        <translation>Force maximale F0</translation>
     </message>
     <message>
         <source>%1 N/kg</source>
@@ -8037,7 +8037,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Greatest power</source>
-        <translation>Plus grande puissance</translation>
+        <translation>Puissance maximale</translation>
     </message>
     <message>
         <source>%1 W/kg</source>
@@ -8049,7 +8049,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Speed at which force ends, v0</source>
-        <translation>Vitesse où la force finit, v0</translation>
+        <translation>Vitesse à laquelle la force s&apos;annule, v0</translation>
     </message>
     <message>
         <source>Greatest share of force forwards</source>
@@ -8093,11 +8093,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>For %1, from the fit and the drag of the air.</source>
-        <translation>Pour %1, d&apos;après la courbe et le frein de l&apos;air.</translation>
+        <translation>Pour %1, d&apos;après la courbe et la résistance de l&apos;air.</translation>
     </message>
     <message>
         <source> Not typed, and taken as: %1.</source>
-        <translation> Non tapé, et pris comme : %1.</translation>
+        <translation> Non indiqué, supposé : %1.</translation>
     </message>
     <message>
         <source>The clock began with the gun, the reaction of %1 s is known.</source>
@@ -8105,7 +8105,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>The clock is taken to begin with the first movement. If it began at a beam, type the way to it.</source>
-        <translation>Le chrono est supposé partir au premier mouvement. S&apos;il part à une cellule, tape la distance jusqu&apos;à elle.</translation>
+        <translation>Le chrono est supposé partir au premier mouvement. S&apos;il part à une cellule, saisis la distance jusqu&apos;à elle.</translation>
     </message>
     <message>
         <source>The clock began at a beam %1 in front of the start.</source>
@@ -8208,11 +8208,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>%1, own</source>
-        <translation>%1, à moi</translation>
+        <translation>%1, perso</translation>
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation>%1 : modifiée.</translation>
+        <translation>%1 : modifications enregistrées.</translation>
     </message>
     <message>
         <source>%1 is deleted. Its sets stay in the log.</source>
@@ -8224,11 +8224,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>%1 is added.</source>
-        <translation>%1 : ajoutée.</translation>
+        <translation>%1 : ajouté.</translation>
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 est hors du plan.</translation>
+        <translation>%1 : retiré du plan.</translation>
     </message>
 </context>
 <context>
@@ -8287,15 +8287,15 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>A: volume falls over the two weeks before it, intensity stays.</source>
-        <translation>A : le volume baisse les deux semaines avant, l&apos;intensité reste.</translation>
+        <translation>A : le volume baisse dans les deux semaines d&apos;avant, l&apos;intensité reste.</translation>
     </message>
     <message>
         <source>B: a little less volume over the four days before it.</source>
-        <translation>B : un peu moins de volume les quatre jours avant.</translation>
+        <translation>B : un peu moins de volume dans les quatre jours d&apos;avant.</translation>
     </message>
     <message>
         <source>C: trained through, with two lighter days before it.</source>
-        <translation>C : on s&apos;entraîne au travers, avec deux jours plus légers avant.</translation>
+        <translation>C : on continue à s&apos;entraîner, avec deux jours plus légers avant.</translation>
     </message>
     <message>
         <source>Give it a name.</source>
@@ -8331,19 +8331,19 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Lifts that load the injured place rest. See a clinician; this is not medical advice.</source>
-        <translation>Les exercices qui chargent l&apos;endroit blessé reposent. Vois un médecin ; ceci n&apos;est pas un avis médical.</translation>
+        <translation>Les exercices qui chargent l&apos;endroit blessé sont mis au repos. Consulte un médecin ; ceci n&apos;est pas un avis médical.</translation>
     </message>
     <message>
         <source>%1 is in the plan.</source>
-        <translation>%1 est dans le plan.</translation>
+        <translation>%1 : dans le plan.</translation>
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 est hors du plan.</translation>
+        <translation>%1 : hors du plan.</translation>
     </message>
     <message>
         <source>Type the height of a box, in %1.</source>
-        <translation>Tape la hauteur d&apos;une caisse, en %1.</translation>
+        <translation>Saisis la hauteur d&apos;une caisse, en %1.</translation>
     </message>
     <message>
         <source>This box is there already.</source>
@@ -8355,7 +8355,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>The box of %1 is gone.</source>
-        <translation>La caisse de %1 est ôtée.</translation>
+        <translation>La caisse de %1 est retirée.</translation>
     </message>
     <message>
         <source>The days with lifts are changed.</source>
@@ -8367,7 +8367,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>What the weight room has is changed.</source>
-        <translation>Ce que la salle a est modifié.</translation>
+        <translation>L&apos;équipement de la salle est modifié.</translation>
     </message>
     <message>
         <source>The length of a session is changed.</source>
@@ -8539,7 +8539,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>%1 of %2 runs are shown.</source>
-        <translation>%1 courses sur %2 sont montrées.</translation>
+        <translation>%1 courses sur %2 sont affichées.</translation>
     </message>
     <message>
         <source>%1 Outdoors a run without a wind reading is left out.</source>
@@ -8558,7 +8558,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <name>fleetrung::views::SquadDayViewModel</name>
     <message>
         <source>All</source>
-        <translation>Tout</translation>
+        <translation>Tous</translation>
     </message>
     <message>
         <source>Round %1</source>
@@ -8590,7 +8590,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>The plans are being read.</source>
-        <translation>Les plans sont lus.</translation>
+        <translation>Lecture des plans.</translation>
     </message>
     <message>
         <source>1 rack</source>
@@ -8625,7 +8625,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Under 18, a guardian&apos;s consent is needed first.</source>
-        <translation>Moins de 18 ans : il faut d&apos;abord l&apos;accord d&apos;un responsable.</translation>
+        <translation>Moins de 18 ans : il faut d&apos;abord l&apos;accord d&apos;un responsable légal.</translation>
     </message>
 </context>
 <context>
@@ -8652,7 +8652,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>You follow this.</source>
-        <translation>Tu suis.</translation>
+        <translation>Tu suis la décision.</translation>
     </message>
     <message>
         <source>You decided otherwise: %1. %2</source>
@@ -8688,11 +8688,11 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>First planned for %1: %2 later</source>
-        <translation>D&apos;abord prévu pour le %1 : %2 plus tard</translation>
+        <translation>Prévu au départ pour le %1 : %2 plus tard</translation>
     </message>
     <message>
         <source>First planned for %1: %2 sooner</source>
-        <translation>D&apos;abord prévu pour le %1 : %2 plus tôt</translation>
+        <translation>Prévu au départ pour le %1 : %2 plus tôt</translation>
     </message>
     <message>
         <source>Earliest: %1</source>
@@ -8759,7 +8759,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Counting of samples</source>
-        <translation>Compte des mesures</translation>
+        <translation>Compteur d&apos;échantillons</translation>
     </message>
     <message>
         <source>Its own time</source>
@@ -8767,7 +8767,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Samples in a second</source>
-        <translation>Mesures par seconde</translation>
+        <translation>Échantillons par seconde</translation>
     </message>
     <message>
         <source>Form of its messages</source>
@@ -8851,7 +8851,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Back down, then raise it by %1 once more.</source>
-        <translation>Redescends, puis lève-le encore de %1.</translation>
+        <translation>Redescends-le, puis lève-le encore de %1.</translation>
     </message>
     <message>
         <source>The main side has the button or the lamp. It has neither? Pick a side and stay with it.</source>
@@ -8859,7 +8859,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Lean it on something if it will not stand. Then hands off.</source>
-        <translation>Appuie-le s&apos;il ne tient pas. Puis mains loin.</translation>
+        <translation>Appuie-le contre quelque chose s&apos;il ne tient pas. Puis n&apos;y touche plus.</translation>
     </message>
     <message>
         <source>From the floor to the top of a box or bench. Start and end still.</source>
@@ -8867,7 +8867,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>All the way round on the table, as the arrow shows. Start and end still.</source>
-        <translation>Un tour complet sur la table, comme la flèche. Commence et finis immobile.</translation>
+        <translation>Un tour complet sur la table, comme le montre la flèche. Commence et finis immobile.</translation>
     </message>
     <message>
         <source>How high will you raise it? (%1)</source>
@@ -8914,7 +8914,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     <name>fleetrung::views::TrackViewModel</name>
     <message>
         <source>All</source>
-        <translation>Tout</translation>
+        <translation>Tous</translation>
     </message>
     <message>
         <source>box %1</source>
@@ -8935,7 +8935,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>flight %1</source>
-        <translation>envol %1</translation>
+        <translation>vol %1</translation>
     </message>
     <message>
         <source>height %1</source>
@@ -8975,7 +8975,7 @@ Ce qu&apos;il ne peut voir : dans des saisons simulées avec un lien réaliste, 
     </message>
     <message>
         <source>Type in drop jumps with contact and flight time, or a standing long jump. On the same day, under the same conditions, they tell whether strength arrives in time.</source>
-        <translation>Tape des sauts en contrebas avec contact et envol, ou une longueur sans élan. Le même jour, dans les mêmes conditions, ils disent si la force arrive à temps.</translation>
+        <translation>Saisis des sauts en contrebas avec temps de contact et de vol, ou une longueur sans élan. Le même jour, dans les mêmes conditions, ils disent si la force arrive à temps.</translation>
     </message>
     <message>
         <source>The stopwatch says whether the plan works. Repeat the same test every three to four weeks: same zone, same run-in, same shoes, and write the wind beside it.</source>
