@@ -108,6 +108,18 @@ void Photographer::takeSheetOver(const QString& below, const QString& object, co
     closeSheet(below);
 }
 
+void Photographer::takeFormOver(const QString& below, const QString& object, int row, const QString& name)
+{
+    auto* sheet = window_.findChild<QObject*>(object);
+    if (!sheet || !call(below, "open"))
+        return;
+    QMetaObject::invokeMethod(sheet, "edit", Q_ARG(int, row));
+    settle(sheetMoves);
+    take(name);
+    closeSheet(object);
+    closeSheet(below);
+}
+
 void Photographer::save(const QString& name, views::Preferences::Appearance appearance, double textScale)
 {
     app_.preferences()->setAppearance(appearance);

@@ -34,6 +34,8 @@ public:
     void takeSheet(const QString& object, const QString& name);
     /// The same of a sheet that lies over another.
     void takeSheetOver(const QString& below, const QString& object, const QString& name);
+    /// The same of one whose function `edit` opens it on a row.
+    void takeFormOver(const QString& below, const QString& object, int row, const QString& name);
     [[nodiscard]] int saved() const { return saved_; }
 
 private:

@@ -4328,6 +4328,62 @@
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
+    <message>
+        <source>%1 m from blocks</source>
+        <translation>%1 m aus dem Block</translation>
+    </message>
+    <message>
+        <source>%1 m standing</source>
+        <translation>%1 m aus dem Stand</translation>
+    </message>
+    <message>
+        <source>%1 m falling</source>
+        <translation>%1 m aus dem Fallen</translation>
+    </message>
+    <message>
+        <source>%1 m rolling</source>
+        <translation>%1 m aus dem Antraben</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <translation>Fallen</translation>
+    </message>
+    <message>
+        <source>rolling</source>
+        <translation>Antraben</translation>
+    </message>
+    <message>
+        <source>race</source>
+        <translation>Wettkampf</translation>
+    </message>
+    <message>
+        <source>%1 % more fast metres than the mean of the four weeks before</source>
+        <translation>%1 % mehr schnelle Meter als das Mittel der vier Wochen davor</translation>
+    </message>
+    <message>
+        <source>%1 % more metres than the mean of the four weeks before</source>
+        <translation>%1 % mehr Meter als das Mittel der vier Wochen davor</translation>
+    </message>
+    <message>
+        <source>fast metres after four weeks without</source>
+        <translation>schnelle Meter nach vier Wochen ohne</translation>
+    </message>
+    <message>
+        <source>metres after four weeks without</source>
+        <translation>Meter nach vier Wochen ohne</translation>
+    </message>
+    <message>
+        <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
+        <translation>hebe mit zwei Lasten, die mindestens 10 % auseinander liegen; eine dritte und vierte festigen die Gerade</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

@@ -4328,6 +4328,62 @@
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
     </message>
+    <message>
+        <source>%1 m from blocks</source>
+        <translation>%1 m desde tacos</translation>
+    </message>
+    <message>
+        <source>%1 m standing</source>
+        <translation>%1 m de pie</translation>
+    </message>
+    <message>
+        <source>%1 m falling</source>
+        <translation>%1 m desde caída</translation>
+    </message>
+    <message>
+        <source>%1 m rolling</source>
+        <translation>%1 m en movimiento</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>tacos</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>de pie</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <translation>caída</translation>
+    </message>
+    <message>
+        <source>rolling</source>
+        <translation>en movimiento</translation>
+    </message>
+    <message>
+        <source>race</source>
+        <translation>competición</translation>
+    </message>
+    <message>
+        <source>%1 % more fast metres than the mean of the four weeks before</source>
+        <translation>%1 % más metros rápidos que la media de las cuatro semanas anteriores</translation>
+    </message>
+    <message>
+        <source>%1 % more metres than the mean of the four weeks before</source>
+        <translation>%1 % más metros que la media de las cuatro semanas anteriores</translation>
+    </message>
+    <message>
+        <source>fast metres after four weeks without</source>
+        <translation>metros rápidos tras cuatro semanas sin ellos</translation>
+    </message>
+    <message>
+        <source>metres after four weeks without</source>
+        <translation>metros tras cuatro semanas sin ellos</translation>
+    </message>
+    <message>
+        <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
+        <translation>levanta con dos cargas separadas al menos un 10 %; una tercera y una cuarta afirman la recta</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

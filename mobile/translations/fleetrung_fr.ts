@@ -4328,6 +4328,62 @@
         <source>%1 of %2</source>
         <translation>%1 sur %2</translation>
     </message>
+    <message>
+        <source>%1 m from blocks</source>
+        <translation>%1 m en starting-blocks</translation>
+    </message>
+    <message>
+        <source>%1 m standing</source>
+        <translation>%1 m debout</translation>
+    </message>
+    <message>
+        <source>%1 m falling</source>
+        <translation>%1 m départ tombé</translation>
+    </message>
+    <message>
+        <source>%1 m rolling</source>
+        <translation>%1 m départ roulant</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>starting-blocks</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>debout</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <translation>tombé</translation>
+    </message>
+    <message>
+        <source>rolling</source>
+        <translation>roulant</translation>
+    </message>
+    <message>
+        <source>race</source>
+        <translation>course</translation>
+    </message>
+    <message>
+        <source>%1 % more fast metres than the mean of the four weeks before</source>
+        <translation>%1 % de mètres rapides de plus que la moyenne des quatre semaines d&apos;avant</translation>
+    </message>
+    <message>
+        <source>%1 % more metres than the mean of the four weeks before</source>
+        <translation>%1 % de mètres de plus que la moyenne des quatre semaines d&apos;avant</translation>
+    </message>
+    <message>
+        <source>fast metres after four weeks without</source>
+        <translation>mètres rapides après quatre semaines sans</translation>
+    </message>
+    <message>
+        <source>metres after four weeks without</source>
+        <translation>mètres après quatre semaines sans</translation>
+    </message>
+    <message>
+        <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
+        <translation>soulève à deux charges écartées d&apos;au moins 10 % ; une troisième et une quatrième affermissent la droite</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

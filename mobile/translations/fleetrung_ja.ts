@@ -4328,6 +4328,62 @@
         <source>%1 of %2</source>
         <translation>%2 の %1</translation>
     </message>
+    <message>
+        <source>%1 m from blocks</source>
+        <translation>ブロックから %1 m</translation>
+    </message>
+    <message>
+        <source>%1 m standing</source>
+        <translation>立位から %1 m</translation>
+    </message>
+    <message>
+        <source>%1 m falling</source>
+        <translation>倒れ込みから %1 m</translation>
+    </message>
+    <message>
+        <source>%1 m rolling</source>
+        <translation>歩き出しから %1 m</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>ブロック</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>立位</translation>
+    </message>
+    <message>
+        <source>falling</source>
+        <translation>倒れ込み</translation>
+    </message>
+    <message>
+        <source>rolling</source>
+        <translation>歩き出し</translation>
+    </message>
+    <message>
+        <source>race</source>
+        <translation>試合</translation>
+    </message>
+    <message>
+        <source>%1 % more fast metres than the mean of the four weeks before</source>
+        <translation>高速の距離が前の4週平均より%1 %多い</translation>
+    </message>
+    <message>
+        <source>%1 % more metres than the mean of the four weeks before</source>
+        <translation>距離が前の4週平均より%1 %多い</translation>
+    </message>
+    <message>
+        <source>fast metres after four weeks without</source>
+        <translation>4週間なかった後の高速の距離</translation>
+    </message>
+    <message>
+        <source>metres after four weeks without</source>
+        <translation>4週間なかった後の距離</translation>
+    </message>
+    <message>
+        <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
+        <translation>10 %以上離れた2つの負荷で挙げてください。3つ目、4つ目があると直線が安定します</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

@@ -401,13 +401,18 @@ std::optional<QString> Phrases::told(const QString& english, const std::function
     return std::nullopt;
 }
 
+const Phrases& enginePhrases()
+{
+    static const Phrases phrases("EngineWords", known);
+    return phrases;
+}
+
 namespace
 {
 
 std::optional<QString> whole(const QString& text)
 {
-    static const Phrases phrases("EngineWords", known);
-    return phrases.told(text, [](const QString& value) { return engineText(value); });
+    return enginePhrases().told(text, [](const QString& value) { return engineText(value); });
 }
 
 } // namespace

@@ -35,6 +35,9 @@ private:
     std::vector<Pattern> patterns_;
 };
 
+/// What the engine and the picture builders write.
+[[nodiscard]] const Phrases& enginePhrases();
+
 [[nodiscard]] QString engineText(const std::string& english);
 [[nodiscard]] QString engineText(const QString& english);
 /// Where it is, and what is wrong.

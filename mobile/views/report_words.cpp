@@ -168,6 +168,20 @@ constexpr std::array written{
     QT_TRANSLATE_NOOP("ReportWords", "Other times (wind, m/s)"),
     QT_TRANSLATE_NOOP("ReportWords", "%1, race"),
     QT_TRANSLATE_NOOP("ReportWords", "flying %1 m"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 m from blocks"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 m standing"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 m falling"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 m rolling"),
+    QT_TRANSLATE_NOOP("ReportWords", "block"),
+    QT_TRANSLATE_NOOP("ReportWords", "standing"),
+    QT_TRANSLATE_NOOP("ReportWords", "falling"),
+    QT_TRANSLATE_NOOP("ReportWords", "rolling"),
+    QT_TRANSLATE_NOOP("ReportWords", "race"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 % more fast metres than the mean of the four weeks before"),
+    QT_TRANSLATE_NOOP("ReportWords", "%1 % more metres than the mean of the four weeks before"),
+    QT_TRANSLATE_NOOP("ReportWords", "fast metres after four weeks without"),
+    QT_TRANSLATE_NOOP("ReportWords", "metres after four weeks without"),
+    QT_TRANSLATE_NOOP("ReportWords", "lift at two loads at least 10 % apart; a third and a fourth steady the line"),
     QT_TRANSLATE_NOOP("ReportWords", "%1: speed by the splits"),
     QT_TRANSLATE_NOOP("ReportWords", "Runs"),
     QT_TRANSLATE_NOOP("ReportWords", "Top speed, m/s"),
@@ -266,7 +280,6 @@ constexpr std::array written{
     QT_TRANSLATE_NOOP("ReportWords", "Pain"),
     QT_TRANSLATE_NOOP("ReportWords", "Where"),
     QT_TRANSLATE_NOOP("ReportWords", "Note"),
-    QT_TRANSLATE_NOOP("ReportWords", "%1 of %2"),
 };
 
 /// What a clause falls into where it is no known phrase as a whole, widest first.
@@ -279,6 +292,12 @@ std::optional<QString> known(const QString& english)
     static const Phrases phrases("ReportWords", written);
     if (auto said = phrases.told(english, clause))
         return said;
+    if (auto said = enginePhrases().told(english, clause))
+        return said;
+    if (english.front().isUpper()) { // a name at the head of a sentence: "Flying 20 m"
+        if (auto said = phrases.told(english.front().toLower() + english.mid(1), clause))
+            return said->front().toUpper() + said->mid(1);
+    }
     const QString engine = engineText(english);
     return engine == english ? std::nullopt : std::optional(engine);
 }
@@ -292,6 +311,16 @@ std::optional<QString> nameAndValue(const QString& english)
     if (!match.hasMatch())
         return std::nullopt;
     return clause(match.captured(1)) + QLatin1Char(' ') + clause(match.captured(2));
+}
+
+/// "11 of 28": of two numbers alone; sentences have an "of" as well.
+std::optional<QString> outOf(const QString& english)
+{
+    static const QRegularExpression form(QStringLiteral("^(\\d+) of (\\d+)$"));
+    const auto match = form.match(english);
+    if (!match.hasMatch())
+        return std::nullopt;
+    return QCoreApplication::translate("ReportWords", "%1 of %2").arg(match.captured(1), match.captured(2));
 }
 
 /// "at least 38 (met)": what stands before brackets, and what stands in them.
@@ -309,6 +338,8 @@ QString clause(const QString& english)
     static const QRegularExpression letters(QStringLiteral("[A-Za-z]{2}"));
     if (!letters.match(english).hasMatch())
         return english;
+    if (auto said = outOf(english))
+        return *said;
     if (auto said = known(english))
         return *said;
     for (const char* seam : seams)
@@ -327,8 +358,6 @@ QString clause(const QString& english)
 QString sentences(const QString& english)
 {
     static const QRegularExpression between(QStringLiteral("(?<=[.!?]) (?=[A-Z0-9±])"));
-    if (auto said = known(english))
-        return *said;
     QStringList said;
     for (const auto& sentence : english.split(between))
         said += clause(sentence);
