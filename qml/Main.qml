@@ -50,7 +50,7 @@ ApplicationWindow {
         anchors.fill: parent
         anchors.topMargin: demo.implicitHeight
         anchors.leftMargin: window.low ? sideBar.width : 0
-        anchors.bottomMargin: Theme.keyboard
+        anchors.bottomMargin: Theme.keyboard + (notice.visible ? notice.height + 24 : 0) // no key is covered
 
         BenchPage {
             anchors.fill: parent
@@ -131,6 +131,7 @@ ApplicationWindow {
     }
 
     NoticeBar {
+        id: notice
         objectName: "notice"
         anchors.left: parent.left
         anchors.right: parent.right

@@ -262,7 +262,7 @@ void takeSeason(Photographer& photographer, views::AppViewModel& app)
     photographer.takeSheetOver(season, QStringLiteral("blockSheet"), QStringLiteral("season-days-away"));
     const QString lifts = QStringLiteral("seasonLiftsSheet");
     photographer.takeSheet(lifts, QStringLiteral("season-lifts"));
-    photographer.takeFormOver(lifts, QStringLiteral("secondarySheet"), 0, QStringLiteral("season-lift-beside"));
+    photographer.takeFormOver(lifts, QStringLiteral("secondarySheet"), -1, QStringLiteral("season-lift-beside"));
     app.seasonLifts()->beginOwn(0);
     photographer.takeSheetOver(lifts, QStringLiteral("ownSheet"), QStringLiteral("season-own-ladder"));
     photographer.takeFormOver(lifts, QStringLiteral("rungSheet"), 1, QStringLiteral("season-rung"));

@@ -6230,10 +6230,6 @@
         <translation>Wiederholungen</translation>
     </message>
     <message>
-        <source>Mean velocity, m/s (if measured)</source>
-        <translation>Mittlere Geschwindigkeit, m/s (falls gemessen)</translation>
-    </message>
-    <message>
         <source>%1, ms (if measured)</source>
         <translation>%1, ms (falls gemessen)</translation>
     </message>
@@ -6244,6 +6240,10 @@
     <message>
         <source>Save the set</source>
         <translation>Satz speichern</translation>
+    </message>
+    <message>
+        <source>%1, m/s (if measured)</source>
+        <translation>%1, m/s (falls gemessen)</translation>
     </message>
 </context>
 <context>
@@ -8247,10 +8247,6 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
         <translation>Eine Einheit fasst %1 davon.</translation>
     </message>
     <message>
-        <source>No, typed only</source>
-        <translation>Nein, nur eingetippt</translation>
-    </message>
-    <message>
         <source>%1 is out of the season. Its sets stay in the log.</source>
         <translation>%1 ist nicht mehr in der Saison. Die Sätze bleiben im Protokoll.</translation>
     </message>
@@ -8285,6 +8281,10 @@ Was es nicht sehen kann: In simulierten Saisons mit einem realistischen Zusammen
     <message>
         <source>%1 is taken out of the plan.</source>
         <translation>%1 ist aus dem Plan genommen.</translation>
+    </message>
+    <message>
+        <source>Nothing the sensor knows</source>
+        <translation>Nichts, was der Sensor kennt</translation>
     </message>
 </context>
 <context>

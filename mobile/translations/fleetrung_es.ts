@@ -6230,10 +6230,6 @@
         <translation>Repeticiones</translation>
     </message>
     <message>
-        <source>Mean velocity, m/s (if measured)</source>
-        <translation>Velocidad media, m/s (si se midió)</translation>
-    </message>
-    <message>
         <source>%1, ms (if measured)</source>
         <translation>%1, ms (si se midió)</translation>
     </message>
@@ -6244,6 +6240,10 @@
     <message>
         <source>Save the set</source>
         <translation>Guardar la serie</translation>
+    </message>
+    <message>
+        <source>%1, m/s (if measured)</source>
+        <translation>%1, m/s (si se midió)</translation>
     </message>
 </context>
 <context>
@@ -8247,10 +8247,6 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
         <translation>En una sesión caben %1.</translation>
     </message>
     <message>
-        <source>No, typed only</source>
-        <translation>No, solo a mano</translation>
-    </message>
-    <message>
         <source>%1 is out of the season. Its sets stay in the log.</source>
         <translation>%1 sale de la temporada. Sus series quedan en el registro.</translation>
     </message>
@@ -8285,6 +8281,10 @@ Qué no puede ver: en temporadas simuladas con una relación realista habló en 
     <message>
         <source>%1 is taken out of the plan.</source>
         <translation>%1: fuera del plan.</translation>
+    </message>
+    <message>
+        <source>Nothing the sensor knows</source>
+        <translation>Nada que el sensor conozca</translation>
     </message>
 </context>
 <context>

@@ -6230,10 +6230,6 @@
         <translation>Répétitions</translation>
     </message>
     <message>
-        <source>Mean velocity, m/s (if measured)</source>
-        <translation>Vitesse moyenne, m/s (si mesurée)</translation>
-    </message>
-    <message>
         <source>%1, ms (if measured)</source>
         <translation>%1, ms (si mesuré)</translation>
     </message>
@@ -6244,6 +6240,10 @@
     <message>
         <source>Save the set</source>
         <translation>Enregistrer la série</translation>
+    </message>
+    <message>
+        <source>%1, m/s (if measured)</source>
+        <translation>%1, m/s (si mesurée)</translation>
     </message>
 </context>
 <context>
@@ -8247,10 +8247,6 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
         <translation>Une séance en contient %1.</translation>
     </message>
     <message>
-        <source>No, typed only</source>
-        <translation>Non, saisi seulement</translation>
-    </message>
-    <message>
         <source>%1 is out of the season. Its sets stay in the log.</source>
         <translation>%1 sort de la saison. Ses séries restent au journal.</translation>
     </message>
@@ -8285,6 +8281,10 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     <message>
         <source>%1 is taken out of the plan.</source>
         <translation>%1 : retiré du plan.</translation>
+    </message>
+    <message>
+        <source>Nothing the sensor knows</source>
+        <translation>Rien que le capteur connaisse</translation>
     </message>
 </context>
 <context>

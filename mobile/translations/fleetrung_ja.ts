@@ -6230,10 +6230,6 @@
         <translation>回数</translation>
     </message>
     <message>
-        <source>Mean velocity, m/s (if measured)</source>
-        <translation>平均速度、m/s（測った場合）</translation>
-    </message>
-    <message>
         <source>%1, ms (if measured)</source>
         <translation>%1、ms（測った場合）</translation>
     </message>
@@ -6244,6 +6240,10 @@
     <message>
         <source>Save the set</source>
         <translation>セットを保存</translation>
+    </message>
+    <message>
+        <source>%1, m/s (if measured)</source>
+        <translation>%1、m/s（測定した場合）</translation>
     </message>
 </context>
 <context>
@@ -8247,10 +8247,6 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
         <translation>1回の練習に入るのは%1つです。</translation>
     </message>
     <message>
-        <source>No, typed only</source>
-        <translation>なし（手入力のみ）</translation>
-    </message>
-    <message>
         <source>%1 is out of the season. Its sets stay in the log.</source>
         <translation>%1 をシーズンから外しました。セットの記録は残ります。</translation>
     </message>
@@ -8285,6 +8281,10 @@ What it cannot see: in simulated seasons with a realistic relation it spoke in 6
     <message>
         <source>%1 is taken out of the plan.</source>
         <translation>%1 を計画から外しました。</translation>
+    </message>
+    <message>
+        <source>Nothing the sensor knows</source>
+        <translation>センサーの知らない動き</translation>
     </message>
 </context>
 <context>

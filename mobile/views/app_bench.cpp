@@ -64,6 +64,10 @@ void AppViewModel::offerSensor(SensorOffer offer)
 void AppViewModel::connectBench()
 {
     connect(&bench_, &BenchViewModel::beginAsked, this, &AppViewModel::beginSet);
+    connect(&bench_, &BenchViewModel::endFirst, this, [this] {
+        sayProblem(
+            {.code = Code::Refused, .place = {}, .message = tr("A set is under way. End it first.").toStdString()});
+    });
     connect(&bench_, &BenchViewModel::liftLeft, this, [this] {
         live_.drop();
         unsaved_.reset();
@@ -174,6 +178,7 @@ void AppViewModel::listenToBar()
     listensTo_ = to;
     if (wanted) {
         replaying_ = false;
+        bench_.setReplaying(false);
         chooseSource();
         live_.listen(sensor_->make, *lift, sourcesOf(beside_));
     } else if (listened && !setUnderWay_) {
@@ -213,6 +218,7 @@ void AppViewModel::beginSet()
     if (!lift)
         return;
     replaying_ = !sensor_;
+    bench_.setReplaying(replaying_);
     unsaved_.reset();
     listensTo_.clear();
     if (sensor_) {

@@ -14,7 +14,7 @@ void BenchViewModel::showDay(const BenchDay& day)
         if (!opened.isEmpty() && QString::fromStdString(day_.lifts[i].plan.ladder) == opened)
             open_ = i;
     if (open_ && repetitions_.empty())
-        chooseKind();
+        goOn();
     showLifts();
     showNotes();
     showOthers();

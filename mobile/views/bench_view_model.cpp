@@ -113,7 +113,7 @@ QString BenchViewModel::planText() const
 QString BenchViewModel::plannedLoad() const
 {
     const auto set = plannedSet();
-    return set && set->loadKg ? units().massNumber(*set->loadKg) : QString();
+    return set && set->loadKg ? units().massNumber(*set->loadKg) : load_; // found with the bar, not by the plan
 }
 
 bool BenchViewModel::asksLoad() const
@@ -176,14 +176,18 @@ void BenchViewModel::setLoad(const QString& load)
 void BenchViewModel::convertLoad()
 {
     const auto kilograms = loadUnits_.parseMass(load_);
+    const bool asProposed = load_ == proposed_;
     loadUnits_ = units();
     if (kilograms)
         load_ = loadUnits_.massNumber(*kilograms);
+    if (asProposed)
+        proposed_ = load_;
 }
 
 void BenchViewModel::proposeLoad()
 {
-    load_ = plannedLoad();
+    const auto set = plannedSet();
+    load_ = proposed_ = set && set->loadKg ? units().massNumber(*set->loadKg) : QString();
 }
 
 QString BenchViewModel::plannedRepetitions() const
@@ -194,6 +198,8 @@ QString BenchViewModel::plannedRepetitions() const
 
 void BenchViewModel::openLift(const QString& key)
 {
+    if (running() || holdsSet()) // it would be stored as a set of the other lift
+        return emit endFirst();
     for (std::size_t i = 0; i < day_.lifts.size(); ++i)
         if (QString::fromStdString(day_.lifts[i].plan.ladder) == key)
             open_ = i;
@@ -204,6 +210,13 @@ void BenchViewModel::openLift(const QString& key)
     showCheck();
     emit setChanged();
     emit liftOpened();
+}
+
+void BenchViewModel::goBack()
+{
+    if (holdsSet())
+        return emit endFirst();
+    leaveLift();
 }
 
 void BenchViewModel::leaveLift()
@@ -221,7 +234,22 @@ void BenchViewModel::chooseKind()
 {
     const BenchLift* lift = openedLift();
     kind_ = lift && lift->plan.probe && !lift->probeDone ? Probe : Work;
+    kindIsChosen_ = false;
     proposeLoad();
+}
+
+/// The day was read anew: what the athlete has chosen stays, or a second warm-up set would be a probe set.
+void BenchViewModel::goOn()
+{
+    const BenchLift* lift = openedLift();
+    const QString typed = load_ == proposed_ ? QString() : load_;
+    const Kind before = kind_;
+    if (!kindIsChosen_ || (kind_ == Probe && lift->probeDone))
+        chooseKind();
+    else
+        proposeLoad();
+    if (!typed.isEmpty() && (kind_ == before || proposed_.isEmpty()))
+        load_ = typed;
 }
 
 void BenchViewModel::setKind(Kind kind)
@@ -229,6 +257,7 @@ void BenchViewModel::setKind(Kind kind)
     if (kind == kind_)
         return;
     kind_ = kind;
+    kindIsChosen_ = true;
     proposeLoad();
     emit setChanged();
 }

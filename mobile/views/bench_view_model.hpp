@@ -247,7 +247,10 @@ public:
 
     // From the page
     Q_INVOKABLE void openLift(const QString& key);
+    /// Back to the day, unless repetitions of a set are not saved yet.
+    Q_INVOKABLE void goBack();
     Q_INVOKABLE void leaveLift();
+    void setReplaying(bool replaying) { replaying_ = replaying; } ///< a stored set is watched: nothing can be lost
     Q_INVOKABLE void begin();
     /// The values of the form of a set outside the ladders.
     Q_INVOKABLE QVariantMap otherForm(int index) const;
@@ -362,6 +365,7 @@ signals:
 
     void liftOpened();
     void liftLeft();
+    void endFirst(); ///< what was asked would lose a set that is not saved yet
     void beginAsked();
     void endAsked();
     void setTyped(const fleetrung::views::TypedSet& set);
@@ -381,6 +385,7 @@ private:
     [[nodiscard]] QStringList extrasOf(const BenchLift& lift) const;
     [[nodiscard]] QString setLine(const season::PlannedSet& set) const;
     void clearSet();
+    [[nodiscard]] bool holdsSet() const { return !replaying_ && !repetitions_.empty(); } ///< not saved yet
     const reps::Repetition& latest() const { return repetitions_.back(); }
     std::optional<season::PlannedSet> plannedSet() const;
     bool byPeakVelocity() const;
@@ -390,6 +395,7 @@ private:
     reps::Measured judgedTime(const reps::Repetition& repetition) const;
     void chooseKind();
     void proposeLoad();
+    void goOn();
     void convertLoad();
     std::vector<double> velocities() const;
 
@@ -406,7 +412,9 @@ private:
     std::optional<std::size_t> open_;
     Kind kind_ = Work;
     QString load_;
-    Units loadUnits_; ///< in which it was typed
+    QString proposed_;          ///< by the plan; the load differs where the athlete typed another
+    bool kindIsChosen_ = false; ///< by the athlete
+    Units loadUnits_;           ///< in which it was typed
     bool rightSide_ = false;
     Sensor sensor_ = NoSensor;
     QString sensorName_;
@@ -416,6 +424,7 @@ private:
     QString awaited_;
     QString cutOff_;
     bool cutOffCanBeKept_ = false;
+    bool replaying_ = false;
     std::vector<reps::Repetition> repetitions_;
     std::vector<reps::Repetition> undone_;
     std::optional<SetDone> lastSet_;

@@ -124,7 +124,7 @@ QStringList SeasonLiftsViewModel::weekdays() const
 
 QStringList SeasonLiftsViewModel::motions() const
 {
-    return QStringList{tr("No, typed only")} + motionNames();
+    return QStringList{tr("Nothing the sensor knows")} + motionNames();
 }
 
 const season::Ladder* SeasonLiftsViewModel::ladderAt(int row) const

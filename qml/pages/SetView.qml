@@ -20,7 +20,7 @@ PageFrame {
     signal sensorsAsked()
 
     canGoBack: true
-    onBack: set.leaveLift()
+    onBack: set.goBack()
 
     // In large text, and where height is short, the number comes before what is as it should be.
     readonly property bool terse: (Theme.large || low) && set.repetitionCount > 0

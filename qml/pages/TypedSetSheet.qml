@@ -55,7 +55,7 @@ Sheet {
     Field {
         id: velocity
         objectName: "velocity"
-        label: qsTr("Mean velocity, m/s (if measured)")
+        label: qsTr("%1, m/s (if measured)").arg(root.viewModel.velocityName)
         number: true
         problem: root.problems.velocity ?? ""
     }

@@ -235,6 +235,7 @@ TEST_CASE("What stands large is the athlete's choice for each ladder", "[bench][
     BenchDay other = dayWithHalfSquat();
     other.lifts.front().plan.ladder = "clean";
     other.lifts.front().name = "Clean";
+    bench.view.leaveLift();
     bench.view.showDay(other);
     bench.view.openLift(QStringLiteral("clean"));
     CHECK_FALSE(bench.view.velocityIsLarge()); // another ladder
@@ -243,4 +244,37 @@ TEST_CASE("What stands large is the athlete's choice for each ladder", "[bench][
     CHECK(bench.view.velocityIsLarge());
     bench.view.setVelocityIsLarge(false);
     CHECK_FALSE(bench.view.velocityIsLarge());
+}
+
+TEST_CASE("Repetitions that are not saved yet are lost neither by a way back nor by another lift", "[bench]")
+{
+    Bench bench;
+    int told = 0;
+    int left = 0;
+    QObject::connect(&bench.view, &BenchViewModel::endFirst, [&told] { ++told; });
+    QObject::connect(&bench.view, &BenchViewModel::liftLeft, [&left] { ++left; });
+    bench.view.addRepetition(repetition(0.2861, 0.62));
+    bench.view.openLift(QStringLiteral("clean")); // beside the set, where the window is wide
+    bench.view.goBack();
+    CHECK(told == 2);
+    CHECK(left == 0);
+    CHECK(bench.view.repetitionCount() == 1);
+    bench.view.setReplaying(true); // a stored set is only watched
+    bench.view.goBack();
+    CHECK(left == 1);
+}
+
+TEST_CASE("A kind of set and a load that the athlete chose stay when the day is read anew", "[bench]")
+{
+    Bench bench;
+    bench.view.setKind(BenchViewModel::WarmUp);
+    bench.view.setLoad(QStringLiteral("72.5"));
+    bench.view.showDay(dayWithHalfSquat());             // a warm-up set was saved
+    CHECK(bench.view.kind() == BenchViewModel::WarmUp); // else the next one would be kept as the probe set
+    CHECK(bench.view.load() == QStringLiteral("72.5"));
+    bench.view.setKind(BenchViewModel::Work);
+    CHECK(bench.view.load() != QStringLiteral("72.5")); // each kind has its own load
+    bench.view.openLift(QStringLiteral("squat"));
+    bench.view.showDay(dayWithHalfSquat());
+    CHECK(bench.view.load() == bench.view.plannedLoad());
 }

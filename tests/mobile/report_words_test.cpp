@@ -83,3 +83,11 @@ TEST_CASE("Days and numbers of the report follow the user, sources and names sta
     CHECK(wording.tell(QStringLiteral("Imani Vesterholt")) == QStringLiteral("Imani Vesterholt"));
     CHECK(wording.tell(QStringLiteral("2.06 (+1.4)")) == QStringLiteral("2,06 (+1,4)"));
 }
+
+// For the eye: `mobile_tests "[.look]"` leaves report_de.pdf where it is started.
+TEST_CASE("The German report as a document", "[.look]")
+{
+    const German german;
+    REQUIRE(pdf::writeSeasonPdf(invented::season(), QStringLiteral("report_de.pdf"), pdf::PageSize::A4,
+                                pdf::Units::Metric, reportWording(germanUnits)));
+}
