@@ -17,11 +17,15 @@ void PageFlow::figures(const std::vector<Figure>& english)
     std::vector<Figure> figures;
     for (const auto& figure : english)
         figures.push_back({told(figure.value), told(figure.caption)});
-    const auto large = font(figureSize, true);
     const auto small = font(smallSize);
     const double gap = toDevice(8);
     const double pad = toDevice(8);
     const double width = (right_ - left_ + gap) / static_cast<double>(figures.size()) - gap;
+    double size = figureSize; // smaller where a value would touch the edge
+    for (const auto& figure : figures)
+        while (size > figureSize / 2 && metrics(font(size, true)).horizontalAdvance(figure.value) > width - 2 * pad)
+            size -= 0.5;
+    const auto large = font(size, true);
     qsizetype captionLines = 1;
     for (const auto& figure : figures)
         captionLines = std::max(captionLines, lines(figure.caption, small, width - 2 * pad).size());
@@ -43,14 +47,32 @@ void PageFlow::figures(const std::vector<Figure>& english)
     space(4);
 }
 
-std::vector<double> PageFlow::widthsOf(const std::vector<TableColumn>& columns) const
+std::vector<double> PageFlow::widthsOf(const std::vector<TableColumn>& columns,
+                                       const std::vector<QStringList>& rows) const
 {
+    const auto cell = metrics(font(smallSize));
+    const auto head = metrics(font(smallSize - 0.4, true));
     double shares = 0;
     for (const auto& column : columns)
         shares += column.share;
-    std::vector<double> widths;
-    for (const auto& column : columns)
-        widths.push_back(column.share / shares * (right_ - left_));
+    std::vector<double> widths, needed;
+    double missing = 0, spare = 0;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        double longest = head.horizontalAdvance(columns[i].title);
+        for (const auto& row : rows)
+            for (const auto& word : row[static_cast<qsizetype>(i)].split(QLatin1Char(' ')))
+                longest = std::max(longest, cell.horizontalAdvance(word));
+        needed.push_back(longest + toDevice(cellGap + 1));
+        widths.push_back(columns[i].share / shares * (right_ - left_));
+        missing += std::max(0.0, needed[i] - widths[i]);
+        spare += std::max(0.0, widths[i] - needed[i]);
+    }
+    const double given = spare > 0 ? std::min(1.0, missing / spare) : 0;
+    const double taken = missing > 0 ? std::min(1.0, spare / missing) : 0;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const double more = needed[i] - widths[i];
+        widths[i] += more > 0 ? taken * more : given * more;
+    }
     return widths;
 }
 
@@ -66,7 +88,7 @@ void PageFlow::tableHead(const std::vector<TableColumn>& columns, const std::vec
     double x = left_;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const double room = roomOf(widths, i);
-        const auto text = metrics(small).elidedText(told(columns[i].title), Qt::ElideRight, room);
+        const auto text = metrics(small).elidedText(columns[i].title, Qt::ElideRight, room);
         const double width = metrics(small).horizontalAdvance(text);
         write(text, small, Ink::Quiet, columns[i].alignRight ? x + room - width : x, y_);
         x += widths[i];
@@ -77,10 +99,17 @@ void PageFlow::tableHead(const std::vector<TableColumn>& columns, const std::vec
     space(rowGap);
 }
 
-void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows)
+void PageFlow::table(const std::vector<TableColumn>& english, const std::vector<QStringList>& englishRows)
 {
+    auto columns = english;
+    for (auto& column : columns)
+        column.title = told(column.title);
+    auto rows = englishRows;
+    for (auto& row : rows)
+        for (auto& text : row)
+            text = told(text);
     const auto small = font(smallSize);
-    const auto widths = widthsOf(columns);
+    const auto widths = widthsOf(columns, rows);
     std::vector<std::vector<QStringList>> cells; // row, column, lines
     std::vector<double> heights;
     double all = 2 * lineHeight(small);
@@ -88,7 +117,7 @@ void PageFlow::table(const std::vector<TableColumn>& columns, const std::vector<
         auto& broken = cells.emplace_back();
         qsizetype most = 1;
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            broken.push_back(lines(told(row[static_cast<qsizetype>(i)]), small, roomOf(widths, i)));
+            broken.push_back(lines(row[static_cast<qsizetype>(i)], small, roomOf(widths, i)));
             most = std::max(most, broken.back().size());
         }
         heights.push_back(static_cast<double>(most) * lineHeight(small) + toDevice(2 * rowGap));

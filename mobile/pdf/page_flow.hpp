@@ -50,7 +50,7 @@ public:
     void points(const std::vector<QString>& texts);
     void figures(const std::vector<Figure>& english);
     /// A row is never split, a short table neither; the heading row is repeated on each page.
-    void table(const std::vector<TableColumn>& columns, const std::vector<QStringList>& rows);
+    void table(const std::vector<TableColumn>& english, const std::vector<QStringList>& englishRows);
     void picture(const plot::Plot& plot, double height);
     /// A tinted box with a heading.
     void box(const QString& heading, const std::vector<QString>& english);
@@ -89,7 +89,9 @@ private:
                   const std::vector<QStringList>& cells);
     void tableHead(const std::vector<TableColumn>& columns, const std::vector<double>& widths);
     [[nodiscard]] double roomOf(const std::vector<double>& widths, std::size_t column) const;
-    [[nodiscard]] std::vector<double> widthsOf(const std::vector<TableColumn>& columns) const;
+    /// By the columns' shares, but no narrower than the heading and the longest word, as far as others have room.
+    [[nodiscard]] std::vector<double> widthsOf(const std::vector<TableColumn>& columns,
+                                               const std::vector<QStringList>& rows) const;
 
     QPdfWriter& writer_;
     QPainter painter_;

@@ -4384,6 +4384,10 @@
         <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
         <translation>hebe mit zwei Lasten, die mindestens 10 % auseinander liegen; eine dritte und vierte festigen die Gerade</translation>
     </message>
+    <message>
+        <source>Hold, %1 to %2</source>
+        <translation>Bleiben, von %1 zu %2</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

@@ -4384,6 +4384,10 @@
         <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
         <translation>levanta con dos cargas separadas al menos un 10 %; una tercera y una cuarta afirman la recta</translation>
     </message>
+    <message>
+        <source>Hold, %1 to %2</source>
+        <translation>Mantener, de %1 a %2</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

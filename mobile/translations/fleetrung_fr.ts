@@ -4384,6 +4384,10 @@
         <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
         <translation>soulève à deux charges écartées d&apos;au moins 10 % ; une troisième et une quatrième affermissent la droite</translation>
     </message>
+    <message>
+        <source>Hold, %1 to %2</source>
+        <translation>Tenir, de %1 à %2</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

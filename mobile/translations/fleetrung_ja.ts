@@ -4384,6 +4384,10 @@
         <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
         <translation>10 %以上離れた2つの負荷で挙げてください。3つ目、4つ目があると直線が安定します</translation>
     </message>
+    <message>
+        <source>Hold, %1 to %2</source>
+        <translation>維持、%1から%2へ</translation>
+    </message>
 </context>
 <context>
     <name>RowButton</name>

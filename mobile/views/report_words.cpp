@@ -14,6 +14,10 @@ namespace fleetrung::views
 namespace
 {
 
+struct ReportWords {
+    Q_DECLARE_TR_FUNCTIONS(ReportWords)
+};
+
 // What the pages and the summary write, values as %1, %2. Of two that fit the one above counts.
 constexpr std::array written{
     // The first page.
@@ -52,7 +56,6 @@ constexpr std::array written{
                                      "are no hold, %4 still open."),
     QT_TRANSLATE_NOOP("ReportWords", "Pain of 3 or more out of 10 was noted on %1 (%2)."),
     QT_TRANSLATE_NOOP("ReportWords", "Pain of 3 or more out of 10 was noted on %1."),
-    QT_TRANSLATE_NOOP("ReportWords", "%1 (%2 to %3 ms, typical error %4 ms)"),
     QT_TRANSLATE_NOOP("ReportWords", "%1, left"),
     QT_TRANSLATE_NOOP("ReportWords", "%1, right"),
     QT_TRANSLATE_NOOP("ReportWords", "%1 sets"),
@@ -149,6 +152,7 @@ constexpr std::array written{
     QT_TRANSLATE_NOOP("ReportWords", "Hold at %1"),
     QT_TRANSLATE_NOOP("ReportWords", "Ease at %1"),
     QT_TRANSLATE_NOOP("ReportWords", "Rest at %1"),
+    QT_TRANSLATE_NOOP("ReportWords", "Hold, %1 to %2"),
     QT_TRANSLATE_NOOP("ReportWords", "Step, %1 to %2"),
     QT_TRANSLATE_NOOP("ReportWords", "Step back, %1 to %2"),
     QT_TRANSLATE_NOOP("ReportWords", "Hold"),
@@ -282,8 +286,9 @@ constexpr std::array written{
     QT_TRANSLATE_NOOP("ReportWords", "Note"),
 };
 
-/// What a clause falls into where it is no known phrase as a whole, widest first.
-constexpr std::array seams{" · ", "; ", ": ", ", ", " – "};
+/// What a clause falls into where it is no known phrase as a whole: lists first, then what stands in brackets.
+constexpr std::array lists{" · ", "; "};
+constexpr std::array seams{": ", ", ", " – "};
 
 QString clause(const QString& english);
 
@@ -295,8 +300,10 @@ std::optional<QString> known(const QString& english)
     if (auto said = enginePhrases().told(english, clause))
         return said;
     if (english.front().isUpper()) { // a name at the head of a sentence: "Flying 20 m"
-        if (auto said = phrases.told(english.front().toLower() + english.mid(1), clause))
-            return said->front().toUpper() + said->mid(1);
+        const QString small = english.front().toLower() + english.mid(1);
+        for (const auto* book : {&phrases, &enginePhrases()})
+            if (auto said = book->told(small, clause))
+                return said->front().toUpper() + said->mid(1);
     }
     const QString engine = engineText(english);
     return engine == english ? std::nullopt : std::optional(engine);
@@ -313,14 +320,18 @@ std::optional<QString> nameAndValue(const QString& english)
     return clause(match.captured(1)) + QLatin1Char(' ') + clause(match.captured(2));
 }
 
-/// "11 of 28": of two numbers alone; sentences have an "of" as well.
-std::optional<QString> outOf(const QString& english)
+/// Forms whose values are numbers alone: as phrases they would fit whole sentences and lists.
+std::optional<QString> ofNumbers(const QString& english)
 {
-    static const QRegularExpression form(QStringLiteral("^(\\d+) of (\\d+)$"));
-    const auto match = form.match(english);
-    if (!match.hasMatch())
-        return std::nullopt;
-    return QCoreApplication::translate("ReportWords", "%1 of %2").arg(match.captured(1), match.captured(2));
+    static const QRegularExpression share(QStringLiteral("^(\\d+) of (\\d+)$"));
+    if (const auto match = share.match(english); match.hasMatch())
+        return ReportWords::tr("%1 of %2").arg(match.captured(1), match.captured(2));
+    static const QRegularExpression change(
+        QStringLiteral("^([^;]+) \\((\\d+) to (\\d+) ms, typical error (\\d+) ms\\)$"));
+    if (const auto match = change.match(english); match.hasMatch())
+        return ReportWords::tr("%1 (%2 to %3 ms, typical error %4 ms)")
+            .arg(clause(match.captured(1)), match.captured(2), match.captured(3), match.captured(4));
+    return std::nullopt;
 }
 
 /// "at least 38 (met)": what stands before brackets, and what stands in them.
@@ -333,23 +344,33 @@ std::optional<QString> bracketed(const QString& english)
     return clause(match.captured(1)) + QStringLiteral(" (") + clause(match.captured(2)) + QLatin1Char(')');
 }
 
+template <std::size_t Count>
+std::optional<QString> parted(const QString& english, const std::array<const char*, Count>& between)
+{
+    for (const char* seam : between)
+        if (const QString mark = QString::fromUtf8(seam); english.contains(mark)) {
+            QStringList said;
+            for (const auto& part : english.split(mark))
+                said += clause(part);
+            return said.join(mark);
+        }
+    return std::nullopt;
+}
+
 QString clause(const QString& english)
 {
     static const QRegularExpression letters(QStringLiteral("[A-Za-z]{2}"));
     if (!letters.match(english).hasMatch())
         return english;
-    if (auto said = outOf(english))
+    if (auto said = ofNumbers(english))
         return *said;
     if (auto said = known(english))
         return *said;
-    for (const char* seam : seams)
-        if (const QString between = QString::fromUtf8(seam); english.contains(between)) {
-            QStringList said;
-            for (const auto& part : english.split(between))
-                said += clause(part);
-            return said.join(between);
-        }
+    if (auto said = parted(english, lists))
+        return *said;
     if (auto said = bracketed(english))
+        return *said;
+    if (auto said = parted(english, seams))
         return *said;
     return nameAndValue(english).value_or(english);
 }

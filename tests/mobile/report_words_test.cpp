@@ -78,6 +78,17 @@ TEST_CASE("Days and numbers of the report follow the user, sources and names sta
     const auto wording = reportWording(germanUnits);
     CHECK(wording.tell(line) ==
           QStringLiteral("20 m fliegend: 3 Läufe; Bestzeit 2,06 s am 05.01.2026, Bestzeit des ersten Tags 2,11 s."));
+    CHECK(
+        wording.tell(
+            QStringLiteral("Time to peak velocity became shorter on full squat (637 to 549 ms, typical error 29 "
+                           "ms); half squat (374 to 342 ms, typical error 21 ms).")) ==
+        QStringLiteral("Zeit bis zur Höchstgeschwindigkeit wurde kürzer auf Tiefe Kniebeuge (637 auf 549 ms, typischer "
+                       "Fehler 29 ms); Halbe Kniebeuge (374 auf 342 ms, typischer Fehler 21 ms)."));
+    CHECK(wording.tell(QStringLiteral(
+              "No session on this rung yet. Evidence: sessions on this rung 5 (at least 6: not met).")) ==
+          QStringLiteral(
+              "Noch keine Einheit auf dieser Sprosse. Beleg: Einheiten auf dieser Sprosse 5 (mindestens 6: nicht "
+              "erfüllt)."));
     CHECK(wording.tell(QStringLiteral("5 Jan – 12 Feb")) == QStringLiteral("5. Jan. – 12. Feb."));
     CHECK(wording.tell(QStringLiteral("doi:10.1515/humo-2016-0006")) == QStringLiteral("doi:10.1515/humo-2016-0006"));
     CHECK(wording.tell(QStringLiteral("Imani Vesterholt")) == QStringLiteral("Imani Vesterholt"));
