@@ -79,7 +79,7 @@
     </message>
     <message>
         <source>Under 18: has a guardian agreed?</source>
-        <translation>Moins de 18 ans : un responsable légal a-t-il donné son accord ?</translation>
+        <translation>Moins de 18 ans : un responsable légal a-t-il donné son accord ?</translation>
     </message>
     <message>
         <source>No, or not needed</source>
@@ -106,7 +106,7 @@
     <name>BarWords</name>
     <message>
         <source>Lighter than the bar of %1: a lighter bar, or dumbbells.</source>
-        <translation>Plus léger que la barre de %1 : une barre plus légère, ou des haltères.</translation>
+        <translation>Plus léger que la barre de %1 : une barre plus légère, ou des haltères.</translation>
     </message>
     <message>
         <source>The bar alone, %1.</source>
@@ -118,7 +118,7 @@
     </message>
     <message>
         <source>Nearest with whole plates: %1. %2</source>
-        <translation>Au plus près avec des disques entiers : %1. %2</translation>
+        <translation>Au plus près avec des disques entiers : %1. %2</translation>
     </message>
     <message>
         <source>More than ten possible repetitions say too little of 1RM.</source>
@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>1RM about %1; by seven formulas %2 to %3.</source>
-        <translation>1RM environ %1 ; selon sept formules, %2 à %3.</translation>
+        <translation>1RM environ %1 ; selon sept formules, %2 à %3.</translation>
     </message>
     <message>
         <source>1 repetition</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>More than 2.0 m/s of wind behind a competition makes its time wind-aided: it is no best. A time by hand is one only where there is no other.</source>
-        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps est dit avec vent favorable et ne compte pas comme record. Un temps manuel n&apos;en est un que s&apos;il n&apos;y en a pas d&apos;autre.</translation>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps est dit avec vent favorable et ne compte pas comme record. Un temps manuel n&apos;en est un que s&apos;il n&apos;y en a pas d&apos;autre.</translation>
     </message>
 </context>
 <context>
@@ -183,7 +183,7 @@
     </message>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi ?</translation>
     </message>
     <message>
         <source>Travel</source>
@@ -203,7 +203,7 @@
     </message>
     <message>
         <source>Where?</source>
-        <translation>Où ?</translation>
+        <translation>Où ?</translation>
     </message>
     <message>
         <source>First day</source>
@@ -261,11 +261,11 @@
     </message>
     <message>
         <source>Contact is longer than 250 ms: a lower box.</source>
-        <translation>Le contact dépasse 250 ms : une caisse plus basse.</translation>
+        <translation>Le contact dépasse 250 ms : une caisse plus basse.</translation>
     </message>
     <message>
         <source>Medians of the last day on each box. Go up 10 cm while contact stays short, no heel strikes the ground and RSI does not fall. Heels are not kept with a typed jump: watch them.</source>
-        <translation>Médianes du dernier jour sur chaque caisse. Monte de 10 cm tant que le contact reste court, qu&apos;aucun talon ne frappe le sol et que le RSI ne baisse pas. Les talons ne sont pas notés pour un saut saisi à la main : surveille-les.</translation>
+        <translation>Médianes du dernier jour sur chaque caisse. Monte de 10 cm tant que le contact reste court, qu&apos;aucun talon ne frappe le sol et que le RSI ne baisse pas. Les talons ne sont pas notés pour un saut saisi à la main : surveille-les.</translation>
     </message>
 </context>
 <context>
@@ -307,23 +307,23 @@
     <name>CautionsSheet</name>
     <message>
         <source>This is not medical advice. Work with a licensed coach or clinician; local rules and facility codes come first.</source>
-        <translation>Ceci n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
+        <translation>Ceci n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
     </message>
     <message>
         <source>Pain, an injury or pregnancy: ask a clinician before you train by this plan.</source>
-        <translation>Douleur, blessure ou grossesse : demande à un médecin avant de suivre ce plan.</translation>
+        <translation>Douleur, blessure ou grossesse : demande à un médecin avant de suivre ce plan.</translation>
     </message>
     <message>
         <source>Under 18: only with a guardian&apos;s consent and a clearance.</source>
-        <translation>Moins de 18 ans : seulement avec l&apos;accord d&apos;un responsable légal et un feu vert médical.</translation>
+        <translation>Moins de 18 ans : seulement avec l&apos;accord d&apos;un responsable légal et un feu vert médical.</translation>
     </message>
     <message>
         <source>Heavy lifts over a short range carry more load than you are used to: safety bars set, and a spotter.</source>
-        <translation>Les exercices lourds à courte amplitude portent plus de charge que celle dont tu as l&apos;habitude : barres de sécurité réglées, et un pareur.</translation>
+        <translation>Les exercices lourds à courte amplitude portent plus de charge que celle dont tu as l&apos;habitude : barres de sécurité réglées, et un pareur.</translation>
     </message>
     <message>
         <source>Drop jumps: few contacts, days between, and none when you are sore.</source>
-        <translation>Sauts en contrebas : peu de contacts, des jours entre, et aucun avec des courbatures.</translation>
+        <translation>Sauts en contrebas : peu de contacts, des jours entre, et aucun avec des courbatures.</translation>
     </message>
     <message>
         <source>An estimated one-repetition maximum is an estimate. Never load it to see whether it is right.</source>
@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>That shorter ranges carry over better to sprinting is the working premise of this program. There is evidence on both sides; your own stopwatch decides.</source>
-        <translation>Que les amplitudes courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail de ce programme. Il y a des preuves dans les deux sens ; ton chronomètre décide.</translation>
+        <translation>Que les amplitudes courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail de ce programme. Il y a des preuves dans les deux sens ; ton chronomètre décide.</translation>
     </message>
     <message>
         <source>I have read this</source>
@@ -350,7 +350,7 @@
     </message>
     <message>
         <source>If not: why?</source>
-        <translation>Sinon : pourquoi ?</translation>
+        <translation>Sinon : pourquoi ?</translation>
     </message>
     <message>
         <source>bar slipped in the warm-up</source>
@@ -481,15 +481,15 @@
     </message>
     <message>
         <source>What will you do?</source>
-        <translation>Que vas-tu faire ?</translation>
+        <translation>Que vas-tu faire ?</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi ?</translation>
     </message>
     <message>
         <source>for example: knee is sore, competition moved</source>
-        <translation>par exemple : genou sensible, compétition déplacée</translation>
+        <translation>par exemple : genou sensible, compétition déplacée</translation>
     </message>
     <message>
         <source>Keep this decision</source>
@@ -650,7 +650,7 @@
     <name>DidItWorkCard</name>
     <message>
         <source>Did it work?</source>
-        <translation>Cela a-t-il marché ?</translation>
+        <translation>Cela a-t-il marché ?</translation>
     </message>
     <message>
         <source>How this is judged</source>
@@ -701,7 +701,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>No evidence</source>
@@ -1051,7 +1051,7 @@
     </message>
     <message>
         <source>at least %1, counted as done: strength is up, speed is not</source>
-        <translation>au moins %1, compté comme fait : la force monte, pas la vitesse</translation>
+        <translation>au moins %1, compté comme fait : la force monte, pas la vitesse</translation>
     </message>
     <message>
         <source>at least %1 to be seen, for show</source>
@@ -1087,15 +1087,15 @@
     </message>
     <message>
         <source>On %1 time to peak came down from %2 to %3, more than it wanders by itself, and velocity held: go to %4.</source>
-        <translation>Sur %1, le temps jusqu&apos;au pic est passé de %2 à %3, plus qu&apos;il ne varie de lui-même, et la vitesse a tenu : passe à %4.</translation>
+        <translation>Sur %1, le temps jusqu&apos;au pic est passé de %2 à %3, plus qu&apos;il ne varie de lui-même, et la vitesse a tenu : passe à %4.</translation>
     </message>
     <message>
         <source>Stay on this box: %1.</source>
-        <translation>Reste sur cette caisse : %1.</translation>
+        <translation>Reste sur cette caisse : %1.</translation>
     </message>
     <message>
         <source>Stay on %1: %2.</source>
-        <translation>Reste sur %1 : %2.</translation>
+        <translation>Reste sur %1 : %2.</translation>
     </message>
     <message>
         <source>At the latest the next step comes after %1.</source>
@@ -1103,7 +1103,7 @@
     </message>
     <message>
         <source>%1 is the last rung: it is kept to the last competition.</source>
-        <translation>%1 est le dernier échelon : il est gardé jusqu&apos;à la dernière compétition.</translation>
+        <translation>%1 est le dernier échelon : il est gardé jusqu&apos;à la dernière compétition.</translation>
     </message>
     <message>
         <source>No session on this rung yet.</source>
@@ -1115,7 +1115,7 @@
     </message>
     <message>
         <source>The time for %1 ended on %2: go to %3.</source>
-        <translation>Le temps prévu pour %1 a pris fin le %2 : passe à %3.</translation>
+        <translation>Le temps prévu pour %1 a pris fin le %2 : passe à %3.</translation>
     </message>
     <message>
         <source>No gain is claimed.</source>
@@ -1123,7 +1123,7 @@
     </message>
     <message>
         <source>Contact is quick and the reactive strength index holds: go to %1.</source>
-        <translation>Le contact est bref et l&apos;indice de force réactive tient : passe à %1.</translation>
+        <translation>Le contact est bref et l&apos;indice de force réactive tient : passe à %1.</translation>
     </message>
     <message>
         <source>Stay here if heels strike.</source>
@@ -1131,11 +1131,11 @@
     </message>
     <message>
         <source>The last two sessions came %1 later than the six before: %2 % less load.</source>
-        <translation>Aux deux dernières séances, le temps était plus long de %1 qu&apos;aux six d&apos;avant : %2 % de charge en moins.</translation>
+        <translation>Aux deux dernières séances, le temps était plus long de %1 qu&apos;aux six d&apos;avant : %2 % de charge en moins.</translation>
     </message>
     <message>
         <source>A very poor night: %1 % fewer sets, no step.</source>
-        <translation>Une très mauvaise nuit : %1 % de séries en moins, sans avancer.</translation>
+        <translation>Une très mauvaise nuit : %1 % de séries en moins, sans avancer.</translation>
     </message>
     <message>
         <source>You chose not to lift today.</source>
@@ -1151,7 +1151,7 @@
     </message>
     <message>
         <source>Pain of %1 of 10 where this lift loads: it rests today, a lift that does not load that place may stand in.</source>
-        <translation>Douleur de %1 sur 10 là où cet exercice charge : il est au repos aujourd&apos;hui ; un autre qui ne charge pas cet endroit peut le remplacer.</translation>
+        <translation>Douleur de %1 sur 10 là où cet exercice charge : il est au repos aujourd&apos;hui ; un autre qui ne charge pas cet endroit peut le remplacer.</translation>
     </message>
     <message>
         <source>This day lies outside the season.</source>
@@ -1159,15 +1159,15 @@
     </message>
     <message>
         <source>Transition: active rest, no primary lifts.</source>
-        <translation>Transition : repos actif, pas d&apos;exercices principaux.</translation>
+        <translation>Transition : repos actif, pas d&apos;exercices principaux.</translation>
     </message>
     <message>
         <source>%1 is today: no lifting.</source>
-        <translation>%1 a lieu aujourd&apos;hui : pas d&apos;exercices de force.</translation>
+        <translation>%1 a lieu aujourd&apos;hui : pas d&apos;exercices de force.</translation>
     </message>
     <message>
         <source>%1 is in %2: nothing heavy.</source>
-        <translation>%1 a lieu dans %2 : rien de lourd.</translation>
+        <translation>%1 a lieu dans %2 : rien de lourd.</translation>
     </message>
     <message>
         <source>A light, fast primer of at most %1 repetitions at %2 or less is allowed.</source>
@@ -1175,7 +1175,7 @@
     </message>
     <message>
         <source>The step to %1 is ready, but another heavy ladder stepped %2: it waits.</source>
-        <translation>Le passage à %1 est prêt, mais une autre échelle lourde a avancé %2 : il attend.</translation>
+        <translation>Le passage à %1 est prêt, mais une autre échelle lourde a avancé %2 : il attend.</translation>
     </message>
     <message>
         <source>today</source>
@@ -1211,15 +1211,15 @@
     </message>
     <message>
         <source>%1 is no sooner than at entry, and only %2 are more than it wanders by itself</source>
-        <translation>%1 n&apos;est pas plus court qu&apos;à l&apos;entrée ; il faut plus de %2 pour dépasser sa variation propre</translation>
+        <translation>%1 n&apos;est pas plus court qu&apos;à l&apos;entrée ; il faut plus de %2 pour dépasser sa variation propre</translation>
     </message>
     <message>
         <source>%1 is %2 sooner than at entry, and only %3 are more than it wanders by itself</source>
-        <translation>%1 est plus court de %2 qu&apos;à l&apos;entrée ; il faut plus de %3 pour dépasser sa variation propre</translation>
+        <translation>%1 est plus court de %2 qu&apos;à l&apos;entrée ; il faut plus de %3 pour dépasser sa variation propre</translation>
     </message>
     <message>
         <source>strength is down by %1 % on this rung; a maintenance set is added</source>
-        <translation>la force a baissé de %1 % sur cet échelon ; une série d&apos;entretien s&apos;ajoute</translation>
+        <translation>la force a baissé de %1 % sur cet échelon ; une série d&apos;entretien s&apos;ajoute</translation>
     </message>
     <message>
         <source>only %1 % of the last repetitions kept the full range of this rung</source>
@@ -1227,15 +1227,15 @@
     </message>
     <message>
         <source>Find a load of effort 7 of 10 for %1 repetitions; about %2 of it is the probe load for the whole stay.</source>
-        <translation>Trouve une charge d&apos;effort 7 sur 10 pour %1 répétitions ; environ %2 de celle-ci est la charge témoin pour tout le séjour.</translation>
+        <translation>Trouve une charge d&apos;effort 7 sur 10 pour %1 répétitions ; environ %2 de celle-ci est la charge témoin pour tout le séjour.</translation>
     </message>
     <message>
         <source>A low day: no heavy lifts without sprints before them.</source>
-        <translation>Un jour léger : pas d&apos;exercices lourds sans sprints avant.</translation>
+        <translation>Un jour léger : pas d&apos;exercices lourds sans sprints avant.</translation>
     </message>
     <message>
         <source>Fleetrung is no medical advice. Work with a licensed coach or clinician; local rules and the facility&apos;s codes come first. Do not train through pain, injury or illness; in pregnancy ask a clinician first.</source>
-        <translation>Fleetrung n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment. Ne t&apos;entraîne pas avec une douleur, une blessure ou une maladie ; enceinte, demande d&apos;abord à un médecin.</translation>
+        <translation>Fleetrung n&apos;est pas un avis médical. Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment. Ne t&apos;entraîne pas avec une douleur, une blessure ou une maladie ; enceinte, demande d&apos;abord à un médecin.</translation>
     </message>
     <message>
         <source>A guardian must have agreed and a clinician must have cleared you. Somebody qualified watches every session. Load grows by at most 10 %, on at most three days a week that do not follow each other.</source>
@@ -1243,7 +1243,7 @@
     </message>
     <message>
         <source>Use safety bars and a spotter. Technique comes before load: stop the set when it breaks.</source>
-        <translation>Utilise des barres de sécurité et un pareur. La technique passe avant la charge : arrête la série quand elle se dégrade.</translation>
+        <translation>Utilise des barres de sécurité et un pareur. La technique passe avant la charge : arrête la série quand elle se dégrade.</translation>
     </message>
     <message>
         <source>A shorter range lets more weight on your back than you can hold lower down. Set the safety bars just below the lowest point, have a spotter, and stay within the load shown.</source>
@@ -1267,7 +1267,7 @@
     </message>
     <message>
         <source>That strength built through shorter ranges carries over better to sprinting is the working premise, with evidence on both sides (for: Rhea et al. 2016, Human Movement 17(1):43-49; against: Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</source>
-        <translation>Que la force des amplitudes courtes se transfère mieux au sprint est l&apos;hypothèse de travail, avec des preuves dans les deux sens (pour : Rhea et al. 2016, Human Movement 17(1):43-49 ; contre : Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
+        <translation>Que la force des amplitudes courtes se transfère mieux au sprint est l&apos;hypothèse de travail, avec des preuves dans les deux sens (pour : Rhea et al. 2016, Human Movement 17(1):43-49 ; contre : Hartmann et al. 2012, J Strength Cond Res 26(12):3243-3261).</translation>
     </message>
     <message>
         <source>taken</source>
@@ -1371,11 +1371,11 @@
     </message>
     <message>
         <source>Above the line: later than fitted.</source>
-        <translation>Au-dessus de la ligne : plus tard que la courbe.</translation>
+        <translation>Au-dessus de la ligne : plus tard que la courbe.</translation>
     </message>
     <message>
         <source>Above zero: quicker bar, quicker sprint that many weeks later. Whiskers: 95 %, for show.</source>
-        <translation>Au-dessus de zéro : barre plus rapide, sprint plus rapide tant de semaines après. Moustaches : 95 %, pour information.</translation>
+        <translation>Au-dessus de zéro : barre plus rapide, sprint plus rapide tant de semaines après. Moustaches : 95 %, pour information.</translation>
     </message>
     <message>
         <source>Each mark is a repetition, from concentric onset. Sprint contact times are for scale, not a goal.</source>
@@ -1387,7 +1387,7 @@
     </message>
     <message>
         <source>Lower is faster. Beside the best of a day: wind in m/s, tail wind positive.</source>
-        <translation>Plus bas est plus rapide. À côté du meilleur du jour : vent en m/s, positif dans le dos.</translation>
+        <translation>Plus bas est plus rapide. À côté du meilleur du jour : vent en m/s, positif dans le dos.</translation>
     </message>
     <message>
         <source>Lower is faster.</source>
@@ -1395,7 +1395,7 @@
     </message>
     <message>
         <source>Times of different rungs are not to be compared: a shorter range is quicker anyway.</source>
-        <translation>Les temps d&apos;échelons différents ne se comparent pas : une amplitude plus courte est de toute façon plus rapide.</translation>
+        <translation>Les temps d&apos;échelons différents ne se comparent pas : une amplitude plus courte est de toute façon plus rapide.</translation>
     </message>
     <message>
         <source>No fit.</source>
@@ -1431,7 +1431,7 @@
     </message>
     <message>
         <source>Pain: another lift</source>
-        <translation>Douleur : un autre exercice</translation>
+        <translation>Douleur : un autre exercice</translation>
     </message>
     <message>
         <source>Outside the season</source>
@@ -1459,11 +1459,11 @@
     </message>
     <message>
         <source>Ease: later than before</source>
-        <translation>Alléger : plus tard qu&apos;avant</translation>
+        <translation>Alléger : plus tard qu&apos;avant</translation>
     </message>
     <message>
         <source>Ease: a poor night</source>
-        <translation>Alléger : mauvaise nuit</translation>
+        <translation>Alléger : mauvaise nuit</translation>
     </message>
     <message>
         <source>Step by date</source>
@@ -1527,11 +1527,11 @@
     </message>
     <message>
         <source>No load is known on this ladder yet: find one of effort 7 of 10.</source>
-        <translation>Aucune charge n&apos;est encore connue sur cette échelle : trouves-en une d&apos;effort 7 sur 10.</translation>
+        <translation>Aucune charge n&apos;est encore connue sur cette échelle : trouves-en une d&apos;effort 7 sur 10.</translation>
     </message>
     <message>
         <source>From %1, down to what the plates make.</source>
-        <translation>D&apos;après : %1, arrondi vers le bas à ce que permettent les disques.</translation>
+        <translation>D&apos;après : %1, arrondi vers le bas à ce que permettent les disques.</translation>
     </message>
     <message>
         <source>the last work load, never more on a longer range</source>
@@ -1571,7 +1571,7 @@
     </message>
     <message>
         <source>First time on this rung: stop adding at effort 7 of 10, whatever the number says.</source>
-        <translation>Première fois sur cet échelon : n&apos;ajoute plus de charge une fois à l&apos;effort 7 sur 10, quoi que dise le nombre.</translation>
+        <translation>Première fois sur cet échelon : n&apos;ajoute plus de charge une fois à l&apos;effort 7 sur 10, quoi que dise le nombre.</translation>
     </message>
     <message>
         <source>%1 less today, by the decision.</source>
@@ -1579,7 +1579,7 @@
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own; %3 and the competitions near leave %4 of that.</source>
-        <translation>%1 séries de %2 sont celles de l&apos;échelon ; la phase (%3) et les compétitions proches en laissent %4.</translation>
+        <translation>%1 séries de %2 sont celles de l&apos;échelon ; la phase (%3) et les compétitions proches en laissent %4.</translation>
     </message>
     <message>
         <source>%1 sets of %2 are the rung&apos;s own.</source>
@@ -1591,11 +1591,11 @@
     </message>
     <message>
         <source>Three repetitions with full intent, at the same load for the whole stay on the rung: the only thing that counts as evidence.</source>
-        <translation>Trois répétitions à fond, à la même charge pendant tout le séjour sur l&apos;échelon : la seule chose qui compte comme preuve.</translation>
+        <translation>Trois répétitions à fond, à la même charge pendant tout le séjour sur l&apos;échelon : la seule chose qui compte comme preuve.</translation>
     </message>
     <message>
         <source>Three jumps with full intent: the only thing that counts as evidence.</source>
-        <translation>Trois sauts à fond : la seule chose qui compte comme preuve.</translation>
+        <translation>Trois sauts à fond : la seule chose qui compte comme preuve.</translation>
     </message>
     <message>
         <source>In %1 a set ends when velocity has fallen by %2 from its fastest repetition.</source>
@@ -1603,15 +1603,15 @@
     </message>
     <message>
         <source>At most %1 drop-jump contacts today: our limits for a session and for seven days.</source>
-        <translation>Au plus %1 contacts de sauts en contrebas aujourd&apos;hui : nos limites pour une séance et sept jours.</translation>
+        <translation>Au plus %1 contacts de sauts en contrebas aujourd&apos;hui : nos limites pour une séance et sept jours.</translation>
     </message>
     <message>
         <source>%1 was last lifted %2 days ago: two heavy sets keep its strength.</source>
-        <translation>%1 : dernière fois il y a %2 jours ; deux séries lourdes entretiennent sa force.</translation>
+        <translation>%1 : dernière fois il y a %2 jours ; deux séries lourdes entretiennent sa force.</translation>
     </message>
     <message>
         <source>%1 was last lifted %2 days ago, longer than it should be: two heavy sets keep its strength.</source>
-        <translation>%1 : dernière fois il y a %2 jours, plus qu&apos;il ne faut ; deux séries lourdes entretiennent sa force.</translation>
+        <translation>%1 : dernière fois il y a %2 jours, plus qu&apos;il ne faut ; deux séries lourdes entretiennent sa force.</translation>
     </message>
     <message>
         <source>A heavy lift stands on a sprint day, after the run, so that low days stay low.</source>
@@ -1623,11 +1623,11 @@
     </message>
     <message>
         <source>A light, fast ladder: it may stand on any lifting day, before the heavy ones.</source>
-        <translation>Une échelle légère et rapide : elle peut se placer n&apos;importe quel jour d&apos;exercices, avant les lourdes.</translation>
+        <translation>Une échelle légère et rapide : elle peut se placer n&apos;importe quel jour d&apos;exercices, avant les lourdes.</translation>
     </message>
     <message>
         <source>%1 ladders share %2 places a session: it is this one&apos;s turn.</source>
-        <translation>%1 échelles partagent %2 places par séance : c&apos;est le tour de celle-ci.</translation>
+        <translation>%1 échelles partagent %2 places par séance : c&apos;est le tour de celle-ci.</translation>
     </message>
     <message>
         <source>%1 stands in for %2, which loads the place that hurts.</source>
@@ -1635,11 +1635,11 @@
     </message>
     <message>
         <source>%1 rests: the contacts of these days are done, and drop jumps need %2 days between.</source>
-        <translation>%1 est au repos : les contacts de ces jours sont faits, et les sauts en contrebas demandent %2 jours entre.</translation>
+        <translation>%1 est au repos : les contacts de ces jours sont faits, et les sauts en contrebas demandent %2 jours entre.</translation>
     </message>
     <message>
         <source>%1 rests: %2</source>
-        <translation>%1 est au repos : %2</translation>
+        <translation>%1 est au repos : %2</translation>
     </message>
     <message>
         <source>A primer, light and fast, by choice. It is no evidence.</source>
@@ -1647,7 +1647,7 @@
     </message>
     <message>
         <source>In the weeks when the bar was quicker within a rung, %1 were better than the season&apos;s trend %2: %3; %4.</source>
-        <translation>Les semaines où la barre était plus rapide sur un échelon, les %1 étaient meilleurs que la tendance de la saison, %2 : %3 ; %4.</translation>
+        <translation>Les semaines où la barre était plus rapide sur un échelon, les %1 étaient meilleurs que la tendance de la saison, %2 : %3 ; %4.</translation>
     </message>
     <message>
         <source>It shows that they moved together, not that one caused the other.</source>
@@ -1655,11 +1655,11 @@
     </message>
     <message>
         <source>Not shown: when the bar was quicker within a rung, %1 were not better than the season&apos;s trend by more than chance (at best %2: %3; %4).</source>
-        <translation>Non démontré : quand la barre était plus rapide sur un échelon, les %1 ne dépassaient pas la tendance de la saison plus que par hasard (au mieux %2 : %3 ; %4).</translation>
+        <translation>Non démontré : quand la barre était plus rapide sur un échelon, les %1 ne dépassaient pas la tendance de la saison plus que par hasard (au mieux %2 : %3 ; %4).</translation>
     </message>
     <message>
         <source>The strongest relation goes the other way: when the bar was quicker, times were slower %1 (%2).</source>
-        <translation>La relation la plus forte va dans l&apos;autre sens : quand la barre était plus rapide, les temps étaient moins bons, %1 (%2).</translation>
+        <translation>La relation la plus forte va dans l&apos;autre sens : quand la barre était plus rapide, les temps étaient moins bons, %1 (%2).</translation>
     </message>
     <message>
         <source>That is no proof that there is no relation.</source>
@@ -1667,23 +1667,23 @@
     </message>
     <message>
         <source>Not shown: beside their trends the bar or the sprint times did not vary.</source>
-        <translation>Non démontré : hors de leurs tendances, la barre ou les temps de sprint n&apos;ont pas varié.</translation>
+        <translation>Non démontré : hors de leurs tendances, la barre ou les temps de sprint n&apos;ont pas varié.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2, all in the same conditions.</source>
-        <translation>Pas assez : il faut %1, sur %2, tous dans les mêmes conditions.</translation>
+        <translation>Pas assez : il faut %1, sur %2, tous dans les mêmes conditions.</translation>
     </message>
     <message>
         <source>Not enough: %1, all in the same conditions.</source>
-        <translation>Pas assez : il faut %1, tous dans les mêmes conditions.</translation>
+        <translation>Pas assez : il faut %1, tous dans les mêmes conditions.</translation>
     </message>
     <message>
         <source>Not enough: %1, on %2 (%3).</source>
-        <translation>Pas assez : il faut %1, sur %2 (%3).</translation>
+        <translation>Pas assez : il faut %1, sur %2 (%3).</translation>
     </message>
     <message>
         <source>Not enough: %1 (%2).</source>
-        <translation>Pas assez : il faut %1 (%2).</translation>
+        <translation>Pas assez : il faut %1 (%2).</translation>
     </message>
     <message>
         <source>Each counts in a further week, with the bar measured in that week and the four before.</source>
@@ -1755,7 +1755,7 @@
     </message>
     <message>
         <source>That shorter ranges carry over better to sprinting is the working premise of the ladders, with evidence on both sides; one athlete&apos;s season does not settle it.</source>
-        <translation>Que des amplitudes plus courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail des échelles, avec des preuves dans les deux sens ; la saison d&apos;un athlète ne tranche pas.</translation>
+        <translation>Que des amplitudes plus courtes se transfèrent mieux au sprint est l&apos;hypothèse de travail des échelles, avec des preuves dans les deux sens ; la saison d&apos;un athlète ne tranche pas.</translation>
     </message>
     <message>
         <source>ankle</source>
@@ -1847,11 +1847,11 @@
     </message>
     <message>
         <source>&quot;%1&quot; lies before the season has begun</source>
-        <translation>« %1 » tombe avant le début de la saison</translation>
+        <translation>« %1 » tombe avant le début de la saison</translation>
     </message>
     <message>
         <source>&quot;%1&quot; lies after the season&apos;s end</source>
-        <translation>« %1 » tombe après la fin de la saison</translation>
+        <translation>« %1 » tombe après la fin de la saison</translation>
     </message>
     <message>
         <source>a season is at most %1 days long</source>
@@ -1875,11 +1875,11 @@
     </message>
     <message>
         <source>no drop jumps under %1; leave this ladder out</source>
-        <translation>pas de sauts en contrebas avant %1 ans ; laisse cette échelle de côté</translation>
+        <translation>pas de sauts en contrebas avant %1 ans ; laisse cette échelle de côté</translation>
     </message>
     <message>
         <source>under %1 no lifting is planned: children take part from about that age, when they can follow instructions</source>
-        <translation>avant %1 ans aucune musculation n&apos;est planifiée : les enfants y prennent part vers cet âge, quand ils savent suivre des consignes</translation>
+        <translation>avant %1 ans aucune musculation n&apos;est planifiée : les enfants y prennent part vers cet âge, quand ils savent suivre des consignes</translation>
     </message>
     <message>
         <source>under 18 a guardian must have agreed before a plan is made</source>
@@ -1887,11 +1887,11 @@
     </message>
     <message>
         <source>under 18 lifts stand on at most three days a week; choose fewer days</source>
-        <translation>avant 18 ans, au plus trois jours d&apos;exercices par semaine ; choisis moins de jours</translation>
+        <translation>avant 18 ans, au plus trois jours d&apos;exercices par semaine ; choisis moins de jours</translation>
     </message>
     <message>
         <source>under 18 lifting days must not follow each other; leave a day between</source>
-        <translation>avant 18 ans les jours d&apos;exercices ne doivent pas se suivre ; laisse un jour entre eux</translation>
+        <translation>avant 18 ans les jours d&apos;exercices ne doivent pas se suivre ; laisse un jour entre eux</translation>
     </message>
     <message>
         <source>the block ends before it begins</source>
@@ -1903,19 +1903,19 @@
     </message>
     <message>
         <source>two blocks of the same kind share days; make one of them</source>
-        <translation>deux périodes de même sorte ont des jours communs ; fais-en une seule</translation>
+        <translation>deux périodes de même sorte ont des jours communs ; fais-en une seule</translation>
     </message>
     <message>
         <source>%1 minutes hold %2 primary lifts; choose fewer, or say why in lifts_per_session_override</source>
-        <translation>%1 minutes contiennent %2 exercices principaux ; choisis-en moins ou dis pourquoi dans lifts_per_session_override</translation>
+        <translation>%1 minutes contiennent %2 exercices principaux ; choisis-en moins ou dis pourquoi dans lifts_per_session_override</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a longer range than the rung above it; longest range first</source>
-        <translation>« %1 » a plus d&apos;amplitude que l&apos;échelon du dessus ; la plus longue d&apos;abord</translation>
+        <translation>« %1 » a plus d&apos;amplitude que l&apos;échelon du dessus ; la plus longue d&apos;abord</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has earlier phases than the rung above it</source>
-        <translation>« %1 » a des phases plus tôt que l&apos;échelon du dessus</translation>
+        <translation>« %1 » a des phases plus tôt que l&apos;échelon du dessus</translation>
     </message>
     <message>
         <source>the latest phase must not come before the earliest</source>
@@ -1931,23 +1931,23 @@
     </message>
     <message>
         <source>cannot be written: %1</source>
-        <translation>ne peut être écrit : %1</translation>
+        <translation>ne peut être écrit : %1</translation>
     </message>
     <message>
         <source>cannot be read: %1</source>
-        <translation>ne peut être lu : %1</translation>
+        <translation>ne peut être lu : %1</translation>
     </message>
     <message>
         <source>the report cannot be written here (%1); choose another folder</source>
-        <translation>le rapport ne peut être écrit ici (%1) ; choisis un autre dossier</translation>
+        <translation>le rapport ne peut être écrit ici (%1) ; choisis un autre dossier</translation>
     </message>
     <message>
         <source>the report could not be finished (%1); free some space or choose another folder</source>
-        <translation>le rapport n&apos;a pu être achevé (%1) ; libère de la place ou choisis un autre dossier</translation>
+        <translation>le rapport n&apos;a pu être achevé (%1) ; libère de la place ou choisis un autre dossier</translation>
     </message>
     <message>
         <source>the report could not be set; nothing was written</source>
-        <translation>le rapport n&apos;a pu être composé ; rien n&apos;a été écrit</translation>
+        <translation>le rapport n&apos;a pu être composé ; rien n&apos;a été écrit</translation>
     </message>
 </context>
 <context>
@@ -1966,7 +1966,7 @@
     </message>
     <message>
         <source>%1: %2, allowed %3, %4</source>
-        <translation>%1 : %2, permis %3, %4</translation>
+        <translation>%1 : %2, permis %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1977,11 +1977,11 @@
     </message>
     <message>
         <source>How sure: %1</source>
-        <translation>Fiabilité : %1</translation>
+        <translation>Fiabilité : %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source : %1</translation>
     </message>
 </context>
 <context>
@@ -2008,7 +2008,7 @@
     </message>
     <message>
         <source>Shake it: many sleep until they are moved.</source>
-        <translation>Secoue-le : beaucoup dorment jusqu&apos;à ce qu&apos;on les bouge.</translation>
+        <translation>Secoue-le : beaucoup dorment jusqu&apos;à ce qu&apos;on les bouge.</translation>
     </message>
     <message>
         <source>Hold it near this phone.</source>
@@ -2116,7 +2116,7 @@
     </message>
     <message>
         <source>From the instant the bar begins to rise to the instant it is fastest. The season&apos;s evidence: on one rung, at one load, it should come sooner.</source>
-        <translation>De l&apos;instant où la barre commence à monter à celui où elle est la plus rapide. La preuve de la saison : sur un échelon, à une charge, il doit venir plus tôt.</translation>
+        <translation>De l&apos;instant où la barre commence à monter à celui où elle est la plus rapide. La preuve de la saison : sur un échelon, à une charge, il doit venir plus tôt.</translation>
     </message>
     <message>
         <source>instant of peak velocity − instant of concentric start</source>
@@ -2140,7 +2140,7 @@
     </message>
     <message>
         <source>A guide: your own line on the rung counts.</source>
-        <translation>Un repère : c&apos;est ta propre ligne sur l&apos;échelon qui compte.</translation>
+        <translation>Un repère : c&apos;est ta propre ligne sur l&apos;échelon qui compte.</translation>
     </message>
     <message>
         <source>Mean velocity</source>
@@ -2156,7 +2156,7 @@
     </message>
     <message>
         <source>About 4 mm/s rms in simulated sets; a day&apos;s value wanders by about 0.04 m/s.</source>
-        <translation>Environ 4 mm/s dans des séries simulées ; la valeur d&apos;un jour varie d&apos;environ 0,04 m/s.</translation>
+        <translation>Environ 4 mm/s dans des séries simulées ; la valeur d&apos;un jour varie d&apos;environ 0,04 m/s.</translation>
     </message>
     <message>
         <source>Peak velocity</source>
@@ -2168,7 +2168,7 @@
     </message>
     <message>
         <source>About 7 mm/s rms in simulated sets; against cameras 24 mm/s.</source>
-        <translation>Environ 7 mm/s dans des séries simulées ; face à des caméras 24 mm/s.</translation>
+        <translation>Environ 7 mm/s dans des séries simulées ; face à des caméras 24 mm/s.</translation>
     </message>
     <message>
         <source>Range</source>
@@ -2176,7 +2176,7 @@
     </message>
     <message>
         <source>The vertical way of the bar. A rung of the ladder asks for its own range; a repetition well below the set&apos;s median is flagged as partial.</source>
-        <translation>La distance verticale parcourue par la barre. Chaque échelon demande la sienne ; une répétition bien en dessous de la médiane de la série est marquée partielle.</translation>
+        <translation>La distance verticale parcourue par la barre. Chaque échelon demande la sienne ; une répétition bien en dessous de la médiane de la série est marquée partielle.</translation>
     </message>
     <message>
         <source>About 3 mm in simulated sets, 15 mm against cameras.</source>
@@ -2196,7 +2196,7 @@
     </message>
     <message>
         <source>Common practice, no source; the limits are starting values of this project.</source>
-        <translation>Pratique courante, sans source ; les limites sont des valeurs de départ de ce projet.</translation>
+        <translation>Pratique courante, sans source ; les limites sont des valeurs de départ de ce projet.</translation>
     </message>
     <message>
         <source>Two repetitions of the same effort differ by a few hundredths of a metre per second.</source>
@@ -2208,7 +2208,7 @@
     </message>
     <message>
         <source>A guess from the loss of velocity: how many more could have been done.</source>
-        <translation>Une estimation d&apos;après la perte de vitesse : combien de plus auraient été possibles.</translation>
+        <translation>Une estimation d&apos;après la perte de vitesse : combien de plus auraient été possibles.</translation>
     </message>
     <message>
         <source>left = done × (1 ÷ share − 1), share = loss ÷ loss at half ÷ 2</source>
@@ -2216,11 +2216,11 @@
     </message>
     <message>
         <source>Starting values of this project; with five sets of your own, yours.</source>
-        <translation>Valeurs de départ de ce projet ; avec cinq séries à toi, les tiennes.</translation>
+        <translation>Valeurs de départ de ce projet ; avec cinq séries à toi, les tiennes.</translation>
     </message>
     <message>
         <source>Wide: the range is shown. The stop of a set never rests on it.</source>
-        <translation>Faible : l&apos;intervalle est affiché. L&apos;arrêt d&apos;une série n&apos;en dépend jamais.</translation>
+        <translation>Faible : l&apos;intervalle est affiché. L&apos;arrêt d&apos;une série n&apos;en dépend jamais.</translation>
     </message>
     <message>
         <source>What a decision rests on</source>
@@ -2228,7 +2228,7 @@
     </message>
     <message>
         <source>Step, hold, step back, ease or rest: each line is one test with its value and what is allowed. A step needs sessions and days on the rung, a time to peak that came down by more than it wanders, and velocity and strength that held.</source>
-        <translation>Avancer, tenir, reculer, alléger ou repos : chaque ligne est un test avec sa valeur et ce qui est permis. Avancer demande des séances et des jours sur l&apos;échelon, un temps baissé de plus qu&apos;il ne varie, et une vitesse et une force qui ont tenu.</translation>
+        <translation>Avancer, tenir, reculer, alléger ou repos : chaque ligne est un test avec sa valeur et ce qui est permis. Avancer demande des séances et des jours sur l&apos;échelon, un temps baissé de plus qu&apos;il ne varie, et une vitesse et une force qui ont tenu.</translation>
     </message>
     <message>
         <source>Rules of this project, each with its origin in the program&apos;s rules.</source>
@@ -2264,11 +2264,11 @@
     </message>
     <message>
         <source>Each point is a session&apos;s probe set. Only points on the same rung are to be compared: a shorter range is quicker anyway.</source>
-        <translation>Chaque point est la série témoin d&apos;une séance. Seuls les points d&apos;un même échelon se comparent : une amplitude plus courte est de toute façon plus rapide.</translation>
+        <translation>Chaque point est la série témoin d&apos;une séance. Seuls les points d&apos;un même échelon se comparent : une amplitude plus courte est de toute façon plus rapide.</translation>
     </message>
     <message>
         <source>Lines are Theil-Sen lines (Theil 1950, Sen 1968): one bad day does not move them.</source>
-        <translation>Les lignes sont de Theil-Sen (Theil 1950, Sen 1968) : un mauvais jour ne les déplace pas.</translation>
+        <translation>Les lignes sont de Theil-Sen (Theil 1950, Sen 1968) : un mauvais jour ne les déplace pas.</translation>
     </message>
     <message>
         <source>Look at several weeks, never at one point.</source>
@@ -2300,15 +2300,15 @@
     </message>
     <message>
         <source>load where the line meets the velocity at 1RM; interval after Fieller</source>
-        <translation>charge où la droite atteint la vitesse au 1RM ; intervalle de Fieller</translation>
+        <translation>charge où la droite atteint la vitesse au 1RM ; intervalle de Fieller</translation>
     </message>
     <message>
         <source>Velocities at 1RM: published for a few lifts, named beside the number.</source>
-        <translation>Vitesses au 1RM : publiées pour peu d&apos;exercices, nommées à côté du nombre.</translation>
+        <translation>Vitesses au 1RM : publiées pour peu d&apos;exercices, nommées à côté du nombre.</translation>
     </message>
     <message>
         <source>Its 95 % interval is shown; people also differ in the velocity itself.</source>
-        <translation>Son intervalle à 95 % est montré ; les gens diffèrent aussi par cette vitesse.</translation>
+        <translation>Son intervalle à 95 % est montré ; les gens diffèrent aussi par cette vitesse.</translation>
     </message>
     <message>
         <source>Warm-up check</source>
@@ -2336,7 +2336,7 @@
     </message>
     <message>
         <source>Schmidtbleicher 1992, in Komi (ed), Strength and Power in Sport; from memory.</source>
-        <translation>Schmidtbleicher 1992, dans Komi (dir.), Strength and Power in Sport ; de mémoire.</translation>
+        <translation>Schmidtbleicher 1992, dans Komi (dir.), Strength and Power in Sport ; de mémoire.</translation>
     </message>
     <message>
         <source>From video of 240 pictures a second ± 4 ms.</source>
@@ -2356,11 +2356,11 @@
     </message>
     <message>
         <source>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282; from memory.</source>
-        <translation>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282 ; de mémoire.</translation>
+        <translation>Bosco, Luhtanen, Komi 1983, Eur J Appl Physiol 50:273-282 ; de mémoire.</translation>
     </message>
     <message>
         <source>It holds where the body lands as it took off: bent knees make it too high.</source>
-        <translation>Cela vaut si le corps retombe comme il est parti : genoux fléchis, la hauteur est surestimée.</translation>
+        <translation>Cela vaut si le corps retombe comme il est parti : genoux fléchis, la hauteur est surestimée.</translation>
     </message>
     <message>
         <source>Reactive strength index, RSI</source>
@@ -2368,7 +2368,7 @@
     </message>
     <message>
         <source>Height for the time on the ground: high and quick together.</source>
-        <translation>La hauteur pour le temps au sol : haut et vif ensemble.</translation>
+        <translation>La hauteur pour le temps au sol : haut et vif ensemble.</translation>
     </message>
     <message>
         <source>RSI = height ÷ contact time</source>
@@ -2388,7 +2388,7 @@
     </message>
     <message>
         <source>The speed that the splits point to, and how soon it is reached: after one time constant 63 % of it, after three 95 %.</source>
-        <translation>La vitesse vers laquelle tendent les intermédiaires, et le temps pour l&apos;atteindre : 63 % après une constante, 95 % après trois.</translation>
+        <translation>La vitesse vers laquelle tendent les intermédiaires, et le temps pour l&apos;atteindre : 63 % après une constante, 95 % après trois.</translation>
     </message>
     <message>
         <source>v(t) = top speed × (1 − exp(−t ÷ τ)), fitted to the splits</source>
@@ -2396,7 +2396,7 @@
     </message>
     <message>
         <source>Furusawa, Hill, Parkinson 1927; on splits Samozino et al. 2016, doi:10.1111/sms.12490.</source>
-        <translation>Furusawa, Hill, Parkinson 1927 ; sur intermédiaires Samozino et al. 2016, doi:10.1111/sms.12490.</translation>
+        <translation>Furusawa, Hill, Parkinson 1927 ; sur intermédiaires Samozino et al. 2016, doi:10.1111/sms.12490.</translation>
     </message>
     <message>
         <source>One standard error stands beside it. The model is no exact law.</source>
@@ -2412,15 +2412,15 @@
     </message>
     <message>
         <source>F = m × acceleration + k × (v − wind)²; P = F × v</source>
-        <translation>F = m × accélération + k × (v − vent)² ; P = F × v</translation>
+        <translation>F = m × accélération + k × (v − vent)² ; P = F × v</translation>
     </message>
     <message>
         <source>Samozino et al. 2016, doi:10.1111/sms.12490; equations from memory.</source>
-        <translation>Samozino et al. 2016, doi:10.1111/sms.12490 ; équations de mémoire.</translation>
+        <translation>Samozino et al. 2016, doi:10.1111/sms.12490 ; équations de mémoire.</translation>
     </message>
     <message>
         <source>As sure as the curve; what was not typed (air, wind) is assumed and said.</source>
-        <translation>Aussi fiable que la courbe ; ce qui n&apos;est pas saisi (air, vent) est supposé et signalé.</translation>
+        <translation>Aussi fiable que la courbe ; ce qui n&apos;est pas saisi (air, vent) est supposé et signalé.</translation>
     </message>
     <message>
         <source>Flying speed</source>
@@ -2436,7 +2436,7 @@
     </message>
     <message>
         <source>By hand a flying 20 m is 7 % off; gates and video are told beside it.</source>
-        <translation>À la main, un 20 m lancé est faux de 7 % ; l&apos;erreur des cellules et de la vidéo est indiquée à côté.</translation>
+        <translation>À la main, un 20 m lancé est faux de 7 % ; l&apos;erreur des cellules et de la vidéo est indiquée à côté.</translation>
     </message>
     <message>
         <source>Wind-aided</source>
@@ -2444,11 +2444,11 @@
     </message>
     <message>
         <source>More than 2.0 m/s of wind from behind in a competition: the time is no best.</source>
-        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps ne compte pas comme record.</translation>
+        <translation>Plus de 2,0 m/s de vent dans le dos en compétition : le temps ne compte pas comme record.</translation>
     </message>
     <message>
         <source>World Athletics&apos; technical rules; from memory.</source>
-        <translation>Règles techniques de World Athletics ; de mémoire.</translation>
+        <translation>Règles techniques de World Athletics ; de mémoire.</translation>
     </message>
     <message>
         <source>As the reading of the wind gauge.</source>
@@ -2464,15 +2464,15 @@
     </message>
     <message>
         <source>Common practice, no source; the shares are this project&apos;s.</source>
-        <translation>Pratique courante, sans source ; les pourcentages sont de ce projet.</translation>
+        <translation>Pratique courante, sans source ; les pourcentages sont de ce projet.</translation>
     </message>
     <message>
         <source>&quot;About&quot; stands where part of it is estimated from distance and time, or from effort.</source>
-        <translation>« Environ » figure quand une part est estimée d&apos;après distance et temps, ou l&apos;effort.</translation>
+        <translation>« Environ » figure quand une part est estimée d&apos;après distance et temps, ou l&apos;effort.</translation>
     </message>
     <message>
         <source>Did it work?</source>
-        <translation>Cela a-t-il marché ?</translation>
+        <translation>Cela a-t-il marché ?</translation>
     </message>
     <message>
         <source>Whether the bar&apos;s quickness and the sprint times moved together beyond their trends. Never called cause.</source>
@@ -2484,7 +2484,7 @@
     </message>
     <message>
         <source>Spearman 1904, Am J Psychol 15:72-101; the test is this project&apos;s.</source>
-        <translation>Spearman 1904, Am J Psychol 15:72-101 ; le test est de ce projet.</translation>
+        <translation>Spearman 1904, Am J Psychol 15:72-101 ; le test est de ce projet.</translation>
     </message>
     <message>
         <source>Without any relation it speaks in about 3 of 100 seasons.</source>
@@ -2515,7 +2515,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Columns</source>
@@ -2736,31 +2736,31 @@
     </message>
     <message>
         <source>“%1” can be read in two ways. What is the decimal mark?</source>
-        <translation>« %1 » se lit de deux façons. Quel est le séparateur décimal ?</translation>
+        <translation>« %1 » se lit de deux façons. Quel est le séparateur décimal ?</translation>
     </message>
     <message>
         <source>“%1” can be read in two ways. What comes first?</source>
-        <translation>« %1 » se lit de deux façons. Qu&apos;est-ce qui vient d&apos;abord ?</translation>
+        <translation>« %1 » se lit de deux façons. Qu&apos;est-ce qui vient d&apos;abord ?</translation>
     </message>
     <message>
         <source>The file has no dates. On which day was it?</source>
-        <translation>Le fichier n&apos;a pas de dates. Quel jour était-ce ?</translation>
+        <translation>Le fichier n&apos;a pas de dates. Quel jour était-ce ?</translation>
     </message>
     <message>
         <source>At how many metres stands the gate of “%1”? Tap the column below.</source>
-        <translation>À combien de mètres est la cellule de « %1 » ? Touche la colonne ci-dessous.</translation>
+        <translation>À combien de mètres est la cellule de « %1 » ? Touche la colonne ci-dessous.</translation>
     </message>
     <message>
         <source>In which unit are the loads of “%1”?</source>
-        <translation>En quelle unité sont les charges de « %1 » ?</translation>
+        <translation>En quelle unité sont les charges de « %1 » ?</translation>
     </message>
     <message>
         <source>Rows above the header, left out: %1.</source>
-        <translation>Lignes au-dessus de l&apos;en-tête, laissées de côté : %1.</translation>
+        <translation>Lignes au-dessus de l&apos;en-tête, laissées de côté : %1.</translation>
     </message>
     <message>
         <source>The file has no header: its first row is read like the others.</source>
-        <translation>Le fichier n&apos;a pas d&apos;en-tête : sa première ligne se lit comme les autres.</translation>
+        <translation>Le fichier n&apos;a pas d&apos;en-tête : sa première ligne se lit comme les autres.</translation>
     </message>
     <message>
         <source>The decimal mark is a comma, as in %1.</source>
@@ -2768,15 +2768,15 @@
     </message>
     <message>
         <source>Times are in milliseconds, by their size: %1.</source>
-        <translation>Les temps sont en millisecondes, d&apos;après leur taille : %1.</translation>
+        <translation>Les temps sont en millisecondes, d&apos;après leur taille : %1.</translation>
     </message>
     <message>
         <source>The times do not rise (%1): each counts from the gate before.</source>
-        <translation>Les temps n&apos;augmentent pas (%1) : chacun compte depuis la cellule d&apos;avant.</translation>
+        <translation>Les temps n&apos;augmentent pas (%1) : chacun compte depuis la cellule d&apos;avant.</translation>
     </message>
     <message>
         <source>The times rise (%1): each counts from the start.</source>
-        <translation>Les temps augmentent (%1) : chacun compte depuis le départ.</translation>
+        <translation>Les temps augmentent (%1) : chacun compte depuis le départ.</translation>
     </message>
     <message>
         <source>Several rows make one run.</source>
@@ -2796,11 +2796,11 @@
     </message>
     <message>
         <source>“%1” is not a number.</source>
-        <translation>« %1 » n&apos;est pas un nombre.</translation>
+        <translation>« %1 » n&apos;est pas un nombre.</translation>
     </message>
     <message>
         <source>“%1” cannot be. Check the number and the unit.</source>
-        <translation>« %1 » est impossible. Vérifie le nombre et l&apos;unité.</translation>
+        <translation>« %1 » est impossible. Vérifie le nombre et l&apos;unité.</translation>
     </message>
     <message>
         <source>The day is missing.</source>
@@ -2808,15 +2808,15 @@
     </message>
     <message>
         <source>“%1” is not a day.</source>
-        <translation>« %1 » n&apos;est pas une date.</translation>
+        <translation>« %1 » n&apos;est pas une date.</translation>
     </message>
     <message>
         <source>“%1” has not come yet. Check the order of day and month.</source>
-        <translation>« %1 » est une date à venir. Vérifie l&apos;ordre du jour et du mois.</translation>
+        <translation>« %1 » est une date à venir. Vérifie l&apos;ordre du jour et du mois.</translation>
     </message>
     <message>
         <source>“%1” is not a time of day.</source>
-        <translation>« %1 » n&apos;est pas une heure.</translation>
+        <translation>« %1 » n&apos;est pas une heure.</translation>
     </message>
     <message>
         <source>The time is missing.</source>
@@ -2923,7 +2923,7 @@
     </message>
     <message>
         <source>Is it one of these?</source>
-        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
+        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
     </message>
     <message>
         <source>Trial of a test day</source>
@@ -3026,7 +3026,7 @@
     </message>
     <message>
         <source>Why shorter ranges? Both sides</source>
-        <translation>Pourquoi des amplitudes courtes ? Les deux côtés</translation>
+        <translation>Pourquoi des amplitudes courtes ? Les deux côtés</translation>
     </message>
     <message>
         <source>Follow</source>
@@ -3072,7 +3072,7 @@
     </message>
     <message>
         <source>Source: NSCA training load chart. At 80 % of 1RM people differ by many repetitions, so the plan goes by how fast the bar moves, not by this.</source>
-        <translation>Source : tableau de charges de la NSCA. À 80 % du 1RM, les gens diffèrent de bien des répétitions ; le plan suit donc la vitesse de la barre, pas ceci.</translation>
+        <translation>Source : tableau de charges de la NSCA. À 80 % du 1RM, les gens diffèrent de bien des répétitions ; le plan suit donc la vitesse de la barre, pas ceci.</translation>
     </message>
 </context>
 <context>
@@ -3098,7 +3098,7 @@
     </message>
     <message>
         <source>A sensor map says what each byte means. It was chosen by itself; choose another only where the numbers look wrong.</source>
-        <translation>Une description de capteur dit ce que veut dire chaque octet. Elle a été choisie automatiquement ; n&apos;en choisis une autre que si les nombres semblent faux.</translation>
+        <translation>Une description de capteur dit ce que veut dire chaque octet. Elle a été choisie automatiquement ; n&apos;en choisis une autre que si les nombres semblent faux.</translation>
     </message>
     <message>
         <source>From %1</source>
@@ -3125,7 +3125,7 @@
     <name>MarkedLine</name>
     <message>
         <source>Caution: %1</source>
-        <translation>Attention : %1</translation>
+        <translation>Attention : %1</translation>
     </message>
 </context>
 <context>
@@ -3146,11 +3146,11 @@
     <name>NumberRow</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1 : %2, %3</translation>
     </message>
 </context>
 <context>
@@ -3200,7 +3200,7 @@
     </message>
     <message>
         <source>Heavy: one such ladder steps in seven days</source>
-        <translation>Lourde : une seule avance en sept jours</translation>
+        <translation>Lourde : une seule avance en sept jours</translation>
     </message>
     <message>
         <source>Left and right apart</source>
@@ -3208,7 +3208,7 @@
     </message>
     <message>
         <source>What it loads: pain there rests this ladder</source>
-        <translation>Ce qu&apos;elle charge : une douleur là la met au repos</translation>
+        <translation>Ce qu&apos;elle charge : une douleur là la met au repos</translation>
     </message>
     <message>
         <source>Ranges and times of your own rest on no source. The rules of loads, age and pain hold for them all the same.</source>
@@ -3266,7 +3266,7 @@
     </message>
     <message>
         <source>Plan a season on Ladder: it starts from the main competition and counts backwards. From then on, each day&apos;s lifts, loads and sets stand here.</source>
-        <translation>Planifie une saison sur Échelle : elle part de la compétition principale et compte à rebours. Dès lors, exercices, charges et séries de chaque jour sont ici.</translation>
+        <translation>Planifie une saison sur Échelle : elle part de la compétition principale et compte à rebours. Dès lors, exercices, charges et séries de chaque jour sont ici.</translation>
     </message>
     <message>
         <source>Plan a season on Ladder</source>
@@ -3309,7 +3309,7 @@
     </message>
     <message>
         <source>Load: %1</source>
-        <translation>Charge : %1</translation>
+        <translation>Charge : %1</translation>
     </message>
     <message>
         <source>Take the last plates off</source>
@@ -3332,15 +3332,15 @@
     <name>PoseTile</name>
     <message>
         <source>%1: taken</source>
-        <translation>%1 : prise</translation>
+        <translation>%1 : prise</translation>
     </message>
     <message>
         <source>%1: next</source>
-        <translation>%1 : suivante</translation>
+        <translation>%1 : suivante</translation>
     </message>
     <message>
         <source>%1: open</source>
-        <translation>%1 : à faire</translation>
+        <translation>%1 : à faire</translation>
     </message>
     <message>
         <source>taken</source>
@@ -3359,7 +3359,7 @@
     <name>RadioTroubleWords</name>
     <message>
         <source>Bluetooth is off. Switch it on: the sensor then connects by itself.</source>
-        <translation>Le Bluetooth est éteint. Allume-le : le capteur se connecte alors seul.</translation>
+        <translation>Le Bluetooth est éteint. Allume-le : le capteur se connecte alors seul.</translation>
     </message>
     <message>
         <source>No Bluetooth was found on this device. Switch it on in the system&apos;s settings, or plug a Bluetooth adapter in.</source>
@@ -3367,11 +3367,11 @@
     </message>
     <message>
         <source>Fleetrung may not use Bluetooth. Allow it in the system&apos;s settings for Fleetrung; on older phones location must be on, too.</source>
-        <translation>Fleetrung n&apos;est pas autorisé à utiliser le Bluetooth. Autorise-le pour Fleetrung dans les réglages du système ; sur d&apos;anciens téléphones, la localisation doit être active aussi.</translation>
+        <translation>Fleetrung n&apos;est pas autorisé à utiliser le Bluetooth. Autorise-le pour Fleetrung dans les réglages du système ; sur d&apos;anciens téléphones, la localisation doit être active aussi.</translation>
     </message>
     <message>
         <source>%1 is not in reach. Switch it on and bring it near: it then connects by itself.</source>
-        <translation>%1 n&apos;est pas à portée. Allume-le et approche-le : il se connecte alors seul.</translation>
+        <translation>%1 n&apos;est pas à portée. Allume-le et approche-le : il se connecte alors seul.</translation>
     </message>
     <message>
         <source>%1 is near but did not let us in. Disconnect it from any other phone, or switch it off and on.</source>
@@ -3391,7 +3391,7 @@
     </message>
     <message>
         <source>%1 is connected but sends nothing; it is being asked again. If this stays, switch it off and on.</source>
-        <translation>%1 est connecté mais n&apos;envoie rien ; on lui redemande. Si cela dure, éteins-le et rallume-le.</translation>
+        <translation>%1 est connecté mais n&apos;envoie rien ; on lui redemande. Si cela dure, éteins-le et rallume-le.</translation>
     </message>
     <message>
         <source>%1 sends data that its description does not fit. Choose another description for it, or teach it anew.</source>
@@ -3466,7 +3466,7 @@
     </message>
     <message>
         <source>Week %1 of %2: the season began on %3 and is planned to %4.</source>
-        <translation>Semaine %1 sur %2 : la saison a commencé le %3 et est prévue jusqu&apos;au %4.</translation>
+        <translation>Semaine %1 sur %2 : la saison a commencé le %3 et est prévue jusqu&apos;au %4.</translation>
     </message>
     <message>
         <source>%1 of %2 planned training days were done.</source>
@@ -3478,11 +3478,11 @@
     </message>
     <message>
         <source>%1 days were lost: %2.</source>
-        <translation>%1 jours ont été perdus : %2.</translation>
+        <translation>%1 jours ont été perdus : %2.</translation>
     </message>
     <message>
         <source>1 day was lost: %1.</source>
-        <translation>1 jour a été perdu : %1.</translation>
+        <translation>1 jour a été perdu : %1.</translation>
     </message>
     <message>
         <source>%1 with %2 and %3 are in the log, all measured by a sensor.</source>
@@ -3498,19 +3498,19 @@
     </message>
     <message>
         <source>%1: from %2 to %3 in %4; on %5 since %6.</source>
-        <translation>%1 : de %2 à %3 en %4 ; sur %5 depuis le %6.</translation>
+        <translation>%1 : de %2 à %3 en %4 ; sur %5 depuis le %6.</translation>
     </message>
     <message>
         <source>%1: on %2 since %3.</source>
-        <translation>%1 : sur %2 depuis le %3.</translation>
+        <translation>%1 : sur %2 depuis le %3.</translation>
     </message>
     <message>
         <source>%1 became shorter on %2.</source>
-        <translation>%1 : plus court sur %2.</translation>
+        <translation>%1 : plus court sur %2.</translation>
     </message>
     <message>
         <source>%1 became longer on %2.</source>
-        <translation>%1 : plus long sur %2.</translation>
+        <translation>%1 : plus long sur %2.</translation>
     </message>
     <message>
         <source>No change of %1 beyond its day-to-day error on %2.</source>
@@ -3518,19 +3518,19 @@
     </message>
     <message>
         <source>%1: %2; best %3 s on %4 (wind %5 m/s), best of the first day %6 s.</source>
-        <translation>%1 : %2 ; meilleur %3 s le %4 (vent %5 m/s), meilleur du premier jour %6 s.</translation>
+        <translation>%1 : %2 ; meilleur %3 s le %4 (vent %5 m/s), meilleur du premier jour %6 s.</translation>
     </message>
     <message>
         <source>%1: %2; best %3 s on %4, best of the first day %5 s.</source>
-        <translation>%1 : %2 ; meilleur %3 s le %4, meilleur du premier jour %5 s.</translation>
+        <translation>%1 : %2 ; meilleur %3 s le %4, meilleur du premier jour %5 s.</translation>
     </message>
     <message>
         <source>%1 decisions were taken (%2); %3 followed, %4 changed by the athlete; of those that are no hold, %5 still open.</source>
-        <translation>%1 décisions ont été prises (%2) ; %3 suivies, %4 changées par l&apos;athlète ; parmi celles autres que « tenir », %5 restent ouvertes.</translation>
+        <translation>%1 décisions ont été prises (%2) ; %3 suivies, %4 changées par l&apos;athlète ; parmi celles autres que « tenir », %5 restent ouvertes.</translation>
     </message>
     <message>
         <source>1 decision was taken (%1); %2 followed, %3 changed by the athlete; of those that are no hold, %4 still open.</source>
-        <translation>1 décision a été prise (%1) ; %2 suivie, %3 changée par l&apos;athlète ; parmi celles autres que « tenir », %4 reste ouverte.</translation>
+        <translation>1 décision a été prise (%1) ; %2 suivie, %3 changée par l&apos;athlète ; parmi celles autres que « tenir », %4 reste ouverte.</translation>
     </message>
     <message>
         <source>Pain of 3 or more out of 10 was noted on %1 (%2).</source>
@@ -3662,23 +3662,23 @@
     </message>
     <message>
         <source>Work with a licensed coach or clinician; local rules and facility codes come first.</source>
-        <translation>Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
+        <translation>Travaille avec un entraîneur ou un médecin diplômé ; les règles locales et celles de l&apos;établissement priment.</translation>
     </message>
     <message>
         <source>Pain, injury, pregnancy: clear it with a clinician before training on.</source>
-        <translation>Douleur, blessure, grossesse : consulte un médecin avant de continuer l&apos;entraînement.</translation>
+        <translation>Douleur, blessure, grossesse : consulte un médecin avant de continuer l&apos;entraînement.</translation>
     </message>
     <message>
         <source>Under 18: with a guardian&apos;s consent and clearance.</source>
-        <translation>Avant 18 ans : avec l&apos;accord du responsable légal et un feu vert médical.</translation>
+        <translation>Avant 18 ans : avec l&apos;accord du responsable légal et un feu vert médical.</translation>
     </message>
     <message>
         <source>Heavy lifts over a short range: safety bars set and a spotter there.</source>
-        <translation>Exercices lourds à courte amplitude : barres de sécurité en place et un pareur.</translation>
+        <translation>Exercices lourds à courte amplitude : barres de sécurité en place et un pareur.</translation>
     </message>
     <message>
         <source>Landings are limited: keep to the contacts planned for a session.</source>
-        <translation>Les réceptions sont limitées : tiens-toi aux contacts prévus pour la séance.</translation>
+        <translation>Les réceptions sont limitées : tiens-toi aux contacts prévus pour la séance.</translation>
     </message>
     <message>
         <source>Estimates of the one-repetition maximum are estimates.</source>
@@ -3686,7 +3686,7 @@
     </message>
     <message>
         <source>Target bands are starting values, for show: where a rung should lead, not a mark to be forced.</source>
-        <translation>Les bandes cibles sont des valeurs de départ, pour information : où mène un échelon, pas une marque à forcer.</translation>
+        <translation>Les bandes cibles sont des valeurs de départ, pour information : où mène un échelon, pas une marque à forcer.</translation>
     </message>
     <message>
         <source>That strength over shorter ranges carries over better to sprinting is the working premise, with evidence on both sides.</source>
@@ -3738,7 +3738,7 @@
     </message>
     <message>
         <source>Entry: mean of the first three sessions; latest: mean of the last three; a change is called one from 1.35 typical errors on.</source>
-        <translation>Entrée : moyenne des trois premières séances ; dernier : moyenne des trois dernières ; un changement compte dès 1,35 erreur typique.</translation>
+        <translation>Entrée : moyenne des trois premières séances ; dernier : moyenne des trois dernières ; un changement compte dès 1,35 erreur typique.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -3782,11 +3782,11 @@
     </message>
     <message>
         <source>%1: load and velocity</source>
-        <translation>%1 : charge et vitesse</translation>
+        <translation>%1 : charge et vitesse</translation>
     </message>
     <message>
         <source>No line: %1.</source>
-        <translation>Pas de droite : %1.</translation>
+        <translation>Pas de droite : %1.</translation>
     </message>
     <message>
         <source>The fastest repetition at each load of %1 sessions on this rung, %2 points, a robust line.</source>
@@ -3798,11 +3798,11 @@
     </message>
     <message>
         <source>No velocity at 1RM is published for this lift: it points to no 1RM.</source>
-        <translation>Aucune vitesse au 1RM n&apos;est publiée pour cet exercice : elle ne désigne aucun 1RM.</translation>
+        <translation>Aucune vitesse au 1RM n&apos;est publiée pour cet exercice : elle ne désigne aucun 1RM.</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 (95 %: %2 to %3), where the line meets %4 m/s (%5).</source>
-        <translation>1RM estimé %1 (95 % : %2 à %3), où la droite atteint %4 m/s (%5).</translation>
+        <translation>1RM estimé %1 (95 % : %2 à %3), où la droite atteint %4 m/s (%5).</translation>
     </message>
     <message>
         <source>Estimated 1RM %1, where the line meets %2 m/s (%3).</source>
@@ -3818,7 +3818,7 @@
     </message>
     <message>
         <source>Holds and rests in a row stand in one line, with the reason of the last; of a hold only what was not met is shown.</source>
-        <translation>Les « tenir » et « repos » qui se suivent tiennent en une ligne, avec la raison du dernier ; d&apos;un « tenir », seul ce qui n&apos;est pas atteint est montré.</translation>
+        <translation>Les « tenir » et « repos » qui se suivent tiennent en une ligne, avec la raison du dernier ; d&apos;un « tenir », seul ce qui n&apos;est pas atteint est montré.</translation>
     </message>
     <message>
         <source>Every decision with all its numbers stands in the tables.</source>
@@ -3842,15 +3842,15 @@
     </message>
     <message>
         <source>Evidence: %1.</source>
-        <translation>Preuve : %1.</translation>
+        <translation>Preuve : %1.</translation>
     </message>
     <message>
         <source>%1: met</source>
-        <translation>%1 : atteint</translation>
+        <translation>%1 : atteint</translation>
     </message>
     <message>
         <source>%1: not met</source>
-        <translation>%1 : pas atteint</translation>
+        <translation>%1 : pas atteint</translation>
     </message>
     <message>
         <source>%1 followed, %2 open</source>
@@ -3874,15 +3874,15 @@
     </message>
     <message>
         <source>Hold at %1</source>
-        <translation>Tenir : %1</translation>
+        <translation>Tenir : %1</translation>
     </message>
     <message>
         <source>Ease at %1</source>
-        <translation>Alléger : %1</translation>
+        <translation>Alléger : %1</translation>
     </message>
     <message>
         <source>Rest at %1</source>
-        <translation>Repos : %1</translation>
+        <translation>Repos : %1</translation>
     </message>
     <message>
         <source>Step, %1 to %2</source>
@@ -3910,7 +3910,7 @@
     </message>
     <message>
         <source>Only times of the same test are comparable; wind, surface and shoes stand beside each.</source>
-        <translation>Seuls les temps d&apos;un même test se comparent ; vent, surface et chaussures figurent à côté.</translation>
+        <translation>Seuls les temps d&apos;un même test se comparent ; vent, surface et chaussures figurent à côté.</translation>
     </message>
     <message>
         <source>When</source>
@@ -3954,7 +3954,7 @@
     </message>
     <message>
         <source>%1: speed by the splits</source>
-        <translation>%1 : vitesse selon les intermédiaires</translation>
+        <translation>%1 : vitesse selon les intermédiaires</translation>
     </message>
     <message>
         <source>Runs</source>
@@ -3982,11 +3982,11 @@
     </message>
     <message>
         <source>%1: no curve, %2</source>
-        <translation>%1 : pas de courbe, %2</translation>
+        <translation>%1 : pas de courbe, %2</translation>
     </message>
     <message>
         <source>Without force and power: %1</source>
-        <translation>Sans force ni puissance : %1</translation>
+        <translation>Sans force ni puissance : %1</translation>
     </message>
     <message>
         <source>The run with the greatest top speed stands for its time.</source>
@@ -3998,7 +3998,7 @@
     </message>
     <message>
         <source>F0 and power: greatest horizontal force and power for each kilogram, with the drag of the air.</source>
-        <translation>F0 et puissance : force horizontale et puissance maximales par kilogramme, avec la résistance de l&apos;air.</translation>
+        <translation>F0 et puissance : force horizontale et puissance maximales par kilogramme, avec la résistance de l&apos;air.</translation>
     </message>
     <message>
         <source>A flying start gives none of these.</source>
@@ -4010,7 +4010,7 @@
     </message>
     <message>
         <source>Fast metres: metres at 90 and 95 % of the best speed of the 12 months before.</source>
-        <translation>Mètres rapides : mètres à 90 et 95 % de la meilleure vitesse des 12 mois précédents.</translation>
+        <translation>Mètres rapides : mètres à 90 et 95 % de la meilleure vitesse des 12 mois précédents.</translation>
     </message>
     <message>
         <source>A week above 1.3 times the mean of the four before it is said.</source>
@@ -4062,7 +4062,7 @@
     </message>
     <message>
         <source>* Part of it is estimated: runs without splits, or work counted by its effort.</source>
-        <translation>* En partie estimé : courses sans intermédiaires, ou travail compté par l&apos;effort.</translation>
+        <translation>* En partie estimé : courses sans intermédiaires, ou travail compté par l&apos;effort.</translation>
     </message>
     <message>
         <source>Work on the track</source>
@@ -4182,7 +4182,7 @@
     </message>
     <message>
         <source>Reactive strength: jump height over contact time.</source>
-        <translation>Force réactive : hauteur du saut sur temps de contact.</translation>
+        <translation>Force réactive : hauteur du saut sur temps de contact.</translation>
     </message>
     <message>
         <source>drop jump</source>
@@ -4206,11 +4206,11 @@
     </message>
     <message>
         <source>Did it work?</source>
-        <translation>Cela a-t-il marché ?</translation>
+        <translation>Cela a-t-il marché ?</translation>
     </message>
     <message>
         <source>Not judged: %1</source>
-        <translation>Pas jugé : %1</translation>
+        <translation>Pas jugé : %1</translation>
     </message>
     <message>
         <source>The bar within each rung beside the sprint against the season&apos;s trend, week by week.</source>
@@ -4218,7 +4218,7 @@
     </message>
     <message>
         <source>Times as they are would always go together: ranges grow shorter and summer comes.</source>
-        <translation>Les temps bruts iraient toujours ensemble : l&apos;amplitude raccourcit et l&apos;été arrive.</translation>
+        <translation>Les temps bruts iraient toujours ensemble : l&apos;amplitude raccourcit et l&apos;été arrive.</translation>
     </message>
     <message>
         <source>Sprint</source>
@@ -4382,7 +4382,7 @@
     </message>
     <message>
         <source>lift at two loads at least 10 % apart; a third and a fourth steady the line</source>
-        <translation>soulève à deux charges écartées d&apos;au moins 10 % ; une troisième et une quatrième affermissent la droite</translation>
+        <translation>soulève à deux charges écartées d&apos;au moins 10 % ; une troisième et une quatrième affermissent la droite</translation>
     </message>
     <message>
         <source>Hold, %1 to %2</source>
@@ -4611,7 +4611,7 @@
     </message>
     <message>
         <source>Is it one of these?</source>
-        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
+        <translation>Est-ce l&apos;un de ceux-ci ?</translation>
     </message>
     <message>
         <source>Trial of a test day</source>
@@ -4655,7 +4655,7 @@
     </message>
     <message>
         <source>Start line to the beam that starts the clock, m; the splits count from the beam</source>
-        <translation>De la ligne de départ à la cellule qui lance le chrono, m ; les intermédiaires comptent depuis la cellule</translation>
+        <translation>De la ligne de départ à la cellule qui lance le chrono, m ; les intermédiaires comptent depuis la cellule</translation>
     </message>
     <message>
         <source>Air temperature, °C</source>
@@ -4667,7 +4667,7 @@
     </message>
     <message>
         <source>Ground contact near top speed, ms: from video at 240 pictures a second, ± 4 ms</source>
-        <translation>Contact près de la vitesse de pointe, ms : vidéo à 240 images par seconde, ± 4 ms</translation>
+        <translation>Contact près de la vitesse de pointe, ms : vidéo à 240 images par seconde, ± 4 ms</translation>
     </message>
     <message>
         <source>Step length near top speed, %1, from video</source>
@@ -4777,11 +4777,11 @@
     </message>
     <message>
         <source>Probe load, % of what the rung allows (0 for body mass)</source>
-        <translation>Charge témoin, % de ce que permet l&apos;échelon (0 : poids du corps)</translation>
+        <translation>Charge témoin, % de ce que permet l&apos;échelon (0 : poids du corps)</translation>
     </message>
     <message>
         <source>How the bar moves: what the sensor looks for</source>
-        <translation>Comment bouge la barre : ce que cherche le capteur</translation>
+        <translation>Comment bouge la barre : ce que cherche le capteur</translation>
     </message>
     <message>
         <source>What it needs</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>Some of it cannot be taken yet: look above.</source>
-        <translation>Tout ne va pas encore : regarde plus haut.</translation>
+        <translation>Tout ne va pas encore : regarde plus haut.</translation>
     </message>
     <message>
         <source>Keep the rung</source>
@@ -4828,7 +4828,7 @@
     </message>
     <message>
         <source>%1: %2 to %3</source>
-        <translation>%1 : %2 à %3</translation>
+        <translation>%1 : %2 à %3</translation>
     </message>
     <message>
         <source>, %1 longer</source>
@@ -4844,7 +4844,7 @@
     </message>
     <message>
         <source>No more %1</source>
-        <translation>Disparaît : %1</translation>
+        <translation>Disparaît : %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -4852,15 +4852,15 @@
     </message>
     <message>
         <source>%1: %2 instead of %3</source>
-        <translation>%1 : %2 au lieu de %3</translation>
+        <translation>%1 : %2 au lieu de %3</translation>
     </message>
     <message>
         <source>%1: %2, new</source>
-        <translation>%1 : %2, nouveau</translation>
+        <translation>%1 : %2, nouveau</translation>
     </message>
     <message>
         <source>%1, %2: no longer planned</source>
-        <translation>%1, %2 : n&apos;est plus prévu</translation>
+        <translation>%1, %2 : n&apos;est plus prévu</translation>
     </message>
 </context>
 <context>
@@ -4962,7 +4962,7 @@
     <name>SeasonFormWords</name>
     <message>
         <source>&quot;%1&quot; is no height of a box.</source>
-        <translation>« %1 » n&apos;est pas une hauteur de caisse.</translation>
+        <translation>« %1 » n&apos;est pas une hauteur de caisse.</translation>
     </message>
     <message>
         <source>Choose at least one day.</source>
@@ -4993,7 +4993,7 @@
     </message>
     <message>
         <source>Hip thrusts, hamstring work, upper body, throws: logged and counted as load, never stepped.</source>
-        <translation>Hip thrusts, ischios, haut du corps, lancers : notés et comptés comme charge, sans échelons.</translation>
+        <translation>Hip thrusts, ischios, haut du corps, lancers : notés et comptés comme charge, sans échelons.</translation>
     </message>
     <message>
         <source>Add a lift beside the ladders</source>
@@ -5005,7 +5005,7 @@
     </message>
     <message>
         <source>Everything in it can be changed: names, ranges, boxes, times, phases.</source>
-        <translation>Tout s&apos;y change : noms, amplitudes, caisses, temps, phases.</translation>
+        <translation>Tout s&apos;y change : noms, amplitudes, caisses, temps, phases.</translation>
     </message>
 </context>
 <context>
@@ -5107,7 +5107,7 @@
     </message>
     <message>
         <source>What it loads: pain there rests it</source>
-        <translation>Ce qu&apos;il charge : une douleur là le met au repos</translation>
+        <translation>Ce qu&apos;il charge : une douleur là le met au repos</translation>
     </message>
     <message>
         <source>Moves like</source>
@@ -5130,7 +5130,7 @@
     </message>
     <message>
         <source>Started with --no-radio: no sensor is looked for.</source>
-        <translation>Lancé avec --no-radio : aucun capteur n&apos;est cherché.</translation>
+        <translation>Lancé avec --no-radio : aucun capteur n&apos;est cherché.</translation>
     </message>
 </context>
 <context>
@@ -5180,7 +5180,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Forget this sensor</source>
@@ -5397,7 +5397,7 @@
     </message>
     <message>
         <source>Any motion sensor that speaks Bluetooth Low Energy will do. Add it once; from then on it is found by itself.</source>
-        <translation>Tout capteur de mouvement en Bluetooth Low Energy convient. Ajoute-le une fois ; ensuite il se trouve seul.</translation>
+        <translation>Tout capteur de mouvement en Bluetooth Low Energy convient. Ajoute-le une fois ; ensuite il se trouve seul.</translation>
     </message>
     <message>
         <source>Add a sensor</source>
@@ -5408,11 +5408,11 @@
     <name>SessionView</name>
     <message>
         <source>How are you today?</source>
-        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
+        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
     </message>
     <message>
         <source>Sleep, soreness, pain: the day is decided with it.</source>
-        <translation>Sommeil, courbatures, douleur : la journée se décide avec.</translation>
+        <translation>Sommeil, courbatures, douleur : la journée se décide avec.</translation>
     </message>
     <message>
         <source>%1, %2, %3, %4, %5</source>
@@ -5420,11 +5420,11 @@
     </message>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi ?</translation>
     </message>
     <message>
         <source>Why %1 today?</source>
-        <translation>Pourquoi %1 aujourd&apos;hui ?</translation>
+        <translation>Pourquoi %1 aujourd&apos;hui ?</translation>
     </message>
     <message>
         <source>Other lifts</source>
@@ -5490,7 +5490,7 @@
     </message>
     <message>
         <source>Why this today?</source>
-        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
+        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
     </message>
     <message>
         <source>Loads by the chart</source>
@@ -5505,11 +5505,11 @@
     <name>SharerStrip</name>
     <message>
         <source>Who lifts next?</source>
-        <translation>Qui soulève ensuite ?</translation>
+        <translation>Qui soulève ensuite ?</translation>
     </message>
     <message>
         <source>Who lifts next? End this set first.</source>
-        <translation>Qui soulève ensuite ? Termine d&apos;abord cette série.</translation>
+        <translation>Qui soulève ensuite ? Termine d&apos;abord cette série.</translation>
     </message>
     <message>
         <source>%1 lifts now</source>
@@ -5524,11 +5524,11 @@
     <name>SharingSheet</name>
     <message>
         <source>Who shares this sensor?</source>
-        <translation>Qui partage ce capteur ?</translation>
+        <translation>Qui partage ce capteur ?</translation>
     </message>
     <message>
         <source>Picked by hand. They stand above the set; one tap changes who lifts next.</source>
-        <translation>Choisis à la main. Ils sont au-dessus de la série ; un appui change de personne.</translation>
+        <translation>Choisis à la main. Ils sont au-dessus de la série ; un appui change de personne.</translation>
     </message>
     <message>
         <source>Those of the same rack and round, as Squad shares them out. Tap names to pick by hand.</source>
@@ -5554,7 +5554,7 @@
     </message>
     <message>
         <source>Take the last split off: %1</source>
-        <translation>Retirer le dernier intermédiaire : %1</translation>
+        <translation>Retirer le dernier intermédiaire : %1</translation>
     </message>
     <message>
         <source>Split at, m</source>
@@ -5566,7 +5566,7 @@
     </message>
     <message>
         <source>Time: %1 s</source>
-        <translation>Temps : %1 s</translation>
+        <translation>Temps : %1 s</translation>
     </message>
     <message>
         <source>Decimal point</source>
@@ -5601,15 +5601,15 @@
     </message>
     <message>
         <source>Across: %1.</source>
-        <translation>En abscisse : %1.</translation>
+        <translation>En abscisse : %1.</translation>
     </message>
     <message>
         <source>Up: %1.</source>
-        <translation>En ordonnée : %1.</translation>
+        <translation>En ordonnée : %1.</translation>
     </message>
     <message>
         <source>%1: %2 to %3.</source>
-        <translation>%1 : %2 à %3.</translation>
+        <translation>%1 : %2 à %3.</translation>
     </message>
     <message>
         <source>%1 from %2</source>
@@ -5617,11 +5617,11 @@
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
+        <translation>%1 : %2.</translation>
     </message>
     <message>
         <source>%1: lowest %2, highest %3.</source>
-        <translation>%1 : minimum %2, maximum %3.</translation>
+        <translation>%1 : minimum %2, maximum %3.</translation>
     </message>
     <message>
         <source>%1 (no evidence)</source>
@@ -5637,15 +5637,15 @@
     </message>
     <message>
         <source>%1, 1 mark: %2.</source>
-        <translation>%1, 1 point : %2.</translation>
+        <translation>%1, 1 point : %2.</translation>
     </message>
     <message>
         <source>%1, %2 marks: %3.</source>
-        <translation>%1, %2 points : %3.</translation>
+        <translation>%1, %2 points : %3.</translation>
     </message>
     <message>
         <source>first %1; last %2; lowest %3, highest %4</source>
-        <translation>premier %1 ; dernier %2 ; minimum %3, maximum %4</translation>
+        <translation>premier %1 ; dernier %2 ; minimum %3, maximum %4</translation>
     </message>
     <message>
         <source>Now on %1.</source>
@@ -5653,23 +5653,23 @@
     </message>
     <message>
         <source>Latest: %1.</source>
-        <translation>Dernier : %1.</translation>
+        <translation>Dernier : %1.</translation>
     </message>
     <message>
         <source>Latest: %1, inside the target band.</source>
-        <translation>Dernier : %1, dans la bande cible.</translation>
+        <translation>Dernier : %1, dans la bande cible.</translation>
     </message>
     <message>
         <source>Latest: %1, outside the target band.</source>
-        <translation>Dernier : %1, hors de la bande cible.</translation>
+        <translation>Dernier : %1, hors de la bande cible.</translation>
     </message>
     <message>
         <source>In %1: %2.</source>
-        <translation>En %1 : %2.</translation>
+        <translation>En %1 : %2.</translation>
     </message>
     <message>
         <source>Chosen: %1 in %2.</source>
-        <translation>Choisi : %1 en %2.</translation>
+        <translation>Choisi : %1 en %2.</translation>
     </message>
 </context>
 <context>
@@ -5691,7 +5691,7 @@
     </message>
     <message>
         <source>Who trains here?</source>
-        <translation>Qui s&apos;entraîne ici ?</translation>
+        <translation>Qui s&apos;entraîne ici ?</translation>
     </message>
     <message>
         <source>Add yourself, or each athlete you coach. Lifts, sprints and decisions are kept for each athlete apart, on this device only.</source>
@@ -5835,7 +5835,7 @@
     <name>SureRow</name>
     <message>
         <source>%1: %2, %3. %4</source>
-        <translation>%1 : %2, %3. %4</translation>
+        <translation>%1 : %2, %3. %4</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -5846,7 +5846,7 @@
     <name>TeachSheet</name>
     <message>
         <source>Teach %1</source>
-        <translation>Apprentissage : %1</translation>
+        <translation>Apprentissage : %1</translation>
     </message>
     <message>
         <source>Connecting. Keep it near.</source>
@@ -5893,7 +5893,7 @@
     <name>Tile</name>
     <message>
         <source>%1: %2. %3</source>
-        <translation>%1 : %2. %3</translation>
+        <translation>%1 : %2. %3</translation>
     </message>
 </context>
 <context>
@@ -6093,7 +6093,7 @@
     </message>
     <message>
         <source>Each session begins with a probe set: three repetitions with full intent at the same load. From the third session on, this page shows whether you reach peak velocity sooner.</source>
-        <translation>Chaque séance commence par une série témoin : trois répétitions à fond à la même charge. Dès la troisième séance, cette page montre si tu atteins plus tôt la vitesse maximale.</translation>
+        <translation>Chaque séance commence par une série témoin : trois répétitions à fond à la même charge. Dès la troisième séance, cette page montre si tu atteins plus tôt la vitesse maximale.</translation>
     </message>
 </context>
 <context>
@@ -6132,11 +6132,11 @@
     </message>
     <message>
         <source> Note: %1</source>
-        <translation> Note : %1</translation>
+        <translation> Note : %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source> × %1</source>
@@ -6296,7 +6296,7 @@
     <name>WellnessSheet</name>
     <message>
         <source>How are you today?</source>
-        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
+        <translation>Comment vas-tu aujourd&apos;hui ?</translation>
     </message>
     <message>
         <source>Pain, 0 none to 10 the worst</source>
@@ -6304,11 +6304,11 @@
     </message>
     <message>
         <source>Where?</source>
-        <translation>Où ?</translation>
+        <translation>Où ?</translation>
     </message>
     <message>
         <source>Any of these?</source>
-        <translation>Quelque chose de cela ?</translation>
+        <translation>Quelque chose de cela ?</translation>
     </message>
     <message>
         <source>Sharp pain</source>
@@ -6402,7 +6402,7 @@
     <name>WhySheet</name>
     <message>
         <source>Why this today?</source>
-        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
+        <translation>Pourquoi ceci aujourd&apos;hui ?</translation>
     </message>
 </context>
 <context>
@@ -6436,7 +6436,7 @@
     </message>
     <message>
         <source>Sprints without a clock, runs behind a sled, up a hill or easy: how many of how many metres. The weeks then tell how many metres were run, and how many of them fast.</source>
-        <translation>Sprints sans chrono, courses au traîneau, en côte ou faciles : combien, et de combien de mètres. Les semaines disent ensuite combien de mètres ont été courus, et combien d&apos;entre eux rapides.</translation>
+        <translation>Sprints sans chrono, courses au traîneau, en côte ou faciles : combien, et de combien de mètres. Les semaines disent ensuite combien de mètres ont été courus, et combien d&apos;entre eux rapides.</translation>
     </message>
 </context>
 <context>
@@ -6594,7 +6594,7 @@
     </message>
     <message>
         <source>Fast: at 90 % of best speed or above. A week is marked above 1.3 times the mean of the four weeks before it: a starting value of this program; the worth of such ratios is disputed.</source>
-        <translation>Rapide : à 90 % de la meilleure vitesse ou plus. Une semaine est marquée au-dessus de 1,3 fois la moyenne des quatre d&apos;avant : une valeur de départ de ce programme ; la valeur de tels rapports est discutée.</translation>
+        <translation>Rapide : à 90 % de la meilleure vitesse ou plus. Une semaine est marquée au-dessus de 1,3 fois la moyenne des quatre d&apos;avant : une valeur de départ de ce programme ; la valeur de tels rapports est discutée.</translation>
     </message>
 </context>
 <context>
@@ -6660,7 +6660,7 @@
     </message>
     <message>
         <source>Kept: you keep the plan.</source>
-        <translation>Noté : tu suis le plan.</translation>
+        <translation>Noté : tu suis le plan.</translation>
     </message>
     <message>
         <source>The calendar is in %1</source>
@@ -6676,11 +6676,11 @@
     </message>
     <message>
         <source>Playing an invented squad&apos;s seasons: %1 %</source>
-        <translation>Simulation des saisons d&apos;un groupe inventé : %1 %</translation>
+        <translation>Simulation des saisons d&apos;un groupe inventé : %1 %</translation>
     </message>
     <message>
         <source>Demo squad: everything here is invented.</source>
-        <translation>Groupe de démonstration : tout ici est inventé.</translation>
+        <translation>Groupe de démonstration : tout ici est inventé.</translation>
     </message>
     <message>
         <source>The set is changed.</source>
@@ -6736,7 +6736,7 @@
     </message>
     <message>
         <source>%1: the set was cut off too early to be read.</source>
-        <translation>%1 : la série a été coupée trop tôt pour être lue.</translation>
+        <translation>%1 : la série a été coupée trop tôt pour être lue.</translation>
     </message>
     <message>
         <source>1 repetition is kept</source>
@@ -6748,7 +6748,7 @@
     </message>
     <message>
         <source>%1: the set was cut off. %2.</source>
-        <translation>%1 : la série a été coupée. %2.</translation>
+        <translation>%1 : la série a été coupée. %2.</translation>
     </message>
     <message>
         <source>What was left of the set is dropped.</source>
@@ -6773,7 +6773,7 @@
     </message>
     <message>
         <source>%1 tables in %2; data_dictionary.csv explains each column</source>
-        <translation>%1 tableaux dans %2 ; data_dictionary.csv explique chaque colonne</translation>
+        <translation>%1 tableaux dans %2 ; data_dictionary.csv explique chaque colonne</translation>
     </message>
     <message>
         <source>%1 is forgotten.</source>
@@ -6789,7 +6789,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>The run is saved.</source>
@@ -6821,7 +6821,7 @@
     </message>
     <message>
         <source>%1 is saved.</source>
-        <translation>%1 : enregistré.</translation>
+        <translation>%1 : enregistré.</translation>
     </message>
     <message>
         <source>%1 is in the archive, with all that was done.</source>
@@ -6837,11 +6837,11 @@
     </message>
     <message>
         <source>Kept: you follow this.</source>
-        <translation>Noté : tu suis la décision.</translation>
+        <translation>Noté : tu suis la décision.</translation>
     </message>
     <message>
         <source>Kept: you decided otherwise.</source>
-        <translation>Noté : tu as décidé autrement.</translation>
+        <translation>Noté : tu as décidé autrement.</translation>
     </message>
     <message>
         <source>The season is laid out.</source>
@@ -6959,7 +6959,7 @@
     </message>
     <message>
         <source>two peaks: no evidence</source>
-        <translation>deux pics : pas une preuve</translation>
+        <translation>deux pics : pas une preuve</translation>
     </message>
     <message>
         <source>peak velocity</source>
@@ -6987,23 +6987,23 @@
     </message>
     <message>
         <source>By the loss %1: a guess. The stop rests on the loss.</source>
-        <translation>D&apos;après la perte, %1 : une estimation. L&apos;arrêt suit la perte.</translation>
+        <translation>D&apos;après la perte, %1 : une estimation. L&apos;arrêt suit la perte.</translation>
     </message>
     <message>
         <source>Velocity has fallen by %1; this set ends at %2.</source>
-        <translation>La vitesse a baissé de %1 ; cette série finit à %2.</translation>
+        <translation>La vitesse a baissé de %1 ; cette série finit à %2.</translation>
     </message>
     <message>
         <source>Warm-up: %1</source>
-        <translation>Échauffement : %1</translation>
+        <translation>Échauffement : %1</translation>
     </message>
     <message>
         <source>Probe: %1, full intent</source>
-        <translation>Témoin : %1, à fond</translation>
+        <translation>Témoin : %1, à fond</translation>
     </message>
     <message>
         <source>Work: %1 sets of %2</source>
-        <translation>Travail : %1 séries de %2</translation>
+        <translation>Travail : %1 séries de %2</translation>
     </message>
     <message>
         <source>rested</source>
@@ -7019,7 +7019,7 @@
     </message>
     <message>
         <source>No sprinting today: pain forbids it.</source>
-        <translation>Pas de sprint aujourd&apos;hui : la douleur l&apos;interdit.</translation>
+        <translation>Pas de sprint aujourd&apos;hui : la douleur l&apos;interdit.</translation>
     </message>
     <message>
         <source>%1 at a load to be found</source>
@@ -7031,7 +7031,7 @@
     </message>
     <message>
         <source>Primer: light and fast, no probe set</source>
-        <translation>Activation : légère et rapide, sans série témoin</translation>
+        <translation>Activation : légère et rapide, sans série témoin</translation>
     </message>
     <message>
         <source>Box %1</source>
@@ -7039,11 +7039,11 @@
     </message>
     <message>
         <source>%1 contacts; at most %2 today</source>
-        <translation>%1 contacts ; %2 au plus aujourd&apos;hui</translation>
+        <translation>%1 contacts ; %2 au plus aujourd&apos;hui</translation>
     </message>
     <message>
         <source>Maintenance: %1 × %2, %3</source>
-        <translation>Entretien : %1 × %2, %3</translation>
+        <translation>Entretien : %1 × %2, %3</translation>
     </message>
     <message>
         <source>Warm-up check</source>
@@ -7051,27 +7051,27 @@
     </message>
     <message>
         <source>Warm-up check: not enough to compare with</source>
-        <translation>Contrôle d&apos;échauffement : pas assez pour comparer</translation>
+        <translation>Contrôle d&apos;échauffement : pas assez pour comparer</translation>
     </message>
     <message>
         <source>Warm-up check: as usual</source>
-        <translation>Contrôle d&apos;échauffement : comme d&apos;habitude</translation>
+        <translation>Contrôle d&apos;échauffement : comme d&apos;habitude</translation>
     </message>
     <message>
         <source>Warm-up check: slower than usual</source>
-        <translation>Contrôle d&apos;échauffement : plus lent que d&apos;habitude</translation>
+        <translation>Contrôle d&apos;échauffement : plus lent que d&apos;habitude</translation>
     </message>
     <message>
         <source>Warm-up check: less today</source>
-        <translation>Contrôle d&apos;échauffement : moins aujourd&apos;hui</translation>
+        <translation>Contrôle d&apos;échauffement : moins aujourd&apos;hui</translation>
     </message>
     <message>
         <source>Warm-up check: you keep the plan</source>
-        <translation>Contrôle d&apos;échauffement : tu gardes le plan</translation>
+        <translation>Contrôle d&apos;échauffement : tu gardes le plan</translation>
     </message>
     <message>
         <source>Lift the last two warm-up loads with full intent, as warm-up sets: %1 and %2. Their velocity is then compared with your own at these loads. It can take load or sets off today, never put any on.</source>
-        <translation>Soulève les deux dernières charges d&apos;échauffement à fond, en séries d&apos;échauffement : %1 et %2. Leur vitesse est alors comparée à la tienne à ces charges. Cela peut retirer de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
+        <translation>Soulève les deux dernières charges d&apos;échauffement à fond, en séries d&apos;échauffement : %1 et %2. Leur vitesse est alors comparée à la tienne à ces charges. Cela peut retirer de la charge ou des séries aujourd&apos;hui, jamais en ajouter.</translation>
     </message>
     <message>
         <source>%1 less load</source>
@@ -7091,7 +7091,7 @@
     </message>
     <message>
         <source>Proposed: %1. %2</source>
-        <translation>Proposé : %1. %2</translation>
+        <translation>Proposé : %1. %2</translation>
     </message>
     <message>
         <source>, </source>
@@ -7207,7 +7207,7 @@
     </message>
     <message>
         <source>Type the set in when it is done: load and repetitions are enough. The plan works without a sensor, too.</source>
-        <translation>Saisis la série quand elle est faite : charge et répétitions suffisent. Le plan marche aussi sans capteur.</translation>
+        <translation>Saisis la série quand elle est faite : charge et répétitions suffisent. Le plan marche aussi sans capteur.</translation>
     </message>
     <message>
         <source>It is looked for. Repetitions seen so far are kept.</source>
@@ -7215,7 +7215,7 @@
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent: the set begins by itself, and ends when the bar has rested for 15 s. Check the load first.</source>
-        <translation>Reste immobile un instant, puis soulève à fond : la série commence seule et finit quand la barre est restée immobile 15 s. Vérifie d&apos;abord la charge.</translation>
+        <translation>Reste immobile un instant, puis soulève à fond : la série commence seule et finit quand la barre est restée immobile 15 s. Vérifie d&apos;abord la charge.</translation>
     </message>
     <message>
         <source>Stand still for a moment, then lift with full intent. Each repetition is announced as it ends.</source>
@@ -7246,7 +7246,7 @@
     </message>
     <message>
         <source>Hands off: it is being measured.</source>
-        <translation>N&apos;y touche plus : mesure en cours.</translation>
+        <translation>N&apos;y touche plus : mesure en cours.</translation>
     </message>
     <message>
         <source>Taken. Now another side.</source>
@@ -7258,7 +7258,7 @@
     </message>
     <message>
         <source>It lies slanted: lay it flat.</source>
-        <translation>Il penche : pose-le à plat.</translation>
+        <translation>Il penche : pose-le à plat.</translation>
     </message>
     <message>
         <source>%1 m/s²</source>
@@ -7285,7 +7285,7 @@
     </message>
     <message>
         <source>For it to speak: begin each lift with its probe set, and time a sprint in each week, always in the same way: distance, run-in, start, timing, surface and shoes, wind within 1 m/s.</source>
-        <translation>Pour qu&apos;il parle : commence chaque exercice par sa série témoin, et chronomètre un sprint chaque semaine, toujours pareil : distance, élan, départ, chronométrage, surface et chaussures, vent à 1 m/s près.</translation>
+        <translation>Pour qu&apos;il parle : commence chaque exercice par sa série témoin, et chronomètre un sprint chaque semaine, toujours pareil : distance, élan, départ, chronométrage, surface et chaussures, vent à 1 m/s près.</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -7293,7 +7293,7 @@
     </message>
     <message>
         <source>Chance alone gives as much in %1 of 100 turned seasons; up to %2 it counts as moved together.</source>
-        <translation>Le hasard seul en donne autant dans %1 saisons tournées sur 100 ; jusqu&apos;à %2, on considère qu&apos;ils ont évolué ensemble.</translation>
+        <translation>Le hasard seul en donne autant dans %1 saisons tournées sur 100 ; jusqu&apos;à %2, on considère qu&apos;ils ont évolué ensemble.</translation>
     </message>
     <message>
         <source>Same week</source>
@@ -7313,7 +7313,7 @@
     </message>
     <message>
         <source>weeks with both; rungs: %1, needed %2</source>
-        <translation>semaines avec les deux ; échelons : %1, il en faut %2</translation>
+        <translation>semaines avec les deux ; échelons : %1, il en faut %2</translation>
     </message>
     <message>
         <source>–</source>
@@ -7339,13 +7339,13 @@ Why no plain correlation is shown: time to peak velocity falls because the plan 
 How it is judged: the weeks of the bar are cut into three blocks, and each is turned round on itself in all combinations. Chance is the share of these turned seasons in which the strongest of all five lags is as strong as yours.
 
 What it cannot see: in simulated seasons with a realistic relation it spoke in 6 of 100, with a very large one in 76. Not shown does not mean not there. And that two things move together does not say that one made the other: sleep, school or weather can move both.</source>
-        <translation>Ce qu&apos;on compare : de combien la barre a atteint sa vitesse maximale plus tôt que la ligne propre de chaque séjour, dans les semaines de chaque séjour sur un échelon ; et de combien les sprints dans les mêmes conditions ont été meilleurs que la ligne propre de la saison, la même semaine et une à quatre semaines plus tard.
+        <translation>Ce qu&apos;on compare : de combien la barre a atteint sa vitesse maximale plus tôt que la ligne propre de chaque séjour, dans les semaines de chaque séjour sur un échelon ; et de combien les sprints dans les mêmes conditions ont été meilleurs que la ligne propre de la saison, la même semaine et une à quatre semaines plus tard.
 
-Pourquoi aucune corrélation simple : le temps jusqu&apos;à la vitesse maximale baisse parce que le plan raccourcit l&apos;amplitude, et les temps de sprint baissent parce que l&apos;été vient. Tels quels, les deux vont toujours ensemble, que les exercices aient agi ou non. On retire donc d&apos;abord les deux tendances.
+Pourquoi aucune corrélation simple : le temps jusqu&apos;à la vitesse maximale baisse parce que le plan raccourcit l&apos;amplitude, et les temps de sprint baissent parce que l&apos;été vient. Tels quels, les deux vont toujours ensemble, que les exercices aient agi ou non. On retire donc d&apos;abord les deux tendances.
 
-Comment on juge : les semaines de la barre sont coupées en trois blocs, et chacun est tourné sur lui-même de toutes les façons. Le hasard est la part de ces saisons tournées où le plus fort des cinq décalages est aussi fort que le tien.
+Comment on juge : les semaines de la barre sont coupées en trois blocs, et chacun est tourné sur lui-même de toutes les façons. Le hasard est la part de ces saisons tournées où le plus fort des cinq décalages est aussi fort que le tien.
 
-Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un lien a été signalé dans 6 sur 100 ; avec un lien très grand, dans 76. Non démontré ne veut pas dire absent. Et que deux choses évoluent ensemble ne dit pas que l&apos;une a causé l&apos;autre : sommeil, école ou météo peuvent agir sur les deux.</translation>
+Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un lien a été signalé dans 6 sur 100 ; avec un lien très grand, dans 76. Non démontré ne veut pas dire absent. Et que deux choses évoluent ensemble ne dit pas que l&apos;une a causé l&apos;autre : sommeil, école ou météo peuvent agir sur les deux.</translation>
     </message>
 </context>
 <context>
@@ -7439,7 +7439,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     <name>fleetrung::views::FindSensorsViewModel</name>
     <message>
         <source>%1 of %2 shown: the others have another name.</source>
-        <translation>%1 affichés sur %2 : les autres ont un autre nom.</translation>
+        <translation>%1 affichés sur %2 : les autres ont un autre nom.</translation>
     </message>
     <message>
         <source>Searching</source>
@@ -7475,19 +7475,19 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Read as: %1</source>
-        <translation>Lu comme : %1</translation>
+        <translation>Lu comme : %1</translation>
     </message>
     <message>
         <source>It sends nothing by itself. Choose how it is read, if you know it; shake it awake and try again, if not.</source>
-        <translation>Il n&apos;envoie rien de lui-même. Choisis comment le lire, si tu sais ; sinon secoue-le et réessaie.</translation>
+        <translation>Il n&apos;envoie rien de lui-même. Choisis comment le lire, si tu sais ; sinon secoue-le et réessaie.</translation>
     </message>
     <message>
         <source>It sends, but nothing here can read it yet. Teach it: three minutes, no tools.</source>
-        <translation>Il envoie, mais rien ici ne sait encore le lire. Fais l&apos;apprentissage : trois minutes, sans outil.</translation>
+        <translation>Il envoie, mais rien ici ne sait encore le lire. Fais l&apos;apprentissage : trois minutes, sans outil.</translation>
     </message>
     <message>
         <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
-        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
+        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
     </message>
     <message>
         <source>%1 letters are enough.</source>
@@ -7506,14 +7506,14 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     <name>fleetrung::views::Help</name>
     <message>
         <source>What is this: %1?</source>
-        <translation>Qu&apos;est-ce que c&apos;est : %1 ?</translation>
+        <translation>Qu&apos;est-ce que c&apos;est : %1 ?</translation>
     </message>
 </context>
 <context>
     <name>fleetrung::views::ImportViewModel</name>
     <message>
         <source>Not in the squad: left out. Tap to choose.</source>
-        <translation>Pas dans le groupe : laissé de côté. Touche pour choisir.</translation>
+        <translation>Pas dans le groupe : laissé de côté. Touche pour choisir.</translation>
     </message>
     <message>
         <source>Will be added to the squad</source>
@@ -7525,11 +7525,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Not known: left out. Tap to choose.</source>
-        <translation>Inconnu : laissé de côté. Touche pour choisir.</translation>
+        <translation>Inconnu : laissé de côté. Touche pour choisir.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -7661,11 +7661,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Who is this?</source>
-        <translation>Qui est-ce ?</translation>
+        <translation>Qui est-ce ?</translation>
     </message>
     <message>
         <source>Which lift is this?</source>
-        <translation>Quel exercice est-ce ?</translation>
+        <translation>Quel exercice est-ce ?</translation>
     </message>
     <message>
         <source>Stopped. Nothing was added.</source>
@@ -7776,7 +7776,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>At most %1 contacts in a session and %2 in seven days. Under 18: at most %3, from at most %4. Heavier than %5: no box above %6.</source>
-        <translation>Au plus %1 contacts par séance et %2 en sept jours. Moins de 18 ans : au plus %3, de %4 au plus. Au-delà de %5 : pas de caisse au-dessus de %6.</translation>
+        <translation>Au plus %1 contacts par séance et %2 en sept jours. Moins de 18 ans : au plus %3, de %4 au plus. Au-delà de %5 : pas de caisse au-dessus de %6.</translation>
     </message>
 </context>
 <context>
@@ -7839,15 +7839,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Rest from %1 today</source>
-        <translation>%1 : repos aujourd&apos;hui</translation>
+        <translation>%1 : repos aujourd&apos;hui</translation>
     </message>
     <message>
         <source>Next step: week %1, at the latest week %2</source>
-        <translation>Prochaine étape : semaine %1, au plus tard semaine %2</translation>
+        <translation>Prochaine étape : semaine %1, au plus tard semaine %2</translation>
     </message>
     <message>
         <source>Next step: week %1</source>
-        <translation>Prochaine étape : semaine %1</translation>
+        <translation>Prochaine étape : semaine %1</translation>
     </message>
     <message>
         <source>Choose what you will do.</source>
@@ -7874,15 +7874,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: %2 on %3, the first on this rung here.</source>
-        <translation>%1 : %2 le %3, la première sur cet échelon ici.</translation>
+        <translation>%1 : %2 le %3, la première sur cet échelon ici.</translation>
     </message>
     <message>
         <source>%1: %2 on %3, from %4 on %5.</source>
-        <translation>%1 : %2 le %3, depuis %4 le %5.</translation>
+        <translation>%1 : %2 le %3, depuis %4 le %5.</translation>
     </message>
     <message>
         <source>Nothing measured on this ladder since %1.</source>
@@ -7897,7 +7897,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     <name>fleetrung::views::LoadVelocityViewModel</name>
     <message>
         <source>%1: load and velocity</source>
-        <translation>%1 : charge et vitesse</translation>
+        <translation>%1 : charge et vitesse</translation>
     </message>
     <message>
         <source>Left</source>
@@ -7917,7 +7917,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Estimated 1RM %1 (95 %: %2 to %3)</source>
-        <translation>1RM estimé %1 (95 % : %2 à %3)</translation>
+        <translation>1RM estimé %1 (95 % : %2 à %3)</translation>
     </message>
     <message>
         <source>From 1 session</source>
@@ -7929,11 +7929,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1 of this season on this rung, the fastest repetition at each load: %2 points.</source>
-        <translation>%1 de cette saison sur cet échelon, la répétition la plus rapide à chaque charge : %2 points.</translation>
+        <translation>%1 de cette saison sur cet échelon, la répétition la plus rapide à chaque charge : %2 points.</translation>
     </message>
     <message>
         <source>%1 No velocity at 1RM is published for this lift, so the line points to no 1RM.</source>
-        <translation>%1 Aucune vitesse au 1RM n&apos;est publiée pour cet exercice ; la droite ne désigne donc aucun 1RM.</translation>
+        <translation>%1 Aucune vitesse au 1RM n&apos;est publiée pour cet exercice ; la droite ne désigne donc aucun 1RM.</translation>
     </message>
     <message>
         <source>%1 1RM is where the line meets %2 (%3). An estimate is an estimate.</source>
@@ -7941,11 +7941,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>No line yet: %1.</source>
-        <translation>Pas encore de droite : %1.</translation>
+        <translation>Pas encore de droite : %1.</translation>
     </message>
     <message>
         <source>Nothing measured on this rung yet. With a sensor at the warm-up loads: %1.</source>
-        <translation>Rien de mesuré encore sur cet échelon. Avec un capteur aux charges d&apos;échauffement : %1.</translation>
+        <translation>Rien de mesuré encore sur cet échelon. Avec un capteur aux charges d&apos;échauffement : %1.</translation>
     </message>
     <message>
         <source>%1, %2, %3.</source>
@@ -8045,7 +8045,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Time constant τ: the shorter, the quicker it is reached</source>
-        <translation>Constante de temps τ : plus elle est courte, plus vite elle est atteinte</translation>
+        <translation>Constante de temps τ : plus elle est courte, plus vite elle est atteinte</translation>
     </message>
     <message>
         <source>Acceleration at the start</source>
@@ -8133,11 +8133,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Force and power are not available: a flying start shows no acceleration.</source>
-        <translation>Force et puissance indisponibles : un départ lancé ne montre pas d&apos;accélération.</translation>
+        <translation>Force et puissance indisponibles : un départ lancé ne montre pas d&apos;accélération.</translation>
     </message>
     <message>
         <source>Force and power are not available: %1.</source>
-        <translation>Force et puissance indisponibles : %1.</translation>
+        <translation>Force et puissance indisponibles : %1.</translation>
     </message>
     <message>
         <source>20 °C</source>
@@ -8157,7 +8157,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source> Not typed, and taken as: %1.</source>
-        <translation> Non indiqué, supposé : %1.</translation>
+        <translation> Non indiqué, supposé : %1.</translation>
     </message>
     <message>
         <source>The clock began with the gun, the reaction of %1 s is known.</source>
@@ -8177,7 +8177,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>When the clock began is not known against the first movement, so it was fitted too.</source>
-        <translation>On ne sait pas quand le chrono est parti par rapport au premier mouvement ; il a été ajusté aussi.</translation>
+        <translation>On ne sait pas quand le chrono est parti par rapport au premier mouvement ; il a été ajusté aussi.</translation>
     </message>
     <message>
         <source>The best top speed so far from this start.</source>
@@ -8185,11 +8185,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>The first fit of this start: later ones are compared with it.</source>
-        <translation>La première courbe de ce départ : les suivantes s&apos;y comparent.</translation>
+        <translation>La première courbe de ce départ : les suivantes s&apos;y comparent.</translation>
     </message>
     <message>
         <source>Best top speed from this start: %1 on %2.</source>
-        <translation>Meilleure vitesse de pointe de ce départ : %1 le %2.</translation>
+        <translation>Meilleure vitesse de pointe de ce départ : %1 le %2.</translation>
     </message>
     <message>
         <source>the run before</source>
@@ -8205,15 +8205,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>That is more than timing explains (%1). Days differ too: what lasts counts.</source>
-        <translation>C&apos;est plus que le chronométrage n&apos;explique (%1). Les jours diffèrent aussi : ce qui dure compte.</translation>
+        <translation>C&apos;est plus que le chronométrage n&apos;explique (%1). Les jours diffèrent aussi : ce qui dure compte.</translation>
     </message>
     <message>
         <source>Timing explains it (%1): no change is shown.</source>
-        <translation>Le chronométrage l&apos;explique (%1) : aucun changement visible.</translation>
+        <translation>Le chronométrage l&apos;explique (%1) : aucun changement visible.</translation>
     </message>
     <message>
         <source>%1 to %2: %3 on average. At %4 s the split is %5 the curve.</source>
-        <translation>%1 à %2 : %3 en moyenne. À %4 s, l&apos;intermédiaire est %5 la courbe.</translation>
+        <translation>%1 à %2 : %3 en moyenne. À %4 s, l&apos;intermédiaire est %5 la courbe.</translation>
     </message>
     <message>
         <source>%1 later than</source>
@@ -8225,7 +8225,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>It is left out: %1.</source>
-        <translation>Il est laissé de côté : %1.</translation>
+        <translation>Il est laissé de côté : %1.</translation>
     </message>
 </context>
 <context>
@@ -8240,11 +8240,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>rung %1 of %2: %3</source>
-        <translation>échelon %1 sur %2 : %3</translation>
+        <translation>échelon %1 sur %2 : %3</translation>
     </message>
     <message>
         <source>A session holds %1 of them; they take turns. A few that stay all season bring more than many.</source>
-        <translation>Une séance en contient %1 ; elles alternent. Peu d&apos;échelles gardées toute la saison valent mieux que beaucoup.</translation>
+        <translation>Une séance en contient %1 ; elles alternent. Peu d&apos;échelles gardées toute la saison valent mieux que beaucoup.</translation>
     </message>
     <message>
         <source>A session holds %1 of them.</source>
@@ -8268,11 +8268,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation>%1 : modifications enregistrées.</translation>
+        <translation>%1 : modifications enregistrées.</translation>
     </message>
     <message>
         <source>%1 is deleted. Its sets stay in the log.</source>
-        <translation>%1 : supprimée. Ses séries restent au journal.</translation>
+        <translation>%1 : supprimée. Ses séries restent au journal.</translation>
     </message>
     <message>
         <source>Choose at least one day.</source>
@@ -8280,11 +8280,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1 is added.</source>
-        <translation>%1 : ajouté.</translation>
+        <translation>%1 : ajouté.</translation>
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 : retiré du plan.</translation>
+        <translation>%1 : retiré du plan.</translation>
     </message>
     <message>
         <source>Nothing the sensor knows</source>
@@ -8331,7 +8331,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1 to %2 · %3</source>
@@ -8347,15 +8347,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>A: volume falls over the two weeks before it, intensity stays.</source>
-        <translation>A : le volume baisse dans les deux semaines d&apos;avant, l&apos;intensité reste.</translation>
+        <translation>A : le volume baisse dans les deux semaines d&apos;avant, l&apos;intensité reste.</translation>
     </message>
     <message>
         <source>B: a little less volume over the four days before it.</source>
-        <translation>B : un peu moins de volume dans les quatre jours d&apos;avant.</translation>
+        <translation>B : un peu moins de volume dans les quatre jours d&apos;avant.</translation>
     </message>
     <message>
         <source>C: trained through, with two lighter days before it.</source>
-        <translation>C : on continue à s&apos;entraîner, avec deux jours plus légers avant.</translation>
+        <translation>C : on continue à s&apos;entraîner, avec deux jours plus légers avant.</translation>
     </message>
     <message>
         <source>Give it a name.</source>
@@ -8367,15 +8367,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1 is added.</source>
-        <translation>%1 : ajoutée.</translation>
+        <translation>%1 : ajoutée.</translation>
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation>%1 : modifiée.</translation>
+        <translation>%1 : modifiée.</translation>
     </message>
     <message>
         <source>%1 is deleted.</source>
-        <translation>%1 : supprimée.</translation>
+        <translation>%1 : supprimée.</translation>
     </message>
     <message>
         <source>No lifts on these days.</source>
@@ -8387,19 +8387,19 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>No lifts. Come back only when you are well; the plan steps back after a long break.</source>
-        <translation>Pas d&apos;exercices. Ne reviens que guéri ; après une longue pause, le plan recule.</translation>
+        <translation>Pas d&apos;exercices. Ne reviens que guéri ; après une longue pause, le plan recule.</translation>
     </message>
     <message>
         <source>Lifts that load the injured place rest. See a clinician; this is not medical advice.</source>
-        <translation>Les exercices qui chargent l&apos;endroit blessé sont mis au repos. Consulte un médecin ; ceci n&apos;est pas un avis médical.</translation>
+        <translation>Les exercices qui chargent l&apos;endroit blessé sont mis au repos. Consulte un médecin ; ceci n&apos;est pas un avis médical.</translation>
     </message>
     <message>
         <source>%1 is in the plan.</source>
-        <translation>%1 : dans le plan.</translation>
+        <translation>%1 : dans le plan.</translation>
     </message>
     <message>
         <source>%1 is taken out of the plan.</source>
-        <translation>%1 : hors du plan.</translation>
+        <translation>%1 : hors du plan.</translation>
     </message>
     <message>
         <source>Type the height of a box, in %1.</source>
@@ -8446,7 +8446,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Read as: %1</source>
-        <translation>Lu comme : %1</translation>
+        <translation>Lu comme : %1</translation>
     </message>
     <message>
         <source>The six sides are saved.</source>
@@ -8481,7 +8481,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Measured. Do it again after a fall, or each season.</source>
@@ -8489,7 +8489,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Not measured yet: two minutes, and speeds get truer.</source>
-        <translation>Pas encore mesuré : deux minutes, et les vitesses sont plus justes.</translation>
+        <translation>Pas encore mesuré : deux minutes, et les vitesses sont plus justes.</translation>
     </message>
     <message>
         <source>Maker</source>
@@ -8525,7 +8525,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Give it a name, such as &quot;Bar sensor&quot;.</source>
-        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
+        <translation>Donne-lui un nom, comme « Capteur de barre ».</translation>
     </message>
     <message>
         <source>%1 letters are enough.</source>
@@ -8572,7 +8572,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>None: with five, top speed and acceleration can be seen</source>
-        <translation>Aucun : avec cinq, on voit vitesse de pointe et accélération</translation>
+        <translation>Aucun : avec cinq, on voit vitesse de pointe et accélération</translation>
     </message>
     <message>
         <source>%1 splits, the last %2</source>
@@ -8626,11 +8626,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>No rack: %1</source>
-        <translation>Sans cage : %1</translation>
+        <translation>Sans cage : %1</translation>
     </message>
     <message>
         <source>Rack %1: %2</source>
-        <translation>Cage %1 : %2</translation>
+        <translation>Cage %1 : %2</translation>
     </message>
     <message>
         <source>no lifts today</source>
@@ -8685,7 +8685,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Under 18, a guardian&apos;s consent is needed first.</source>
-        <translation>Moins de 18 ans : il faut d&apos;abord l&apos;accord d&apos;un responsable légal.</translation>
+        <translation>Moins de 18 ans : il faut d&apos;abord l&apos;accord d&apos;un responsable légal.</translation>
     </message>
 </context>
 <context>
@@ -8716,7 +8716,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>You decided otherwise: %1. %2</source>
-        <translation>Tu as décidé autrement : %1. %2</translation>
+        <translation>Tu as décidé autrement : %1. %2</translation>
     </message>
     <message>
         <source> ± %1</source>
@@ -8736,7 +8736,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Phase: %1</source>
-        <translation>Phase : %1</translation>
+        <translation>Phase : %1</translation>
     </message>
     <message>
         <source>1 day</source>
@@ -8748,19 +8748,19 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>First planned for %1: %2 later</source>
-        <translation>Prévu au départ pour le %1 : %2 plus tard</translation>
+        <translation>Prévu au départ pour le %1 : %2 plus tard</translation>
     </message>
     <message>
         <source>First planned for %1: %2 sooner</source>
-        <translation>Prévu au départ pour le %1 : %2 plus tôt</translation>
+        <translation>Prévu au départ pour le %1 : %2 plus tôt</translation>
     </message>
     <message>
         <source>Earliest: %1</source>
-        <translation>Au plus tôt : %1</translation>
+        <translation>Au plus tôt : %1</translation>
     </message>
     <message>
         <source>At the latest: %1</source>
-        <translation>Au plus tard : %1</translation>
+        <translation>Au plus tard : %1</translation>
     </message>
     <message>
         <source>1 session of evidence</source>
@@ -8784,11 +8784,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>The plan&apos;s first rung on this ladder: no evidence is needed to begin.</source>
-        <translation>Le premier échelon du plan sur cette échelle : aucune preuve n&apos;est requise pour commencer.</translation>
+        <translation>Le premier échelon du plan sur cette échelle : aucune preuve n&apos;est requise pour commencer.</translation>
     </message>
     <message>
         <source>The rungs before it come first; what it needs is known once you stand on the one before.</source>
-        <translation>Les échelons d&apos;avant viennent d&apos;abord ; ce qu&apos;il demande se sait une fois sur celui d&apos;avant.</translation>
+        <translation>Les échelons d&apos;avant viennent d&apos;abord ; ce qu&apos;il demande se sait une fois sur celui d&apos;avant.</translation>
     </message>
     <message>
         <source>Nothing is measured on the rung before it yet. Each session&apos;s probe set counts.</source>
@@ -8804,7 +8804,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Still missing: %1</source>
-        <translation>Il manque encore : %1</translation>
+        <translation>Il manque encore : %1</translation>
     </message>
 </context>
 <context>
@@ -8895,15 +8895,15 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>Main side up: turn it once to the left.</source>
-        <translation>Face principale en haut : tourne-le une fois à gauche.</translation>
+        <translation>Face principale en haut : tourne-le une fois à gauche.</translation>
     </message>
     <message>
         <source>On a long edge: turn it once to the left.</source>
-        <translation>Sur un long bord : tourne-le une fois à gauche.</translation>
+        <translation>Sur un long bord : tourne-le une fois à gauche.</translation>
     </message>
     <message>
         <source>On a short end: turn it once to the left.</source>
-        <translation>Sur un petit bout : tourne-le une fois à gauche.</translation>
+        <translation>Sur un petit bout : tourne-le une fois à gauche.</translation>
     </message>
     <message>
         <source>Raise it straight up by %1, and hold it there.</source>
@@ -8915,7 +8915,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>The main side has the button or the lamp. It has neither? Pick a side and stay with it.</source>
-        <translation>La face principale porte le bouton ou la lampe. Il n&apos;a ni l&apos;un ni l&apos;autre ? Choisis une face et garde-la.</translation>
+        <translation>La face principale porte le bouton ou la lampe. Il n&apos;a ni l&apos;un ni l&apos;autre ? Choisis une face et garde-la.</translation>
     </message>
     <message>
         <source>Lean it on something if it will not stand. Then hands off.</source>
@@ -8931,7 +8931,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>How high will you raise it? (%1)</source>
-        <translation>À quelle hauteur le lèveras-tu ? (%1)</translation>
+        <translation>À quelle hauteur le lèveras-tu ? (%1)</translation>
     </message>
     <message>
         <source>Keep it still</source>
@@ -9003,7 +9003,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>jumps: %1</source>
-        <translation>sauts : %1</translation>
+        <translation>sauts : %1</translation>
     </message>
     <message>
         <source>last %1</source>
@@ -9039,7 +9039,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>The stopwatch says whether the plan works. Repeat the same test every three to four weeks: same zone, same run-in, same shoes, and write the wind beside it.</source>
-        <translation>Le chronomètre dit si le plan marche. Répète le même test toutes les trois à quatre semaines : même zone, même élan, mêmes chaussures, et note le vent.</translation>
+        <translation>Le chronomètre dit si le plan marche. Répète le même test toutes les trois à quatre semaines : même zone, même élan, mêmes chaussures, et note le vent.</translation>
     </message>
 </context>
 <context>
@@ -9070,11 +9070,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>fast: about %1 m</source>
-        <translation>rapides : environ %1 m</translation>
+        <translation>rapides : environ %1 m</translation>
     </message>
     <message>
         <source>fast: %1 m</source>
-        <translation>rapides : %1 m</translation>
+        <translation>rapides : %1 m</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -9083,11 +9083,11 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>fast: about %1 m, of them %2 m at 95 %</source>
-        <translation>rapides : environ %1 m, dont %2 m à 95 %</translation>
+        <translation>rapides : environ %1 m, dont %2 m à 95 %</translation>
     </message>
     <message>
         <source>fast: %1 m, of them %2 m at 95 %</source>
-        <translation>rapides : %1 m, dont %2 m à 95 %</translation>
+        <translation>rapides : %1 m, dont %2 m à 95 %</translation>
     </message>
     <message>
         <source>resisted %1 m</source>
@@ -9099,7 +9099,7 @@ Ce que cela ne peut voir : dans des saisons simulées avec un lien réaliste, un
     </message>
     <message>
         <source>contacts of jumps: %1</source>
-        <translation>contacts de sauts : %1</translation>
+        <translation>contacts de sauts : %1</translation>
     </message>
     <message>
         <source>%1 more fast metres than the mean of the four weeks before</source>
